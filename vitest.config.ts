@@ -1,0 +1,31 @@
+import { defineConfig } from 'vitest/config';
+
+const electronDouble = new URL('./tests/support/electronDouble.ts', import.meta.url).pathname;
+
+export default defineConfig({
+  test: {
+    // A bare `import 'electron'` in Node tries to download a runtime: every project gets the double.
+    alias: { electron: electronDouble },
+    reporters: ['default', './tests/support/closingLineReporter.ts'],
+    projects: [
+      {
+        extends: true,
+        test: {
+          name: 'unit',
+          include: ['tests/**/*.test.ts'],
+          exclude: ['tests/e2e/**', 'tests/bench/**'],
+        },
+      },
+      {
+        extends: true,
+        test: {
+          name: 'e2e',
+          include: ['tests/e2e/**/*.test.ts'],
+          testTimeout: 180_000,
+          hookTimeout: 120_000,
+          fileParallelism: false,
+        },
+      },
+    ],
+  },
+});
