@@ -1,0 +1,138 @@
+/**
+ * Everything recorded in one run, as plain data: what the judgement judges, the procedure engine walks and the packet prints.
+ * Instants are ISO UTC strings, calendar days 'YYYY-MM-DD'. Nothing in it is derived.
+ */
+import type { QuantityKey } from '../quantity/quantities.ts';
+import type { EmitterKind, FuelKey } from './modelSheet.ts';
+
+export type RecordedReading = {
+  readonly readingId: string;
+  readonly visitId: string;
+  readonly stepKey: string;
+  readonly itemKey: string;
+  readonly quantity: QuantityKey;
+  readonly point: string | null;
+  /** Counts from 1 inside a series. */
+  readonly sample: number;
+  readonly typedText: string;
+  readonly typedUnit: string;
+  /** In the quantity's own unit; null when not measured. */
+  readonly valueOwn: number | null;
+  /** `>`: the instrument was over its range, the truth is at least this. */
+  readonly comparator: '=' | '>' | '<';
+  readonly notMeasuredReason: string | null;
+  readonly instrumentId: string | null;
+  readonly measuredById: string;
+  readonly typedById: string;
+  readonly measuredAt: string;
+  /** The reading that replaced this one; the original stays. */
+  readonly supersededById: string | null;
+  /** How it came to be: typed at the appliance, taken from a suggestion, or copied from paper later. */
+  readonly origin: 'typed' | 'suggestion' | 'transcribed' | 'imported';
+};
+
+export type RecordedAnswer = {
+  readonly itemKey: string;
+  readonly stepKey: string;
+  /** Confirm: yes/no/not-applicable; choose: the option; note: the words; witness and sign-off: the name. */
+  readonly value: string | null;
+  /** Why it is not possible, or why the answer stands all the same. */
+  readonly reason: string | null;
+  readonly byId: string;
+  readonly at: string;
+};
+
+export type RecordedHold = {
+  readonly itemKey: string;
+  readonly startedAt: string;
+  readonly requiredS: number;
+  readonly endedAt: string | null;
+  /** The laptop's clock moved against its steady clock while the hold ran: the wait is not proven. */
+  readonly clockJumped: boolean;
+};
+
+export type RecordedTuning = {
+  readonly itemKey: string;
+  readonly startedAt: string;
+  readonly stages: readonly { readonly stageKey: string; readonly reachedAt: string }[];
+  readonly finishedAt: string | null;
+  /** Load lost or casing opened: the run must be started again. */
+  readonly interruptedAt: string | null;
+  readonly interruptedReason: string | null;
+};
+
+export type RecordedPhoto = {
+  readonly itemKey: string;
+  readonly attachmentId: string;
+  readonly sha256: string;
+  readonly takenAt: string;
+};
+
+/** When the burner reached a firing point. */
+export type RecordedFiringPoint = { readonly firingPoint: string; readonly reachedAt: string };
+
+export type RecordedSignOff = {
+  readonly itemKey: string;
+  readonly by: 'licensed' | 'occupant';
+  readonly name: string;
+  readonly staffId: string | null;
+  readonly at: string;
+};
+
+export type RecordedInstrument = {
+  readonly instrumentId: string;
+  readonly label: string;
+  readonly serial: string;
+  readonly kind: 'analyser' | 'manometer' | 'thermometer' | 'water-test' | 'stopwatch' | 'multimeter' | 'other';
+  /** Day after which it is out of date; null when unknown. */
+  readonly calibrationDueOn: string | null;
+  /** Accuracy class as data: `abs` in the quantity's own unit, `relPct` of the value; the larger counts. */
+  readonly accuracy: Readonly<Partial<Record<QuantityKey, { readonly abs: number; readonly relPct: number }>>>;
+  readonly rangeMax: Readonly<Partial<Record<QuantityKey, number>>>;
+};
+
+export type RecordedSite = {
+  readonly altitudeM: number | null;
+  readonly systemHeightM: number | null;
+  readonly systemVolumeL: number | null;
+  readonly emitters: readonly EmitterKind[];
+  readonly fuel: FuelKey | null;
+  readonly gasSupplyKind: 'meter' | 'tank' | null;
+  readonly meterCompensation: 'none' | 'temperature' | 'temperature-pressure' | null;
+  readonly heatingValueMjPerM3: number | null;
+  readonly heatingValueSource: string | null;
+  readonly jurisdiction: string;
+  readonly timeZone: string;
+  readonly coldWaterC: number | null;
+};
+
+export type RecordedAppliance = {
+  readonly serial: string;
+  readonly maker: string;
+  readonly model: string;
+  readonly plateFuel: FuelKey | null;
+  /** Tag or carton, when it says a fuel of its own. */
+  readonly tagFuel: FuelKey | null;
+  readonly hasConversionRecord: boolean;
+  readonly ratedInputKw: number | null;
+  readonly ratedInputBasis: 'gross' | 'net';
+};
+
+export type RunRecord = {
+  readonly runId: string;
+  readonly kind: 'startup' | 'service' | 'repair' | 'follow-up';
+  readonly fuel: FuelKey;
+  readonly startedAt: string | null;
+  readonly site: RecordedSite;
+  readonly appliance: RecordedAppliance;
+  readonly instruments: readonly RecordedInstrument[];
+  readonly answers: readonly RecordedAnswer[];
+  readonly readings: readonly RecordedReading[];
+  readonly holds: readonly RecordedHold[];
+  readonly tunings: readonly RecordedTuning[];
+  readonly photos: readonly RecordedPhoto[];
+  readonly firingPoints: readonly RecordedFiringPoint[];
+  readonly signOffs: readonly RecordedSignOff[];
+  /** Open make-safe on this appliance: nothing may fire. */
+  readonly openMakeSafes: number;
+};

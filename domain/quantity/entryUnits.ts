@@ -1,0 +1,128 @@
+/**
+ * The units people type a quantity in, per dimension, and the exact way into the quantity's own unit and back.
+ * The unit is part of the reading: what was typed is kept beside the converted value.
+ */
+import {
+  celsiusToFahrenheit,
+  fahrenheitToCelsius,
+  J_PER_BTU_IT,
+  L_PER_US_GAL,
+  M_PER_FT,
+  M3_PER_FT3,
+  PA_PER_IN_WC,
+  PA_PER_PSI,
+} from './conversions.ts';
+import { type Dimension, type QuantityKey, quantitySpec } from './quantities.ts';
+
+export type EntryUnit = {
+  /** Stored and shown: `°F`, `in w.c.`, `psi`. */
+  readonly symbol: string;
+  /** Other spellings people type, lower case. */
+  readonly spellings: readonly string[];
+  readonly toOwn: (typed: number) => number;
+  readonly fromOwn: (own: number) => number;
+};
+
+function linear(symbol: string, spellings: readonly string[], ownPerUnit: number): EntryUnit {
+  return {
+    symbol,
+    spellings,
+    toOwn: (typed) => typed * ownPerUnit,
+    fromOwn: (own) => own / ownPerUnit,
+  };
+}
+
+const PA_PER_BAR = 1e5;
+const PA_PER_MBAR = 100;
+
+/** First unit of each list is the quantity's own. */
+export const ENTRY_UNITS: Record<Dimension, readonly [EntryUnit, ...EntryUnit[]]> = {
+  temperature: [
+    linear('°C', ['c', 'degc', 'celsius', '° c'], 1),
+    {
+      symbol: '°F',
+      spellings: ['f', 'degf', 'fahrenheit', '° f'],
+      toOwn: (typed) => fahrenheitToCelsius(typed),
+      fromOwn: (own) => celsiusToFahrenheit(own),
+    },
+  ],
+  'temperature-difference': [
+    linear('K', ['k', '°c', 'c', 'delta c'], 1),
+    linear('°F', ['f', 'degf', 'delta f'], 1 / 1.8),
+  ],
+  'gas-pressure': [
+    linear('mbar', ['mb', 'hpa'], 1),
+    linear(
+      'in w.c.',
+      ['"wc', '"w.c.', 'inwc', 'in wc', 'in. w.c.', 'inh2o', 'in h2o', '"'],
+      PA_PER_IN_WC / PA_PER_MBAR,
+    ),
+    linear('kPa', ['kpa'], 10),
+    linear('psi', ['psi', 'psig'], PA_PER_PSI / PA_PER_MBAR),
+    linear('Pa', ['pa'], 0.01),
+  ],
+  'system-pressure': [
+    linear('bar', ['bar', 'barg', 'bar g'], 1),
+    linear('psi', ['psi', 'psig', 'lb'], PA_PER_PSI / PA_PER_BAR),
+    linear('kPa', ['kpa'], 0.01),
+  ],
+  power: [
+    linear('kW', ['kw'], 1),
+    linear('Btu/h', ['btu/h', 'btuh', 'btu'], J_PER_BTU_IT / 3.6e6),
+    linear('MBH', ['mbh', 'kbtu/h'], J_PER_BTU_IT / 3.6e3),
+  ],
+  flow: [
+    linear('L/min', ['l/min', 'lpm'], 1),
+    linear('US gpm', ['gpm', 'us gpm', 'gal/min'], L_PER_US_GAL),
+    linear('L/h', ['l/h'], 1 / 60),
+    linear('m³/h', ['m3/h'], 1000 / 60),
+  ],
+  length: [linear('m', ['m', 'metre', 'meter'], 1), linear('ft', ['ft', 'feet', "'"], M_PER_FT)],
+  volume: [linear('L', ['l', 'litre', 'liter'], 1), linear('US gal', ['gal', 'us gal'], L_PER_US_GAL)],
+  'gas-volume': [
+    linear('m³', ['m3', 'm³/h', 'm3/h'], 1),
+    linear('ft³', ['ft3', 'cf', 'cfh', 'ft³/h', 'ft3/h'], M3_PER_FT3),
+  ],
+  'heating-value': [
+    linear('MJ/m³', ['mj/m3', 'mj/m³'], 1),
+    linear('Btu/ft³', ['btu/ft3', 'btu/cf', 'btu/ft³'], J_PER_BTU_IT / M3_PER_FT3 / 1e6),
+    linear('kWh/m³', ['kwh/m3', 'kwh/m³'], 3.6),
+  ],
+  hardness: [
+    linear('mmol/L', ['mmol/l', 'mol/m3'], 1),
+    linear('°dH', ['dh', '°dh'], 1 / 5.608),
+    linear('gpg', ['gpg', 'gr/gal'], 17.118061 / 100.0869),
+    linear('mg/L CaCO₃', ['mg/l', 'ppm'], 1 / 100.0869),
+    linear('°fH', ['fh', '°fh'], 10 / 100.0869),
+  ],
+  concentration: [linear('mg/L', ['mg/l', 'ppm'], 1)],
+  duration: [linear('s', ['s', 'sec'], 1)],
+  share: [linear('%', ['%', 'pct', 'vol%'], 1)],
+  ppm: [linear('ppm', ['ppm'], 1)],
+  conductivity: [linear('µS/cm', ['us/cm', 'µs/cm'], 1), linear('mS/cm', ['ms/cm'], 1000)],
+  current: [linear('µA', ['ua', 'µa', 'μa'], 1)],
+  voltage: [linear('V', ['v', 'volt'], 1)],
+  speed: [linear('rpm', ['rpm', '1/min', 'r/min'], 1)],
+  count: [linear('', ['x'], 1)],
+  ph: [linear('', ['ph'], 1)],
+};
+
+/** Quantities whose key carries a unit other than its dimension's first. */
+const OWN_UNIT: Partial<Record<QuantityKey, EntryUnit>> = {
+  tightnessMinutes: linear('min', ['min', 'minutes'], 1),
+  typedGasRateM3PerH: linear('m³/h', ['m3/h', 'm³/h'], 1),
+};
+
+export function entryUnits(key: QuantityKey): readonly [EntryUnit, ...EntryUnit[]] {
+  const own = OWN_UNIT[key];
+  if (key === 'typedGasRateM3PerH' && own) return [own, linear('ft³/h', ['cfh', 'ft3/h', 'ft³/h'], M3_PER_FT3)];
+  if (own) return [own];
+  return ENTRY_UNITS[quantitySpec(key).dimension];
+}
+
+export function findEntryUnit(key: QuantityKey, text: string): EntryUnit | undefined {
+  const wanted = text.trim().toLowerCase();
+  return entryUnits(key).find(
+    (unit) => unit.symbol.toLowerCase() === wanted || unit.spellings.some((spelling) => spelling === wanted),
+  );
+}
