@@ -4,12 +4,14 @@
  */
 import {
   celsiusToFahrenheit,
+  CUBIC_METRES_PER_CUBIC_FOOT,
   fahrenheitToCelsius,
-  J_PER_BTU_IT,
-  L_PER_US_GAL,
-  M_PER_FT,
-  M3_PER_FT3,
+  J_PER_BTU,
+  LITRES_PER_US_GALLON,
+  METRES_PER_FOOT,
+  PA_PER_BAR,
   PA_PER_IN_WC,
+  PA_PER_MBAR,
   PA_PER_PSI,
 } from './conversions.ts';
 import { type Dimension, type QuantityKey, quantitySpec } from './quantities.ts';
@@ -32,8 +34,6 @@ function linear(symbol: string, spellings: readonly string[], ownPerUnit: number
   };
 }
 
-const PA_PER_BAR = 1e5;
-const PA_PER_MBAR = 100;
 
 /** First unit of each list is the quantity's own. */
 export const ENTRY_UNITS: Record<Dimension, readonly [EntryUnit, ...EntryUnit[]]> = {
@@ -68,24 +68,24 @@ export const ENTRY_UNITS: Record<Dimension, readonly [EntryUnit, ...EntryUnit[]]
   ],
   power: [
     linear('kW', ['kw'], 1),
-    linear('Btu/h', ['btu/h', 'btuh', 'btu'], J_PER_BTU_IT / 3.6e6),
-    linear('MBH', ['mbh', 'kbtu/h'], J_PER_BTU_IT / 3.6e3),
+    linear('Btu/h', ['btu/h', 'btuh', 'btu'], J_PER_BTU / 3.6e6),
+    linear('MBH', ['mbh', 'kbtu/h'], J_PER_BTU / 3.6e3),
   ],
   flow: [
     linear('L/min', ['l/min', 'lpm'], 1),
-    linear('US gpm', ['gpm', 'us gpm', 'gal/min'], L_PER_US_GAL),
+    linear('US gpm', ['gpm', 'us gpm', 'gal/min'], LITRES_PER_US_GALLON),
     linear('L/h', ['l/h'], 1 / 60),
     linear('m³/h', ['m3/h'], 1000 / 60),
   ],
-  length: [linear('m', ['m', 'metre', 'meter'], 1), linear('ft', ['ft', 'feet', "'"], M_PER_FT)],
-  volume: [linear('L', ['l', 'litre', 'liter'], 1), linear('US gal', ['gal', 'us gal'], L_PER_US_GAL)],
+  length: [linear('m', ['m', 'metre', 'meter'], 1), linear('ft', ['ft', 'feet', "'"], METRES_PER_FOOT)],
+  volume: [linear('L', ['l', 'litre', 'liter'], 1), linear('US gal', ['gal', 'us gal'], LITRES_PER_US_GALLON)],
   'gas-volume': [
     linear('m³', ['m3', 'm³/h', 'm3/h'], 1),
-    linear('ft³', ['ft3', 'cf', 'cfh', 'ft³/h', 'ft3/h'], M3_PER_FT3),
+    linear('ft³', ['ft3', 'cf', 'cfh', 'ft³/h', 'ft3/h'], CUBIC_METRES_PER_CUBIC_FOOT),
   ],
   'heating-value': [
     linear('MJ/m³', ['mj/m3', 'mj/m³'], 1),
-    linear('Btu/ft³', ['btu/ft3', 'btu/cf', 'btu/ft³'], J_PER_BTU_IT / M3_PER_FT3 / 1e6),
+    linear('Btu/ft³', ['btu/ft3', 'btu/cf', 'btu/ft³'], J_PER_BTU / CUBIC_METRES_PER_CUBIC_FOOT / 1e6),
     linear('kWh/m³', ['kwh/m3', 'kwh/m³'], 3.6),
   ],
   hardness: [
@@ -115,7 +115,7 @@ const OWN_UNIT: Partial<Record<QuantityKey, EntryUnit>> = {
 
 export function entryUnits(key: QuantityKey): readonly [EntryUnit, ...EntryUnit[]] {
   const own = OWN_UNIT[key];
-  if (key === 'typedGasRateM3PerH' && own) return [own, linear('ft³/h', ['cfh', 'ft3/h', 'ft³/h'], M3_PER_FT3)];
+  if (key === 'typedGasRateM3PerH' && own) return [own, linear('ft³/h', ['cfh', 'ft3/h', 'ft³/h'], CUBIC_METRES_PER_CUBIC_FOOT)];
   if (own) return [own];
   return ENTRY_UNITS[quantitySpec(key).dimension];
 }

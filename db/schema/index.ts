@@ -1,0 +1,7 @@
+/** Every table of the store. */
+export * from './log.ts';
+export * from './people.ts';
+export * from './places.ts';
+export * from './records.ts';
+export * from './sheets.ts';
+export * from './work.ts';

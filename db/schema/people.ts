@@ -1,0 +1,222 @@
+/** Who is involved: the company and its people, parties (customers, owners, builders …) with dated roles, and consent. */
+import { sql } from 'drizzle-orm';
+import { index, real, sqliteTable, text, uniqueIndex } from 'drizzle-orm/sqlite-core';
+import { day, flag, instant, isDay, json, oneOf, primaryId, rule } from './columns.ts';
+
+export const UNIT_SYSTEMS = ['metric', 'us'] as const;
+export const LANGUAGES = ['en', 'fr', 'es'] as const;
+export const STAFF_ROLES = ['dispatcher', 'technician', 'helper', 'owner'] as const;
+export const PARTY_ROLES = [
+  'owner',
+  'landlord',
+  'builder',
+  'occupant',
+  'payer',
+  'key-holder',
+  'fitter',
+  'supplier',
+] as const;
+export const CHANNELS = ['e-mail', 'text', 'phone', 'letter'] as const;
+export const PURPOSES = ['appointments', 'service-due', 'registration', 'offers', 'safety'] as const;
+
+/** One row: the firm that uses this store. */
+export const companies = sqliteTable(
+  'companies',
+  {
+    id: primaryId(),
+    name: text('name').notNull(),
+    street: text('street'),
+    postcode: text('postcode'),
+    city: text('city'),
+    region: text('region'),
+    country: text('country').notNull(),
+    phone: text('phone'),
+    email: text('email'),
+    licenceNumber: text('licence_number'),
+    timeZone: text('time_zone').notNull(),
+    unitSystem: text('unit_system').notNull(),
+    language: text('language').notNull(),
+    jurisdiction: text('jurisdiction').notNull(),
+    /** Printed for occupants; without it no such printout is made. */
+    emergencyNumber: text('emergency_number'),
+  },
+  (t) => [
+    oneOf('companies_unit_system', t.unitSystem, UNIT_SYSTEMS),
+    oneOf('companies_language', t.language, LANGUAGES),
+  ],
+);
+
+export const staff = sqliteTable(
+  'staff',
+  {
+    id: primaryId(),
+    name: text('name').notNull(),
+    initials: text('initials').notNull(),
+    phone: text('phone'),
+    email: text('email'),
+    pinHash: text('pin_hash'),
+    unitSystem: text('unit_system'),
+    activeFrom: day('active_from').notNull(),
+    activeTo: day('active_to'),
+  },
+  (t) => [
+    isDay('staff_active_from', t.activeFrom),
+    isDay('staff_active_to', t.activeTo),
+    rule('staff_unit_system', sql`${t.unitSystem} IS NULL OR ${t.unitSystem} IN ('metric', 'us')`),
+  ],
+);
+
+export const staffRoles = sqliteTable(
+  'staff_roles',
+  {
+    id: primaryId(),
+    staffId: text('staff_id')
+      .notNull()
+      .references(() => staff.id, { onDelete: 'restrict' }),
+    role: text('role').notNull(),
+  },
+  (t) => [oneOf('staff_roles_role', t.role, STAFF_ROLES), uniqueIndex('staff_roles_once').on(t.staffId, t.role)],
+);
+
+export const licences = sqliteTable(
+  'licences',
+  {
+    id: primaryId(),
+    staffId: text('staff_id')
+      .notNull()
+      .references(() => staff.id, { onDelete: 'restrict' }),
+    number: text('number').notNull(),
+    issuer: text('issuer').notNull(),
+    place: text('place').notNull(),
+    licenceClass: text('licence_class').notNull(),
+    /** null: every fuel. */
+    fuel: text('fuel'),
+    /** Largest appliance it covers; null: no size line. */
+    maxKw: real('max_kw'),
+    validFrom: day('valid_from').notNull(),
+    validTo: day('valid_to').notNull(),
+  },
+  (t) => [
+    index('licences_by_staff').on(t.staffId),
+    isDay('licences_valid_from', t.validFrom),
+    isDay('licences_valid_to', t.validTo),
+    rule('licences_order', sql`${t.validFrom} <= ${t.validTo}`),
+    rule('licences_max_kw', sql`${t.maxKw} IS NULL OR ${t.maxKw} > 0`),
+  ],
+);
+
+export const trainings = sqliteTable('trainings', {
+  id: primaryId(),
+  staffId: text('staff_id')
+    .notNull()
+    .references(() => staff.id, { onDelete: 'restrict' }),
+  maker: text('maker').notNull(),
+  modelLine: text('model_line').notNull(),
+  number: text('number'),
+  validFrom: day('valid_from').notNull(),
+  validTo: day('valid_to'),
+});
+
+export const parties = sqliteTable(
+  'parties',
+  {
+    id: primaryId(),
+    kind: text('kind').notNull(),
+    name: text('name').notNull(),
+    contactName: text('contact_name'),
+    language: text('language'),
+    email: text('email'),
+    phoneTyped: text('phone_typed'),
+    phoneE164: text('phone_e164'),
+    street: text('street'),
+    postcode: text('postcode'),
+    city: text('city'),
+    region: text('region'),
+    country: text('country'),
+    note: text('note'),
+    /** Folded name, street and phone for searching; rebuilt from the other fields at any time. */
+    searchText: text('search_text').notNull(),
+    erasedAt: instant('erased_at'),
+  },
+  (t) => [oneOf('parties_kind', t.kind, ['person', 'firm']), index('parties_by_name').on(t.name)],
+);
+
+/** The accounts of the firm: the party that is its customer. */
+export const customers = sqliteTable(
+  'customers',
+  {
+    id: primaryId(),
+    partyId: text('party_id')
+      .notNull()
+      .references(() => parties.id, { onDelete: 'restrict' }),
+    since: day('since').notNull(),
+    note: text('note'),
+  },
+  (t) => [uniqueIndex('customers_party').on(t.partyId), isDay('customers_since', t.since)],
+);
+
+export const consents = sqliteTable(
+  'consents',
+  {
+    id: primaryId(),
+    partyId: text('party_id')
+      .notNull()
+      .references(() => parties.id, { onDelete: 'restrict' }),
+    purpose: text('purpose').notNull(),
+    channel: text('channel').notNull(),
+    granted: flag('granted').notNull(),
+    on: day('given_on').notNull(),
+    source: text('source').notNull(),
+  },
+  (t) => [
+    index('consents_by_party').on(t.partyId),
+    oneOf('consents_purpose', t.purpose, PURPOSES),
+    oneOf('consents_channel', t.channel, CHANNELS),
+    isDay('consents_on', t.on),
+  ],
+);
+
+export const INSTRUMENT_KINDS = [
+  'analyser',
+  'manometer',
+  'thermometer',
+  'water-test',
+  'stopwatch',
+  'multimeter',
+  'other',
+] as const;
+
+export const instruments = sqliteTable(
+  'instruments',
+  {
+    id: primaryId(),
+    kind: text('kind').notNull(),
+    label: text('label').notNull(),
+    serial: text('serial').notNull(),
+    /** Accuracy by quantity: `{ coPpm: { abs, relPct } }`. */
+    accuracy: json<Record<string, { abs: number; relPct: number }>>('accuracy').notNull(),
+    rangeMax: json<Record<string, number>>('range_max').notNull(),
+    keptBy: text('kept_by').references(() => staff.id, { onDelete: 'restrict' }),
+    retiredOn: day('retired_on'),
+  },
+  (t) => [oneOf('instruments_kind', t.kind, INSTRUMENT_KINDS)],
+);
+
+export const calibrations = sqliteTable(
+  'calibrations',
+  {
+    id: primaryId(),
+    instrumentId: text('instrument_id')
+      .notNull()
+      .references(() => instruments.id, { onDelete: 'restrict' }),
+    calibratedOn: day('calibrated_on').notNull(),
+    dueOn: day('due_on').notNull(),
+    certificate: text('certificate'),
+  },
+  (t) => [
+    index('calibrations_by_instrument').on(t.instrumentId, t.dueOn),
+    isDay('calibrations_on', t.calibratedOn),
+    isDay('calibrations_due', t.dueOn),
+    rule('calibrations_order', sql`${t.calibratedOn} <= ${t.dueOn}`),
+  ],
+);

@@ -1,0 +1,371 @@
+/**
+ * The work: jobs (the startup of one appliance, a service, a repair), visits (one trip) and runs (a job with its sheet
+ * revision and fuel). Jobs and visits are many to many: cascades, two-day startups and several boilers in one trip need it.
+ */
+import { sql } from 'drizzle-orm';
+import { index, integer, real, sqliteTable, text, uniqueIndex } from 'drizzle-orm/sqlite-core';
+import { day, flag, instant, isDay, oneOf, primaryId, rule } from './columns.ts';
+import { instruments, parties, staff } from './people.ts';
+import { appliances, FUEL_WORDS, sites } from './places.ts';
+import { sheetRevisions } from './sheets.ts';
+
+export const JOB_KINDS = ['startup', 'service', 'repair', 'follow-up'] as const;
+export const VISIT_STATES = [
+  'pencilled',
+  'planned',
+  'travelling',
+  'started',
+  'finished',
+  'signed',
+  'cancelled',
+] as const;
+export const VISIT_OUTCOMES = ['finished', 'return-needed', 'site-not-ready', 'made-safe'] as const;
+export const CREW_ROLES = ['lead', 'licensed', 'helper'] as const;
+
+export const jobs = sqliteTable(
+  'jobs',
+  {
+    id: primaryId(),
+    kind: text('kind').notNull(),
+    applianceId: text('appliance_id')
+      .notNull()
+      .references(() => appliances.id, { onDelete: 'restrict' }),
+    openedAt: instant('opened_at').notNull(),
+    closedAt: instant('closed_at'),
+    isChargeable: flag('is_chargeable').notNull(),
+    chargeReason: text('charge_reason'),
+    outsideInvoiceNumber: text('outside_invoice_number'),
+    outsideInvoiceOn: day('outside_invoice_on'),
+    note: text('note'),
+  },
+  (t) => [
+    index('jobs_by_appliance').on(t.applianceId),
+    oneOf('jobs_kind', t.kind, JOB_KINDS),
+    isDay('jobs_invoice_on', t.outsideInvoiceOn),
+  ],
+);
+
+export const visits = sqliteTable(
+  'visits',
+  {
+    id: primaryId(),
+    siteId: text('site_id')
+      .notNull()
+      .references(() => sites.id, { onDelete: 'restrict' }),
+    state: text('state').notNull(),
+    /** Wall time in the site's zone; what was promised to the customer is the window. */
+    plannedOn: day('planned_on').notNull(),
+    plannedFrom: text('planned_from'),
+    plannedTo: text('planned_to'),
+    durationMin: integer('duration_min').notNull(),
+    startedAt: instant('started_at'),
+    endedAt: instant('ended_at'),
+    outcome: text('outcome'),
+    outcomeReason: text('outcome_reason'),
+    labourMin: integer('labour_min'),
+    note: text('note'),
+  },
+  (t) => [
+    index('visits_by_day').on(t.plannedOn),
+    index('visits_by_site').on(t.siteId),
+    oneOf('visits_state', t.state, VISIT_STATES),
+    rule(
+      'visits_outcome',
+      sql`${t.outcome} IS NULL OR ${t.outcome} IN ('finished', 'return-needed', 'site-not-ready', 'made-safe')`,
+    ),
+    isDay('visits_planned_on', t.plannedOn),
+    rule('visits_duration', sql`${t.durationMin} BETWEEN 1 AND 5760`),
+    rule('visits_from', sql`${t.plannedFrom} IS NULL OR ${t.plannedFrom} GLOB '[0-2][0-9]:[0-5][0-9]'`),
+    rule('visits_to', sql`${t.plannedTo} IS NULL OR ${t.plannedTo} GLOB '[0-2][0-9]:[0-5][0-9]'`),
+  ],
+);
+
+export const visitJobs = sqliteTable(
+  'visit_jobs',
+  {
+    id: primaryId(),
+    visitId: text('visit_id')
+      .notNull()
+      .references(() => visits.id, { onDelete: 'restrict' }),
+    jobId: text('job_id')
+      .notNull()
+      .references(() => jobs.id, { onDelete: 'restrict' }),
+  },
+  (t) => [uniqueIndex('visit_jobs_once').on(t.visitId, t.jobId), index('visit_jobs_by_job').on(t.jobId)],
+);
+
+export const visitCrew = sqliteTable(
+  'visit_crew',
+  {
+    id: primaryId(),
+    visitId: text('visit_id')
+      .notNull()
+      .references(() => visits.id, { onDelete: 'restrict' }),
+    staffId: text('staff_id')
+      .notNull()
+      .references(() => staff.id, { onDelete: 'restrict' }),
+    role: text('role').notNull(),
+    onSiteFrom: instant('on_site_from'),
+    onSiteTo: instant('on_site_to'),
+  },
+  (t) => [
+    uniqueIndex('visit_crew_once').on(t.visitId, t.staffId),
+    index('visit_crew_by_staff').on(t.staffId),
+    oneOf('visit_crew_role', t.role, CREW_ROLES),
+  ],
+);
+
+/** What the site must have before a startup is booked: who confirmed what, and when. */
+export const readinessAnswers = sqliteTable(
+  'readiness_answers',
+  {
+    id: primaryId(),
+    jobId: text('job_id')
+      .notNull()
+      .references(() => jobs.id, { onDelete: 'restrict' }),
+    itemKey: text('item_key').notNull(),
+    answer: text('answer').notNull(),
+    note: text('note'),
+    confirmedBy: text('confirmed_by'),
+    recordedById: text('recorded_by_id')
+      .notNull()
+      .references(() => staff.id, { onDelete: 'restrict' }),
+    recordedAt: instant('recorded_at').notNull(),
+  },
+  (t) => [
+    uniqueIndex('readiness_answers_once').on(t.jobId, t.itemKey),
+    oneOf('readiness_answers_answer', t.answer, ['yes', 'no', 'unknown', 'not-applicable']),
+  ],
+);
+
+export const runs = sqliteTable(
+  'runs',
+  {
+    id: primaryId(),
+    jobId: text('job_id')
+      .notNull()
+      .references(() => jobs.id, { onDelete: 'restrict' }),
+    sheetRevisionId: text('sheet_revision_id')
+      .notNull()
+      .references(() => sheetRevisions.id, { onDelete: 'restrict' }),
+    fuel: text('fuel').notNull(),
+    startedAt: instant('started_at').notNull(),
+    reopenedAt: instant('reopened_at'),
+    /** Where the technician stood: the same step opens again after a kill. */
+    currentStepKey: text('current_step_key'),
+    sealedAt: instant('sealed_at'),
+  },
+  (t) => [index('runs_by_job').on(t.jobId), oneOf('runs_fuel', t.fuel, FUEL_WORDS)],
+);
+
+/** One row per answered item; a changed answer updates it and the change log keeps the old one. */
+export const runAnswers = sqliteTable(
+  'run_answers',
+  {
+    id: primaryId(),
+    runId: text('run_id')
+      .notNull()
+      .references(() => runs.id, { onDelete: 'restrict' }),
+    visitId: text('visit_id')
+      .notNull()
+      .references(() => visits.id, { onDelete: 'restrict' }),
+    stepKey: text('step_key').notNull(),
+    itemKey: text('item_key').notNull(),
+    value: text('value'),
+    reason: text('reason'),
+    byId: text('by_id')
+      .notNull()
+      .references(() => staff.id, { onDelete: 'restrict' }),
+    at: instant('at').notNull(),
+  },
+  (t) => [
+    uniqueIndex('run_answers_once').on(t.runId, t.itemKey),
+    rule('run_answers_something', sql`${t.value} IS NOT NULL OR ${t.reason} IS NOT NULL`),
+  ],
+);
+
+export const READING_ORIGINS = ['typed', 'suggestion', 'transcribed', 'imported'] as const;
+
+/** Append only: a correction is a new row that the old one points to. */
+export const readings = sqliteTable(
+  'readings',
+  {
+    id: primaryId(),
+    runId: text('run_id')
+      .notNull()
+      .references(() => runs.id, { onDelete: 'restrict' }),
+    visitId: text('visit_id')
+      .notNull()
+      .references(() => visits.id, { onDelete: 'restrict' }),
+    stepKey: text('step_key').notNull(),
+    itemKey: text('item_key').notNull(),
+    quantity: text('quantity').notNull(),
+    point: text('point'),
+    sample: integer('sample').notNull(),
+    typedText: text('typed_text').notNull(),
+    typedUnit: text('typed_unit').notNull(),
+    /** In the unit that the quantity's own name carries; null: not measured, with a reason. */
+    valueOwn: real('value_own'),
+    comparator: text('comparator').notNull(),
+    notMeasuredReason: text('not_measured_reason'),
+    instrumentId: text('instrument_id').references(() => instruments.id, { onDelete: 'restrict' }),
+    measuredById: text('measured_by_id')
+      .notNull()
+      .references(() => staff.id, { onDelete: 'restrict' }),
+    typedById: text('typed_by_id')
+      .notNull()
+      .references(() => staff.id, { onDelete: 'restrict' }),
+    measuredAt: instant('measured_at').notNull(),
+    typedAt: instant('typed_at').notNull(),
+    supersededById: text('superseded_by_id'),
+    origin: text('origin').notNull(),
+  },
+  (t) => [
+    index('readings_by_run').on(t.runId),
+    oneOf('readings_comparator', t.comparator, ['=', '>', '<']),
+    oneOf('readings_origin', t.origin, READING_ORIGINS),
+    rule('readings_missing_is_not_zero', sql`(${t.valueOwn} IS NULL) = (${t.notMeasuredReason} IS NOT NULL)`),
+    rule('readings_sample', sql`${t.sample} >= 1`),
+  ],
+);
+
+/** A wait is its stored start; what is left is computed. `startedSteadyMs` is the machine's steady clock, to notice a jump. */
+export const runHolds = sqliteTable(
+  'run_holds',
+  {
+    id: primaryId(),
+    runId: text('run_id')
+      .notNull()
+      .references(() => runs.id, { onDelete: 'restrict' }),
+    itemKey: text('item_key').notNull(),
+    startedAt: instant('started_at').notNull(),
+    requiredS: integer('required_s').notNull(),
+    endedAt: instant('ended_at'),
+    hasClockJumped: flag('has_clock_jumped').notNull(),
+    bootId: text('boot_id').notNull(),
+    startedSteadyMs: real('started_steady_ms').notNull(),
+    byId: text('by_id')
+      .notNull()
+      .references(() => staff.id, { onDelete: 'restrict' }),
+  },
+  (t) => [index('run_holds_by_run').on(t.runId, t.itemKey), rule('run_holds_required', sql`${t.requiredS} > 0`)],
+);
+
+export const runTunings = sqliteTable(
+  'run_tunings',
+  {
+    id: primaryId(),
+    runId: text('run_id')
+      .notNull()
+      .references(() => runs.id, { onDelete: 'restrict' }),
+    itemKey: text('item_key').notNull(),
+    startedAt: instant('started_at').notNull(),
+    finishedAt: instant('finished_at'),
+    interruptedAt: instant('interrupted_at'),
+    interruptedReason: text('interrupted_reason'),
+    byId: text('by_id')
+      .notNull()
+      .references(() => staff.id, { onDelete: 'restrict' }),
+  },
+  (t) => [
+    index('run_tunings_by_run').on(t.runId, t.itemKey),
+    rule('run_tunings_one_end', sql`${t.finishedAt} IS NULL OR ${t.interruptedAt} IS NULL`),
+  ],
+);
+
+export const tuningStages = sqliteTable(
+  'tuning_stages',
+  {
+    id: primaryId(),
+    tuningId: text('tuning_id')
+      .notNull()
+      .references(() => runTunings.id, { onDelete: 'restrict' }),
+    stageKey: text('stage_key').notNull(),
+    reachedAt: instant('reached_at').notNull(),
+  },
+  (t) => [uniqueIndex('tuning_stages_once').on(t.tuningId, t.stageKey)],
+);
+
+/** When the burner reached a firing point; each time again after an adjustment. */
+export const firingPointMarks = sqliteTable(
+  'firing_point_marks',
+  {
+    id: primaryId(),
+    runId: text('run_id')
+      .notNull()
+      .references(() => runs.id, { onDelete: 'restrict' }),
+    firingPoint: text('firing_point').notNull(),
+    reachedAt: instant('reached_at').notNull(),
+    byId: text('by_id')
+      .notNull()
+      .references(() => staff.id, { onDelete: 'restrict' }),
+  },
+  (t) => [index('firing_point_marks_by_run').on(t.runId)],
+);
+
+export const signOffs = sqliteTable(
+  'sign_offs',
+  {
+    id: primaryId(),
+    runId: text('run_id')
+      .notNull()
+      .references(() => runs.id, { onDelete: 'restrict' }),
+    itemKey: text('item_key').notNull(),
+    by: text('by').notNull(),
+    name: text('name').notNull(),
+    staffId: text('staff_id').references(() => staff.id, { onDelete: 'restrict' }),
+    partyId: text('party_id').references(() => parties.id, { onDelete: 'restrict' }),
+    at: instant('at').notNull(),
+    signatureAttachmentId: text('signature_attachment_id'),
+  },
+  (t) => [uniqueIndex('sign_offs_once').on(t.runId, t.itemKey), oneOf('sign_offs_by', t.by, ['licensed', 'occupant'])],
+);
+
+/** Open until a licensed person closes it with a reason; first on the appliance, the site and every list. */
+export const makeSafes = sqliteTable(
+  'make_safes',
+  {
+    id: primaryId(),
+    applianceId: text('appliance_id')
+      .notNull()
+      .references(() => appliances.id, { onDelete: 'restrict' }),
+    siteId: text('site_id')
+      .notNull()
+      .references(() => sites.id, { onDelete: 'restrict' }),
+    visitId: text('visit_id').references(() => visits.id, { onDelete: 'restrict' }),
+    what: text('what').notNull(),
+    isolatedHow: text('isolated_how'),
+    labelNumber: text('label_number'),
+    toldWhom: text('told_whom'),
+    deliveredHow: text('delivered_how'),
+    isRefused: flag('is_refused').notNull(),
+    openedById: text('opened_by_id')
+      .notNull()
+      .references(() => staff.id, { onDelete: 'restrict' }),
+    openedAt: instant('opened_at').notNull(),
+    closedById: text('closed_by_id').references(() => staff.id, { onDelete: 'restrict' }),
+    closedAt: instant('closed_at'),
+    closedReason: text('closed_reason'),
+  },
+  (t) => [
+    index('make_safes_by_appliance').on(t.applianceId),
+    rule('make_safes_closing', sql`(${t.closedAt} IS NULL) = (${t.closedReason} IS NULL)`),
+  ],
+);
+
+export const fittedParts = sqliteTable(
+  'fitted_parts',
+  {
+    id: primaryId(),
+    applianceId: text('appliance_id')
+      .notNull()
+      .references(() => appliances.id, { onDelete: 'restrict' }),
+    visitId: text('visit_id').references(() => visits.id, { onDelete: 'restrict' }),
+    partNumber: text('part_number').notNull(),
+    name: text('name').notNull(),
+    serial: text('serial'),
+    fittedOn: day('fitted_on').notNull(),
+    coverFrom: day('cover_from'),
+  },
+  (t) => [index('fitted_parts_by_appliance').on(t.applianceId), isDay('fitted_parts_on', t.fittedOn)],
+);
