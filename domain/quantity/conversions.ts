@@ -11,14 +11,14 @@
 import type { BarGauge, Celsius, Kelvin, KelvinDifference, Kw, Litre, LPerMin, MbarGauge, Metre } from './units.ts';
 
 /* Length, area, volume, mass */
-export const M_PER_IN = 0.0254;
-export const M_PER_FT = 0.3048;
-export const MM_PER_IN = 25.4;
-export const M2_PER_FT2 = M_PER_FT ** 2;
-export const L_PER_FT3 = 28.316846592;
-export const M3_PER_FT3 = L_PER_FT3 / 1000;
-export const L_PER_US_GAL = 3.785411784;
-export const L_PER_IMPERIAL_GAL = 4.54609;
+export const METRES_PER_INCH = 0.0254;
+export const METRES_PER_FOOT = 0.3048;
+export const MM_PER_INCH = 25.4;
+export const SQUARE_METRES_PER_SQUARE_FOOT = METRES_PER_FOOT ** 2;
+export const LITRES_PER_CUBIC_FOOT = 28.316846592;
+export const CUBIC_METRES_PER_CUBIC_FOOT = LITRES_PER_CUBIC_FOOT / 1000;
+export const LITRES_PER_US_GALLON = 3.785411784;
+export const LITRES_PER_IMPERIAL_GALLON = 4.54609;
 export const KG_PER_LB = 0.45359237;
 export const MG_PER_GRAIN = 64.79891;
 
@@ -30,46 +30,46 @@ const NEWTONS_PER_POUND_FORCE = KG_PER_LB * STANDARD_GRAVITY_M_PER_S2;
 export const PA_PER_BAR = 100_000;
 export const PA_PER_MBAR = 100;
 export const PA_PER_KPA = 1000;
-export const PA_PER_PSI = NEWTONS_PER_POUND_FORCE / M_PER_IN ** 2;
-export const PA_PER_IN_WC = 1000 * STANDARD_GRAVITY_M_PER_S2 * M_PER_IN;
+export const PA_PER_PSI = NEWTONS_PER_POUND_FORCE / METRES_PER_INCH ** 2;
+export const PA_PER_IN_WC = 1000 * STANDARD_GRAVITY_M_PER_S2 * METRES_PER_INCH;
 export const PA_PER_FT_WC = 12 * PA_PER_IN_WC;
 export const PA_PER_MM_WC = STANDARD_GRAVITY_M_PER_S2;
 /** Density of water 999.972 kg/m³ at 4 °C (39.2 °F). */
-export const PA_PER_IN_WC_AT_4_C = 999.972 * STANDARD_GRAVITY_M_PER_S2 * M_PER_IN;
+export const PA_PER_IN_WC_AT_4_C = 999.972 * STANDARD_GRAVITY_M_PER_S2 * METRES_PER_INCH;
 /** Density of water 999.016 kg/m³ at 60 °F. */
-export const PA_PER_IN_WC_AT_60_F = 999.016 * STANDARD_GRAVITY_M_PER_S2 * M_PER_IN;
+export const PA_PER_IN_WC_AT_60_F = 999.016 * STANDARD_GRAVITY_M_PER_S2 * METRES_PER_INCH;
 /** Conventional mercury, 13 595.1 kg/m³. */
-export const PA_PER_IN_HG = 13_595.1 * STANDARD_GRAVITY_M_PER_S2 * M_PER_IN;
+export const PA_PER_IN_HG = 13_595.1 * STANDARD_GRAVITY_M_PER_S2 * METRES_PER_INCH;
 export const PA_PER_KGF_PER_CM2 = STANDARD_GRAVITY_M_PER_S2 * 10_000;
 export const STANDARD_ATMOSPHERE_PA = 101_325;
 export const STANDARD_ATMOSPHERE_KPA = STANDARD_ATMOSPHERE_PA / PA_PER_KPA;
 
 /* Energy, power and what follows from them. Btu is the International Table one. */
-export const J_PER_BTU_IT = 1055.05585262;
-export const KJ_PER_BTU = J_PER_BTU_IT / 1000;
+export const J_PER_BTU = 1055.05585262;
+export const KJ_PER_BTU = J_PER_BTU / 1000;
 export const BTU_PER_MMBTU = 1_000_000;
-export const KWH_PER_MMBTU = J_PER_BTU_IT / 3.6;
-export const W_PER_BTU_PER_H = J_PER_BTU_IT / 3600;
+export const KWH_PER_MMBTU = J_PER_BTU / 3.6;
+export const W_PER_BTU_PER_H = J_PER_BTU / 3600;
 export const KW_PER_MBH = W_PER_BTU_PER_H;
 export const KW_PER_MMBTU_PER_H = KW_PER_MBH * 1000;
 export const KW_PER_REFRIGERATION_TON = 12 * KW_PER_MBH;
 /** The US therm is defined as 105 480 400 J (Btu at 59 °F), not as 100 000 IT Btu. */
 export const KWH_PER_US_THERM = 105_480_400 / 3_600_000;
-export const KWH_PER_IT_THERM = J_PER_BTU_IT / 36;
-export const W_PER_HORSEPOWER = 550 * M_PER_FT * NEWTONS_PER_POUND_FORCE;
-export const W_PER_M2_PER_BTU_PER_H_FT2 = W_PER_BTU_PER_H / M2_PER_FT2;
-export const W_PER_M2_PER_W_PER_FT2 = 1 / M2_PER_FT2;
+export const KWH_PER_IT_THERM = J_PER_BTU / 36;
+export const W_PER_HORSEPOWER = 550 * METRES_PER_FOOT * NEWTONS_PER_POUND_FORCE;
+export const W_PER_M2_PER_BTU_PER_H_FT2 = W_PER_BTU_PER_H / SQUARE_METRES_PER_SQUARE_FOOT;
+export const W_PER_M2_PER_W_PER_FT2 = 1 / SQUARE_METRES_PER_SQUARE_FOOT;
 /** Btu per pound and °F equals the IT kilocalorie per kilogram and K. */
 export const KJ_PER_KG_K_PER_BTU_PER_LB_F = 4.1868;
 export const KJ_PER_KG_PER_BTU_PER_LB = KJ_PER_BTU / KG_PER_LB;
-export const BTU_PER_FT3_PER_MJ_PER_M3 = M3_PER_FT3 / (J_PER_BTU_IT / 1_000_000);
-export const KG_PER_L_PER_LB_PER_US_GAL = KG_PER_LB / L_PER_US_GAL;
-export const MG_PER_L_PER_GRAIN_PER_US_GAL = MG_PER_GRAIN / L_PER_US_GAL;
+export const BTU_PER_FT3_PER_MJ_PER_M3 = CUBIC_METRES_PER_CUBIC_FOOT / (J_PER_BTU / 1_000_000);
+export const KG_PER_L_PER_LB_PER_US_GALLON = KG_PER_LB / LITRES_PER_US_GALLON;
+export const MG_PER_L_PER_GRAIN_PER_US_GALLON = MG_PER_GRAIN / LITRES_PER_US_GALLON;
 
 /* Flow */
-export const L_PER_S_PER_US_GPM = L_PER_US_GAL / 60;
-export const M3_PER_H_PER_US_GPM = L_PER_US_GAL * 0.06;
-export const US_GAL_PER_IMPERIAL_GAL = L_PER_IMPERIAL_GAL / L_PER_US_GAL;
+export const L_PER_S_PER_US_GPM = LITRES_PER_US_GALLON / 60;
+export const M3_PER_H_PER_US_GPM = LITRES_PER_US_GALLON * 0.06;
+export const US_GALLONS_PER_IMPERIAL_GALLON = LITRES_PER_IMPERIAL_GALLON / LITRES_PER_US_GALLON;
 
 /* Temperature */
 export const ZERO_CELSIUS_K = 273.15;
@@ -175,37 +175,37 @@ export function btuPerLbToMjPerKg(heatingValueBtuPerLb: number): number {
 }
 
 export function metresToFeet(lengthM: Metre): number {
-  return lengthM / M_PER_FT;
+  return lengthM / METRES_PER_FOOT;
 }
 export function feetToMetres(lengthFt: number): Metre {
-  return lengthFt * M_PER_FT;
+  return lengthFt * METRES_PER_FOOT;
 }
 export function mmToInches(lengthMm: number): number {
-  return lengthMm / MM_PER_IN;
+  return lengthMm / MM_PER_INCH;
 }
 export function inchesToMm(lengthIn: number): number {
-  return lengthIn * MM_PER_IN;
+  return lengthIn * MM_PER_INCH;
 }
 export function litresToUsGallons(volumeL: Litre): number {
-  return volumeL / L_PER_US_GAL;
+  return volumeL / LITRES_PER_US_GALLON;
 }
 export function usGallonsToLitres(volumeUsGal: number): Litre {
-  return volumeUsGal * L_PER_US_GAL;
+  return volumeUsGal * LITRES_PER_US_GALLON;
 }
 export function imperialGallonsToLitres(volumeImperialGal: number): Litre {
-  return volumeImperialGal * L_PER_IMPERIAL_GAL;
+  return volumeImperialGal * LITRES_PER_IMPERIAL_GALLON;
 }
 export function cubicFeetToCubicMetres(volumeFt3: number): number {
-  return volumeFt3 * M3_PER_FT3;
+  return volumeFt3 * CUBIC_METRES_PER_CUBIC_FOOT;
 }
 export function cubicMetresToCubicFeet(volumeM3: number): number {
-  return volumeM3 / M3_PER_FT3;
+  return volumeM3 / CUBIC_METRES_PER_CUBIC_FOOT;
 }
 export function lPerMinToUsGpm(flowLPerMin: LPerMin): number {
-  return flowLPerMin / L_PER_US_GAL;
+  return flowLPerMin / LITRES_PER_US_GALLON;
 }
 export function usGpmToLPerMin(flowUsGpm: number): LPerMin {
-  return flowUsGpm * L_PER_US_GAL;
+  return flowUsGpm * LITRES_PER_US_GALLON;
 }
 export function kgToLb(massKg: number): number {
   return massKg / KG_PER_LB;
