@@ -1,0 +1,34 @@
+/** Every operation the app can be asked for, by name: the one boundary between screens and core. */
+import type { z } from 'zod';
+import { appOperations } from './app.ts';
+import { backupOperations } from './backups.ts';
+import { customerOperations } from './customers.ts';
+import type { ErrorOf, Reply } from './operation.ts';
+import { peopleOperations } from './people.ts';
+import { registrationOperations } from './registrations.ts';
+import { sheetOperations } from './sheets.ts';
+import { visitOperations } from './visits.ts';
+
+export const contract = {
+  ...appOperations,
+  ...peopleOperations,
+  ...customerOperations,
+  ...sheetOperations,
+  ...visitOperations,
+  ...registrationOperations,
+  ...backupOperations,
+} as const;
+
+export type Contract = typeof contract;
+export type OperationName = keyof Contract;
+/** As a screen gives it: fields with a default may be left out. */
+export type InputOf<N extends OperationName> = z.input<Contract[N]['input']>;
+/** As a handler gets it. */
+export type ParsedInputOf<N extends OperationName> = z.output<Contract[N]['input']>;
+export type OutputOf<N extends OperationName> = z.output<Contract[N]['output']>;
+export type ErrorsOf<N extends OperationName> = ErrorOf<Contract[N]>;
+export type ReplyOf<N extends OperationName> = Reply<OutputOf<N>, ErrorsOf<N>>;
+
+export function isOperationName(name: string): name is OperationName {
+  return Object.hasOwn(contract, name);
+}

@@ -1,0 +1,130 @@
+/** The firm's people with their licences and training, and the instruments with their calibration dates. */
+import { z } from 'zod';
+import { fuel } from '../../domain/procedure/modelSheet.ts';
+import { QUANTITY_KEYS } from '../../domain/quantity/quantities.ts';
+import { pin } from './app.ts';
+import { day, id, line, nothing, operation, optionalLine, ROLES } from './operation.ts';
+
+export const licence = z.strictObject({
+  licenceId: id,
+  number: line,
+  issuer: line,
+  place: line,
+  licenceClass: line,
+  fuel: fuel.nullable(),
+  maxKw: z.number().positive().nullable(),
+  validFrom: day,
+  validTo: day,
+});
+export type Licence = z.output<typeof licence>;
+
+export const training = z.strictObject({
+  trainingId: id,
+  maker: line,
+  modelLine: line,
+  number: optionalLine,
+  validFrom: day,
+  validTo: day.nullable(),
+});
+
+export const staffMember = z.strictObject({
+  staffId: id,
+  name: line,
+  initials: line,
+  phone: optionalLine,
+  email: z.email().nullable(),
+  roles: z.array(z.enum(ROLES)),
+  activeFrom: day,
+  activeTo: day.nullable(),
+  licences: z.array(licence),
+  trainings: z.array(training),
+});
+export type StaffMember = z.output<typeof staffMember>;
+
+const staffFields = {
+  name: line,
+  initials: line,
+  phone: optionalLine,
+  email: z.email().nullable(),
+  roles: z.array(z.enum(ROLES)).min(1),
+};
+
+const accuracy = z.partialRecord(
+  z.enum(QUANTITY_KEYS as [string, ...string[]]),
+  z.strictObject({ abs: z.number().nonnegative(), relPct: z.number().nonnegative() }),
+);
+const rangeMax = z.partialRecord(z.enum(QUANTITY_KEYS as [string, ...string[]]), z.number());
+
+export const INSTRUMENT_KINDS = [
+  'analyser',
+  'manometer',
+  'thermometer',
+  'water-test',
+  'stopwatch',
+  'multimeter',
+  'other',
+] as const;
+
+export const instrument = z.strictObject({
+  instrumentId: id,
+  kind: z.enum(INSTRUMENT_KINDS),
+  label: line,
+  serial: line,
+  accuracy,
+  rangeMax,
+  keptById: id.nullable(),
+  retiredOn: day.nullable(),
+  /** The latest calibration. */
+  calibratedOn: day.nullable(),
+  dueOn: day.nullable(),
+  certificate: optionalLine,
+  isInDate: z.boolean(),
+});
+export type Instrument = z.output<typeof instrument>;
+
+export const peopleOperations = {
+  'staff.list': operation({ access: 'signed-in', input: nothing, output: z.array(staffMember) }),
+  'staff.create': operation({
+    access: ['owner', 'dispatcher'],
+    input: z.strictObject({ ...staffFields, pin }),
+    output: z.strictObject({ staffId: id }),
+  }),
+  'staff.update': operation({
+    access: ['owner', 'dispatcher'],
+    input: z.strictObject({ staffId: id, ...staffFields, activeTo: day.nullable() }),
+    output: nothing,
+    errors: { 'last-owner': nothing },
+  }),
+  'staff.setPin': operation({ access: ['owner'], input: z.strictObject({ staffId: id, pin }), output: nothing }),
+  'staff.addLicence': operation({
+    access: ['owner', 'dispatcher'],
+    input: z.strictObject({ staffId: id, licence: licence.omit({ licenceId: true }) }),
+    output: z.strictObject({ licenceId: id }),
+    errors: { 'dates-reversed': z.strictObject({ validFrom: day, validTo: day }) },
+  }),
+  'staff.addTraining': operation({
+    access: ['owner', 'dispatcher'],
+    input: z.strictObject({ staffId: id, training: training.omit({ trainingId: true }) }),
+    output: z.strictObject({ trainingId: id }),
+    errors: { 'dates-reversed': z.strictObject({ validFrom: day, validTo: day }) },
+  }),
+  'instruments.list': operation({ access: 'signed-in', input: nothing, output: z.array(instrument) }),
+  'instruments.create': operation({
+    access: 'signed-in',
+    input: z.strictObject({
+      kind: z.enum(INSTRUMENT_KINDS),
+      label: line,
+      serial: line,
+      accuracy,
+      rangeMax,
+      keptById: id.nullable(),
+    }),
+    output: z.strictObject({ instrumentId: id }),
+  }),
+  'instruments.addCalibration': operation({
+    access: 'signed-in',
+    input: z.strictObject({ instrumentId: id, calibratedOn: day, dueOn: day, certificate: optionalLine }),
+    output: nothing,
+    errors: { 'dates-reversed': z.strictObject({ calibratedOn: day, dueOn: day }) },
+  }),
+} as const;

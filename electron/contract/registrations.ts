@@ -1,0 +1,128 @@
+/** From the sealed record to the maker's confirmation: deadlines, what is missing, the packet's documents. */
+import { z } from 'zod';
+import { COVER_DATES } from '../../domain/procedure/modelSheet.ts';
+import { day, id, line, nothing, operation, optionalLine, words } from './operation.ts';
+
+/** The last day and how it came about; every part is data, the sentence is made on the screen. */
+export const deadline = z.strictObject({
+  dueOn: day,
+  weekday: z.number().int().min(1).max(7),
+  daysLeft: z.number().int(),
+  countedFrom: z.enum(COVER_DATES),
+  countedFromOn: day,
+  window: z.union([z.strictObject({ days: z.number().int() }), z.strictObject({ months: z.number().int() })]),
+  /** True when the sheet names no usable date and the earliest known one was taken. */
+  isAssumed: z.boolean(),
+});
+export type Deadline = z.output<typeof deadline>;
+
+export const registrationState = z.enum(['recording', 'ready', 'submitted', 'confirmed']);
+
+const registrationRow = z.strictObject({
+  applianceId: id,
+  registrationId: id.nullable(),
+  serial: z.string(),
+  maker: z.string(),
+  model: z.string(),
+  customerName: z.string().nullable(),
+  street: z.string().nullable(),
+  city: z.string().nullable(),
+  state: registrationState,
+  by: z.enum(['office', 'owner']),
+  deadline: deadline.nullable(),
+  runId: id.nullable(),
+  visitId: id.nullable(),
+  followUpOn: day.nullable(),
+  missingCount: z.number().int(),
+});
+export type RegistrationRow = z.output<typeof registrationRow>;
+
+/** One thing the packet still lacks; `where` says which screen it is given on. */
+export const packetGap = z.strictObject({
+  code: z.string(),
+  where: z.enum(['customer', 'site', 'appliance', 'visit', 'staff', 'instrument', 'registration']),
+  stepKey: z.string().nullable(),
+  itemKey: z.string().nullable(),
+  detail: z.string().nullable(),
+});
+export type PacketGap = z.output<typeof packetGap>;
+
+export const registrationOperations = {
+  'registrations.list': operation({
+    access: 'signed-in',
+    input: z.strictObject({ openOnly: z.boolean().default(true) }),
+    output: z.array(registrationRow),
+  }),
+  'registrations.get': operation({
+    access: 'signed-in',
+    input: z.strictObject({ applianceId: id }),
+    output: registrationRow.extend({
+      gaps: z.array(packetGap),
+      ownerConsentOn: day.nullable(),
+      submittedOn: day.nullable(),
+      confirmedOn: day.nullable(),
+      number: optionalLine,
+      note: words,
+      documents: z.array(
+        z.strictObject({
+          attachmentId: id,
+          kind: z.enum(['packet-pdf', 'record-json', 'packet-zip']),
+          isDraft: z.boolean(),
+          issuedAt: z.iso.datetime(),
+        }),
+      ),
+    }),
+  }),
+  /** Who registers: the office on the owner's behalf with consent, or the owner with a dated follow-up on the office. */
+  'registrations.decide': operation({
+    access: ['owner', 'dispatcher', 'technician'],
+    input: z.strictObject({
+      applianceId: id,
+      by: z.enum(['office', 'owner']),
+      ownerConsentOn: day.nullable(),
+      followUpOn: day.nullable(),
+    }),
+    output: nothing,
+    errors: { 'consent-missing': nothing, 'follow-up-missing': nothing },
+  }),
+  'registrations.submit': operation({
+    access: ['owner', 'dispatcher'],
+    input: z.strictObject({ applianceId: id, submittedOn: day, note: words }),
+    output: nothing,
+    errors: { 'packet-missing': nothing },
+  }),
+  'registrations.confirm': operation({
+    access: ['owner', 'dispatcher'],
+    input: z.strictObject({ applianceId: id, confirmedOn: day, number: line, proofAttachmentId: id.nullable() }),
+    output: nothing,
+    errors: { 'not-submitted': nothing },
+  }),
+  'packets.check': operation({
+    access: 'signed-in',
+    input: z.strictObject({ runId: id }),
+    output: z.strictObject({ isSealed: z.boolean(), gaps: z.array(packetGap) }),
+  }),
+  /** The final packet needs a sealed record without gaps, or the owner's reason; a draft says on every page that it is one. */
+  'packets.build': operation({
+    access: ['owner', 'dispatcher', 'technician'],
+    input: z.strictObject({ runId: id, isDraft: z.boolean(), gapReason: optionalLine }),
+    output: z.strictObject({ packetPdfId: id, recordJsonId: id, packetZipId: id, sha256: z.string() }),
+    errors: { 'gaps-open': z.strictObject({ gaps: z.array(packetGap) }), 'not-sealed': nothing },
+  }),
+  /** Recomputes the fingerprint and the chain of a packet, a record file or a sealed run. */
+  'records.verify': operation({
+    access: 'signed-in',
+    input: z.strictObject({ visitId: id }),
+    output: z.strictObject({
+      isIntact: z.boolean(),
+      entries: z.array(
+        z.strictObject({
+          sequence: z.number().int(),
+          kind: z.string(),
+          sha256: z.string(),
+          problem: z.string().nullable(),
+        }),
+      ),
+    }),
+  }),
+} as const;

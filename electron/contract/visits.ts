@@ -1,0 +1,377 @@
+/** From the booking to the signed record: jobs with their readiness, visits, and everything recorded in a run. */
+import { z } from 'zod';
+import { fuel, type ModelSheet } from '../../domain/procedure/modelSheet.ts';
+import type { ProgressBlocker } from '../../domain/procedure/progressTypes.ts';
+import type { RunRecord } from '../../domain/procedure/runRecord.ts';
+import { QUANTITY_KEYS } from '../../domain/quantity/quantities.ts';
+import { day, id, instant, line, nothing, operation, optionalLine, words } from './operation.ts';
+
+export const jobKind = z.enum(['startup', 'service', 'repair', 'follow-up']);
+export const visitState = z.enum(['pencilled', 'planned', 'travelling', 'started', 'finished', 'signed', 'cancelled']);
+export const visitOutcome = z.enum(['finished', 'return-needed', 'site-not-ready', 'made-safe']);
+export const wallTime = z.string().regex(/^([01]\d|2[0-3]):[0-5]\d$/, 'hours and minutes: 08:30');
+export const crewRole = z.enum(['lead', 'licensed', 'helper']);
+const readinessAnswer = z.enum(['yes', 'no', 'unknown', 'not-applicable']);
+
+/** Why somebody may not do gas work on this appliance on that day. */
+export const licenceProblem = z.strictObject({
+  staffId: id,
+  name: z.string(),
+  why: z.enum(['no-licence', 'not-valid-on-day', 'other-fuel', 'too-large']),
+  on: day,
+});
+
+const jobRow = z.strictObject({
+  jobId: id,
+  kind: jobKind,
+  applianceId: id,
+  serial: z.string(),
+  maker: z.string(),
+  model: z.string(),
+  siteId: id.nullable(),
+  customerName: z.string().nullable(),
+  street: z.string().nullable(),
+  city: z.string().nullable(),
+  openedAt: instant,
+  /** Blocking readiness items not yet answered yes. */
+  openReadiness: z.array(z.string()),
+  visitId: id.nullable(),
+});
+
+const crewMember = z.strictObject({ staffId: id, name: z.string(), role: crewRole });
+
+export const visitRow = z.strictObject({
+  visitId: id,
+  siteId: id,
+  street: z.string(),
+  city: z.string(),
+  customerId: id,
+  customerName: z.string(),
+  state: visitState,
+  outcome: visitOutcome.nullable(),
+  plannedOn: day,
+  plannedFrom: wallTime.nullable(),
+  plannedTo: wallTime.nullable(),
+  durationMin: z.number().int(),
+  crew: z.array(crewMember),
+  jobs: z.array(
+    z.strictObject({
+      jobId: id,
+      kind: jobKind,
+      applianceId: id,
+      serial: z.string(),
+      model: z.string(),
+      runId: id.nullable(),
+      isSealed: z.boolean(),
+      openMakeSafes: z.number().int(),
+    }),
+  ),
+});
+export type VisitRow = z.output<typeof visitRow>;
+
+/** A run as the screens and the judgement need it. Findings and progress are computed from it by the domain, never stored. */
+export const runView = z.strictObject({
+  runId: id,
+  visitId: id,
+  visit: visitRow,
+  record: z.custom<RunRecord>(isObject),
+  sheet: z.custom<ModelSheet>(isObject),
+  currentStepKey: z.string().nullable(),
+  openedSteps: z.array(z.string()),
+  reopenedAt: instant.nullable(),
+  sealedSha256: z.string().nullable(),
+  /** Everybody who may have measured or typed. */
+  people: z.array(z.strictObject({ staffId: id, name: z.string(), isLicensed: z.boolean() })),
+});
+export type RunView = z.output<typeof runView>;
+
+function isObject(value: unknown): boolean {
+  return typeof value === 'object' && value !== null;
+}
+
+const blockers = z.strictObject({ blockers: z.array(z.custom<ProgressBlocker>(isObject)) });
+const runRef = { visitId: id, runId: id };
+const itemRef = { ...runRef, stepKey: z.string().max(100), itemKey: z.string().max(100) };
+/** What every write into a run may answer. */
+const runErrors = {
+  'run-sealed': z.strictObject({ sealedAt: instant }),
+  'step-not-open': z.strictObject({ stepKey: z.string() }),
+  'no-such-item': z.strictObject({ stepKey: z.string(), itemKey: z.string() }),
+  'needs-licence': licenceProblem,
+} as const;
+
+export const visitOperations = {
+  'jobs.open': operation({
+    access: ['dispatcher', 'owner', 'technician'],
+    input: z.strictObject({ applianceId: id, kind: jobKind, note: words }),
+    output: z.strictObject({ jobId: id }),
+  }),
+  /** Jobs without a visit yet, or all of them. */
+  'jobs.list': operation({
+    access: 'signed-in',
+    input: z.strictObject({ unplannedOnly: z.boolean().default(true), applianceId: id.nullable().default(null) }),
+    output: z.array(jobRow),
+  }),
+  'jobs.getReadiness': operation({
+    access: 'signed-in',
+    input: z.strictObject({ jobId: id }),
+    output: z.strictObject({
+      jobId: id,
+      items: z.array(
+        z.strictObject({
+          itemKey: z.string(),
+          answer: readinessAnswer.nullable(),
+          note: words,
+          confirmedBy: optionalLine,
+          recordedByName: z.string().nullable(),
+          recordedAt: instant.nullable(),
+        }),
+      ),
+      /** Connected gas loads against what the meter can give; null when either is unknown. */
+      gasLoad: z.strictObject({ loadKw: z.number(), capacityKw: z.number() }).nullable(),
+    }),
+  }),
+  'jobs.setReadiness': operation({
+    access: ['dispatcher', 'owner', 'technician'],
+    input: z.strictObject({
+      jobId: id,
+      itemKey: z.string().max(100),
+      answer: readinessAnswer,
+      note: words,
+      confirmedBy: optionalLine,
+    }),
+    output: nothing,
+    errors: { 'no-such-item': z.strictObject({ stepKey: z.string(), itemKey: z.string() }) },
+  }),
+  /** Who may do this job on that day, and why the others may not. */
+  'visits.whoMay': operation({
+    access: 'signed-in',
+    input: z.strictObject({ jobIds: z.array(id).min(1), on: day }),
+    output: z.array(z.strictObject({ staffId: id, name: z.string(), problem: licenceProblem.nullable() })),
+  }),
+  'visits.book': operation({
+    access: ['dispatcher', 'owner', 'technician'],
+    input: z.strictObject({
+      jobIds: z.array(id).min(1).max(50),
+      plannedOn: day,
+      plannedFrom: wallTime.nullable(),
+      plannedTo: wallTime.nullable(),
+      durationMin: z.number().int().min(1).max(5760),
+      crew: z.array(z.strictObject({ staffId: id, role: crewRole })).min(1),
+      /** Pencilled: held in the diary while readiness is still open. */
+      isPencilled: z.boolean(),
+      note: words,
+    }),
+    output: z.strictObject({ visitId: id }),
+    errors: {
+      'readiness-open': z.strictObject({ items: z.array(z.strictObject({ jobId: id, itemKey: z.string() })) }),
+      'needs-licence': licenceProblem,
+      'jobs-on-several-sites': nothing,
+      'times-reversed': z.strictObject({ plannedFrom: wallTime, plannedTo: wallTime }),
+    },
+  }),
+  'visits.update': operation({
+    access: ['dispatcher', 'owner', 'technician'],
+    input: z.strictObject({
+      visitId: id,
+      plannedOn: day,
+      plannedFrom: wallTime.nullable(),
+      plannedTo: wallTime.nullable(),
+      durationMin: z.number().int().min(1).max(5760),
+      crew: z.array(z.strictObject({ staffId: id, role: crewRole })).min(1),
+      isPencilled: z.boolean(),
+    }),
+    output: nothing,
+    errors: {
+      'readiness-open': z.strictObject({ items: z.array(z.strictObject({ jobId: id, itemKey: z.string() })) }),
+      'needs-licence': licenceProblem,
+      'visit-begun': z.strictObject({ state: visitState }),
+      'times-reversed': z.strictObject({ plannedFrom: wallTime, plannedTo: wallTime }),
+    },
+  }),
+  'visits.cancel': operation({
+    access: ['dispatcher', 'owner'],
+    input: z.strictObject({ visitId: id, reason: line }),
+    output: nothing,
+    errors: { 'visit-begun': z.strictObject({ state: visitState }) },
+  }),
+  'visits.list': operation({
+    access: 'signed-in',
+    input: z.strictObject({ from: day, to: day, staffId: id.nullable().default(null) }),
+    output: z.array(visitRow),
+  }),
+  'visits.get': operation({ access: 'signed-in', input: z.strictObject({ visitId: id }), output: visitRow }),
+  /** Starts the visit and a run for each of its jobs, with the sheet revision it will keep. */
+  'visits.begin': operation({
+    access: ['technician', 'owner'],
+    input: z.strictObject({ visitId: id }),
+    output: z.strictObject({ runs: z.array(z.strictObject({ jobId: id, runId: id })) }),
+    errors: {
+      'no-sheet': z.strictObject({ applianceId: id, fuel: fuel.nullable() }),
+      'fuel-unknown': z.strictObject({ applianceId: id }),
+      'visit-cancelled': nothing,
+      'needs-licence': licenceProblem,
+    },
+  }),
+  'visits.getRun': operation({ access: 'signed-in', input: z.strictObject(runRef), output: runView }),
+  /** Opens a step, or says which hold points stand in the way. The opened step is where a restart comes back to. */
+  'visits.openStep': operation({
+    access: ['technician', 'helper', 'owner'],
+    input: z.strictObject({ ...runRef, stepKey: z.string().max(100) }),
+    output: nothing,
+    errors: {
+      'run-sealed': runErrors['run-sealed'],
+      'step-locked': blockers,
+      'no-such-step': z.strictObject({ stepKey: z.string() }),
+    },
+  }),
+  'visits.answer': operation({
+    access: ['technician', 'helper', 'owner'],
+    input: z.strictObject({ ...itemRef, value: z.string().max(4000).nullable(), reason: words }),
+    output: nothing,
+    errors: { ...runErrors, 'not-an-option': z.strictObject({ value: z.string() }), 'must-be-possible': nothing },
+  }),
+  /** Keeps the text and unit as typed beside the value. The same item, point and sample again replaces the earlier one, which stays on file. */
+  'visits.recordReading': operation({
+    access: ['technician', 'helper', 'owner'],
+    input: z.strictObject({
+      ...itemRef,
+      quantity: z.enum(QUANTITY_KEYS as [string, ...string[]]),
+      sample: z.number().int().min(1).max(99),
+      typedText: z.string().max(60),
+      typedUnit: z.string().max(20),
+      notMeasuredReason: optionalLine,
+      instrumentId: id.nullable(),
+      measuredById: id.nullable(),
+    }),
+    output: z.strictObject({ readingId: id }),
+    errors: {
+      ...runErrors,
+      /** What the parser said: empty, not a number, ambiguous, not possible in this unit … */
+      'cannot-read': z.strictObject({ problem: z.custom<Readonly<Record<string, unknown>>>(isObject) }),
+    },
+  }),
+  /** Takes one suggestion of the judgement; refused when it asks for a new reading instead. */
+  'visits.takeSuggestion': operation({
+    access: ['technician', 'helper', 'owner'],
+    input: z.strictObject({ ...runRef, readingId: id, code: z.string().max(60) }),
+    output: nothing,
+    errors: { ...runErrors, 'no-such-suggestion': nothing, 'needs-new-reading': nothing },
+  }),
+  'visits.startHold': operation({
+    access: ['technician', 'helper', 'owner'],
+    input: z.strictObject(itemRef),
+    output: z.strictObject({ startedAt: instant }),
+    errors: { ...runErrors, 'hold-running': z.strictObject({ startedAt: instant }) },
+  }),
+  'visits.endHold': operation({
+    access: ['technician', 'helper', 'owner'],
+    input: z.strictObject(itemRef),
+    output: z.strictObject({ isProven: z.boolean() }),
+    errors: { ...runErrors, 'hold-not-over': z.strictObject({ leftS: z.number() }), 'hold-not-running': nothing },
+  }),
+  'visits.startTuning': operation({
+    access: ['technician', 'owner'],
+    input: z.strictObject(itemRef),
+    output: z.strictObject({ startedAt: instant }),
+    errors: { ...runErrors, 'tuning-running': z.strictObject({ startedAt: instant }) },
+  }),
+  'visits.reachTuningStage': operation({
+    access: ['technician', 'owner'],
+    input: z.strictObject({ ...itemRef, stageKey: z.string().max(100) }),
+    output: nothing,
+    errors: {
+      ...runErrors,
+      'tuning-not-running': nothing,
+      'stage-out-of-order': z.strictObject({ expected: z.string().nullable() }),
+    },
+  }),
+  'visits.finishTuning': operation({
+    access: ['technician', 'owner'],
+    input: z.strictObject(itemRef),
+    output: nothing,
+    errors: {
+      ...runErrors,
+      'tuning-not-running': nothing,
+      'stages-missing': z.strictObject({ stages: z.array(z.string()) }),
+    },
+  }),
+  /** Load lost or casing opened: it must be started again. */
+  'visits.interruptTuning': operation({
+    access: ['technician', 'helper', 'owner'],
+    input: z.strictObject({ ...itemRef, reason: line }),
+    output: nothing,
+    errors: { ...runErrors, 'tuning-not-running': nothing },
+  }),
+  'visits.reachFiringPoint': operation({
+    access: ['technician', 'owner'],
+    input: z.strictObject({ ...runRef, stepKey: z.string().max(100), firingPoint: z.string().max(100) }),
+    output: z.strictObject({ reachedAt: instant }),
+    errors: runErrors,
+  }),
+  'visits.attachPhoto': operation({
+    access: ['technician', 'helper', 'owner'],
+    input: z.strictObject({ ...itemRef, attachmentId: id }),
+    output: nothing,
+    errors: runErrors,
+  }),
+  'visits.removePhoto': operation({
+    access: ['technician', 'helper', 'owner'],
+    input: z.strictObject({ ...itemRef, attachmentId: id }),
+    output: nothing,
+    errors: runErrors,
+  }),
+  'visits.signOff': operation({
+    access: ['technician', 'owner'],
+    input: z.strictObject({ ...itemRef, name: line, signatureAttachmentId: id.nullable() }),
+    output: nothing,
+    errors: { ...runErrors, 'leaving-blocked': blockers },
+  }),
+  'visits.finish': operation({
+    access: ['technician', 'owner'],
+    input: z.strictObject({
+      visitId: id,
+      outcome: visitOutcome,
+      reason: words,
+      labourMin: z.number().int().min(0).max(100_000).nullable(),
+    }),
+    output: nothing,
+    errors: { 'leaving-blocked': blockers, 'not-begun': nothing, 'reason-missing': nothing, 'no-make-safe': nothing },
+  }),
+  /** Fixes the record: canonical JSON, its hash, chained to what the visit sealed before. */
+  'visits.seal': operation({
+    access: ['technician', 'owner'],
+    input: z.strictObject(runRef),
+    output: z.strictObject({ sha256: z.string(), sequence: z.number().int() }),
+    errors: {
+      'run-sealed': runErrors['run-sealed'],
+      'leaving-blocked': blockers,
+      'needs-licence': licenceProblem,
+      'not-finished': nothing,
+    },
+  }),
+  'makeSafes.open': operation({
+    access: ['technician', 'helper', 'owner', 'dispatcher'],
+    input: z.strictObject({ applianceId: id, visitId: id.nullable(), what: line }),
+    output: z.strictObject({ makeSafeId: id }),
+  }),
+  'makeSafes.describe': operation({
+    access: ['technician', 'helper', 'owner', 'dispatcher'],
+    input: z.strictObject({
+      makeSafeId: id,
+      isolatedHow: optionalLine,
+      labelNumber: optionalLine,
+      toldWhom: optionalLine,
+      deliveredHow: optionalLine,
+      isRefused: z.boolean(),
+    }),
+    output: nothing,
+    errors: { 'make-safe-closed': nothing },
+  }),
+  'makeSafes.close': operation({
+    access: ['technician', 'owner'],
+    input: z.strictObject({ makeSafeId: id, reason: line }),
+    output: nothing,
+    errors: { 'make-safe-closed': nothing, 'needs-licence': licenceProblem },
+  }),
+} as const;
