@@ -681,6 +681,17 @@ CREATE TABLE `run_holds` (
 ) STRICT;
 --> statement-breakpoint
 CREATE INDEX `run_holds_by_run` ON `run_holds` (`run_id`,`item_key`);--> statement-breakpoint
+CREATE TABLE `run_steps` (
+	`id` text PRIMARY KEY NOT NULL,
+	`run_id` text NOT NULL,
+	`step_key` text NOT NULL,
+	`opened_at` text NOT NULL,
+	`opened_by_id` text NOT NULL,
+	FOREIGN KEY (`run_id`) REFERENCES `runs`(`id`) ON UPDATE no action ON DELETE restrict,
+	FOREIGN KEY (`opened_by_id`) REFERENCES `staff`(`id`) ON UPDATE no action ON DELETE restrict
+) STRICT;
+--> statement-breakpoint
+CREATE UNIQUE INDEX `run_steps_once` ON `run_steps` (`run_id`,`step_key`);--> statement-breakpoint
 CREATE TABLE `run_tunings` (
 	`id` text PRIMARY KEY NOT NULL,
 	`run_id` text NOT NULL,

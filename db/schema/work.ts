@@ -158,6 +158,23 @@ export const runs = sqliteTable(
   (t) => [index('runs_by_job').on(t.jobId), oneOf('runs_fuel', t.fuel, FUEL_WORDS)],
 );
 
+/** A step that was opened: its hold points were clear at that moment. */
+export const runSteps = sqliteTable(
+  'run_steps',
+  {
+    id: primaryId(),
+    runId: text('run_id')
+      .notNull()
+      .references(() => runs.id, { onDelete: 'restrict' }),
+    stepKey: text('step_key').notNull(),
+    openedAt: instant('opened_at').notNull(),
+    openedById: text('opened_by_id')
+      .notNull()
+      .references(() => staff.id, { onDelete: 'restrict' }),
+  },
+  (t) => [uniqueIndex('run_steps_once').on(t.runId, t.stepKey)],
+);
+
 /** One row per answered item; a changed answer updates it and the change log keeps the old one. */
 export const runAnswers = sqliteTable(
   'run_answers',

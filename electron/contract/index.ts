@@ -26,7 +26,8 @@ export type InputOf<N extends OperationName> = z.input<Contract[N]['input']>;
 /** As a handler gets it. */
 export type ParsedInputOf<N extends OperationName> = z.output<Contract[N]['input']>;
 export type OutputOf<N extends OperationName> = z.output<Contract[N]['output']>;
-export type ErrorsOf<N extends OperationName> = ErrorOf<Contract[N]>;
+/** Spread over a union of names, each with its own failures. */
+export type ErrorsOf<N extends OperationName> = N extends OperationName ? ErrorOf<Contract[N]> : never;
 export type ReplyOf<N extends OperationName> = Reply<OutputOf<N>, ErrorsOf<N>>;
 
 export function isOperationName(name: string): name is OperationName {

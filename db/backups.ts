@@ -1,0 +1,151 @@
+/** Copies of the store: made with SQLite's own copy command, verified by reopening, kept 7 daily, 4 weekly, 12 monthly. */
+import { existsSync, mkdirSync, readdirSync, renameSync, rmSync, statSync } from 'node:fs';
+import { join } from 'node:path';
+import Database from 'better-sqlite3';
+import { Temporal } from 'temporal-polyfill';
+import { syncFolder } from './attachmentFiles.ts';
+import { MigrationRefused, pendingMigrations, readMigrations } from './migrate.ts';
+import { newId } from './newId.ts';
+
+export type CopyKind = 'daily' | 'weekly' | 'monthly' | 'before-update' | 'before-restore';
+export type CopyProblem = 'integrity' | 'foreign-keys' | 'seal-chain' | 'not-a-store' | 'newer-program';
+
+export type BackupCopy = {
+  readonly name: string;
+  readonly madeAt: string;
+  readonly byteLength: number;
+  readonly kept: CopyKind;
+};
+
+export type BackupFolder = {
+  readonly folder: string;
+  readonly list: () => readonly BackupCopy[];
+  /** Throws when the copy cannot be made or does not verify; nothing half-made stays. */
+  readonly make: (raw: Database.Database, kept: CopyKind, now: string) => BackupCopy;
+  readonly problemOf: (name: string) => CopyProblem | null;
+  readonly pathOf: (name: string) => string;
+};
+
+/** The chain rule lives above the store; it is handed in so that a copy is judged by the same one. */
+export type ChainCheck = (raw: Database.Database) => boolean;
+
+const NAME = /^(\d{8}T\d{6}Z)-(daily|weekly|monthly|before-update|before-restore)\.db$/;
+const KEEP: Partial<Record<CopyKind, number>> = { daily: 7, weekly: 4, monthly: 12 };
+
+export function openBackupFolder(folder: string, migrationsFolder: string, hasIntactChain: ChainCheck): BackupFolder {
+  const pathOf = (name: string): string => {
+    if (!NAME.test(name)) throw new Error(`not the name of a copy: ${name}`);
+    return join(folder, name);
+  };
+  const list = (): readonly BackupCopy[] =>
+    (existsSync(folder) ? readdirSync(folder) : []).flatMap(toCopy(folder)).sort(byNewest);
+  return {
+    folder,
+    list,
+    pathOf,
+    problemOf: (name) =>
+      existsSync(pathOf(name)) ? findProblem(pathOf(name), migrationsFolder, hasIntactChain) : 'not-a-store',
+    make(raw, kept, now) {
+      mkdirSync(folder, { recursive: true });
+      const name = `${now.replaceAll(/[-:]|\.\d+/g, '')}-${kept}.db`;
+      const aside = join(folder, `${name}.part`);
+      rmSync(aside, { force: true });
+      raw.prepare('VACUUM INTO ?').run(aside);
+      const problem = findProblem(aside, migrationsFolder, hasIntactChain);
+      if (problem !== null) {
+        rmSync(aside, { force: true });
+        throw new Error(`the copy does not verify: ${problem}`);
+      }
+      renameSync(aside, join(folder, name));
+      syncFolder(folder);
+      prune(folder, list());
+      return { name, madeAt: now, byteLength: statSync(join(folder, name)).size, kept };
+    },
+  };
+}
+
+/** The first copy of a month is kept as monthly, the first of an ISO week as weekly, otherwise daily. */
+export function kindForToday(copies: readonly BackupCopy[], now: string): CopyKind {
+  const month = now.slice(0, 7);
+  if (!copies.some((copy) => copy.kept === 'monthly' && copy.madeAt.startsWith(month))) return 'monthly';
+  const week = isoWeek(now);
+  return copies.some((copy) => copy.kept === 'weekly' && isoWeek(copy.madeAt) === week) ? 'daily' : 'weekly';
+}
+
+/**
+ * Puts a verified copy in the store's place. The replaced store is kept, stale WAL files are removed and the store gets a
+ * new incarnation, so that no other machine mistakes it for the one it was.
+ */
+export function putCopyInPlace(copyPath: string, storeFile: string, keptAs: string, now: string): void {
+  const staging = `${storeFile}.restoring`;
+  rmSync(staging, { force: true });
+  const copy = new Database(copyPath, { readonly: true });
+  try {
+    copy.prepare('VACUUM INTO ?').run(staging);
+  } finally {
+    copy.close();
+  }
+  const raw = new Database(staging);
+  raw.prepare('UPDATE device SET incarnation = ?').run(newId(Date.parse(now)));
+  raw.pragma('journal_mode = DELETE');
+  raw.close();
+  if (existsSync(storeFile)) renameSync(storeFile, keptAs);
+  for (const suffix of ['-wal', '-shm']) rmSync(`${storeFile}${suffix}`, { force: true });
+  renameSync(staging, storeFile);
+}
+
+function findProblem(path: string, migrationsFolder: string, hasIntactChain: ChainCheck): CopyProblem | null {
+  let raw: Database.Database;
+  try {
+    raw = new Database(path, { fileMustExist: true });
+  } catch {
+    return 'not-a-store';
+  }
+  try {
+    if (raw.pragma('integrity_check', { simple: true }) !== 'ok') return 'integrity';
+    if ((raw.pragma('foreign_key_check') as unknown[]).length > 0) return 'foreign-keys';
+    if (raw.prepare("SELECT 1 FROM sqlite_schema WHERE name = 'device'").get() === undefined) return 'not-a-store';
+    if (pendingMigrations(raw, readMigrations(migrationsFolder)).length === 0 && !hasIntactChain(raw))
+      return 'seal-chain';
+    return null;
+  } catch (error) {
+    if (error instanceof MigrationRefused) return 'newer-program';
+    return error instanceof Database.SqliteError && error.code === 'SQLITE_NOTADB' ? 'not-a-store' : 'integrity';
+  } finally {
+    raw.close();
+    for (const suffix of ['-wal', '-shm', '-journal']) rmSync(`${path}${suffix}`, { force: true });
+  }
+}
+
+function toCopy(folder: string): (fileName: string) => readonly BackupCopy[] {
+  return (fileName) => {
+    const match = NAME.exec(fileName);
+    if (match?.[1] === undefined || match[2] === undefined) return [];
+    const stamp = match[1];
+    const madeAt = `${stamp.slice(0, 4)}-${stamp.slice(4, 6)}-${stamp.slice(6, 8)}T${stamp.slice(9, 11)}:${stamp.slice(11, 13)}:${stamp.slice(13, 15)}Z`;
+    return [
+      {
+        name: fileName,
+        madeAt,
+        byteLength: statSync(join(folder, fileName)).size,
+        kept: match[2] as CopyKind,
+      },
+    ];
+  };
+}
+
+function byNewest(a: BackupCopy, b: BackupCopy): number {
+  return b.name.localeCompare(a.name);
+}
+
+function prune(folder: string, copies: readonly BackupCopy[]): void {
+  for (const [kept, count] of Object.entries(KEEP)) {
+    for (const old of copies.filter((copy) => copy.kept === kept).slice(count))
+      rmSync(join(folder, old.name), { force: true });
+  }
+}
+
+function isoWeek(instant: string): string {
+  const date = Temporal.PlainDate.from(instant.slice(0, 10));
+  return `${date.yearOfWeek}-${date.weekOfYear}`;
+}

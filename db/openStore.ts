@@ -1,0 +1,97 @@
+/** Opens the one SQLite file of this machine, durable and checked, and brings it to the newest schema. */
+import { existsSync, mkdirSync } from 'node:fs';
+import { dirname, join } from 'node:path';
+import Database from 'better-sqlite3';
+import { drizzle } from 'drizzle-orm/better-sqlite3';
+import { migrate, pendingMigrations, readMigrations } from './migrate.ts';
+import { newId } from './newId.ts';
+import * as schema from './schema/index.ts';
+import { StoreWriter } from './storeWriter.ts';
+
+type Drizzle = ReturnType<typeof drizzle<typeof schema>>;
+
+/** Reading and writing are different types: a report cannot write by accident. */
+export type ReadableDb = Pick<Drizzle, 'select' | 'selectDistinct'>;
+
+export type Store = {
+  readonly path: string;
+  readonly raw: Database.Database;
+  readonly db: ReadableDb;
+  /** One user action: everything written in it and its change-log rows are there together or not at all. */
+  readonly write: <T>(by: WriteContext, action: (writer: StoreWriter) => T) => T;
+  readonly close: () => void;
+};
+
+export type WriteContext = { readonly actorId: string | null; readonly now: string };
+
+export type OpenOptions = {
+  readonly path: string;
+  readonly purpose: 'real' | 'demo';
+  readonly migrationsFolder: string;
+  readonly now: string;
+  /** Called with the closed-over raw handle before an existing store is migrated: makes the backup. */
+  readonly beforeMigration?: (raw: Database.Database) => void;
+};
+
+export function openStore(options: OpenOptions): Store {
+  if (options.path !== ':memory:') mkdirSync(dirname(options.path), { recursive: true });
+  const isExisting = options.path !== ':memory:' && existsSync(options.path);
+  const raw = new Database(options.path);
+  try {
+    setPragmas(raw);
+    if (isExisting && raw.pragma('quick_check', { simple: true }) !== 'ok') throw new Error('the store is damaged');
+    const pending = pendingMigrations(raw, readMigrations(options.migrationsFolder));
+    if (isExisting && pending.length > 0) options.beforeMigration?.(raw);
+    migrate(raw, pending, options.now);
+    ensureDevice(raw, options);
+  } catch (error) {
+    raw.close();
+    throw error;
+  }
+  const db = drizzle({ client: raw, schema });
+  return {
+    path: options.path,
+    raw,
+    db,
+    write: (by, action) =>
+      raw
+        .transaction(() => {
+          const writer = new StoreWriter(raw, db, by);
+          const value = action(writer);
+          writer.finish();
+          return value;
+        })
+        .immediate(),
+    close: () => raw.close(),
+  };
+}
+
+export function storePath(folder: string): string {
+  return join(folder, 'lightoff.db');
+}
+
+/** WAL's own default here is NORMAL, which may lose the last commits at a power cut: set FULL each time and look. */
+export function setPragmas(raw: Database.Database): void {
+  raw.pragma('journal_mode = WAL');
+  raw.pragma('synchronous = FULL');
+  raw.pragma('foreign_keys = ON');
+  raw.pragma('busy_timeout = 5000');
+  raw.pragma('trusted_schema = OFF');
+  raw.pragma('cell_size_check = ON');
+  if (raw.pragma('synchronous', { simple: true }) !== 2) throw new Error('the store cannot be made durable');
+  if (raw.pragma('foreign_keys', { simple: true }) !== 1) throw new Error('foreign keys are off');
+}
+
+function ensureDevice(raw: Database.Database, options: OpenOptions): void {
+  const nowMs = Date.parse(options.now);
+  const row = raw.prepare('SELECT purpose FROM device').get() as { purpose: string } | undefined;
+  if (row === undefined) {
+    raw
+      .prepare(
+        "INSERT INTO device (id, device_id, incarnation, next_seq, last_hlc, created_at, purpose) VALUES ('this', ?, ?, 1, '', ?, ?)",
+      )
+      .run(newId(nowMs), newId(nowMs), options.now, options.purpose);
+  } else if (row.purpose !== options.purpose) {
+    throw new Error(`this is a ${row.purpose} store, not a ${options.purpose} one`);
+  }
+}

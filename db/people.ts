@@ -1,0 +1,69 @@
+/** Queries over the firm: company, staff with roles, licences and training, instruments with their latest calibration. */
+import { asc, desc, eq } from 'drizzle-orm';
+import type { ReadableDb } from './openStore.ts';
+import { calibrations, companies, instruments, licences, staff, staffRoles, trainings } from './schema/index.ts';
+
+export type CompanyRow = typeof companies.$inferSelect;
+export type StaffRow = typeof staff.$inferSelect;
+export type LicenceRow = typeof licences.$inferSelect;
+export type InstrumentRow = typeof instruments.$inferSelect & {
+  readonly calibratedOn: string | null;
+  readonly dueOn: string | null;
+  readonly certificate: string | null;
+};
+
+export function findCompany(db: ReadableDb): CompanyRow | undefined {
+  return db.select().from(companies).get();
+}
+
+export function listStaff(db: ReadableDb): readonly (StaffRow & { readonly roles: readonly string[] })[] {
+  const roles = Map.groupBy(db.select().from(staffRoles).all(), (row) => row.staffId);
+  return db
+    .select()
+    .from(staff)
+    .orderBy(asc(staff.name))
+    .all()
+    .map((row) => ({ ...row, roles: (roles.get(row.id) ?? []).map((one) => one.role).sort() }));
+}
+
+export function findStaff(
+  db: ReadableDb,
+  staffId: string,
+): (StaffRow & { readonly roles: readonly string[] }) | undefined {
+  const row = db.select().from(staff).where(eq(staff.id, staffId)).get();
+  if (row === undefined) return undefined;
+  const roles = db.select().from(staffRoles).where(eq(staffRoles.staffId, staffId)).all();
+  return { ...row, roles: roles.map((one) => one.role).sort() };
+}
+
+export function listLicences(db: ReadableDb): readonly LicenceRow[] {
+  return db.select().from(licences).orderBy(desc(licences.validTo)).all();
+}
+
+export function listLicencesOf(db: ReadableDb, staffId: string): readonly LicenceRow[] {
+  return db.select().from(licences).where(eq(licences.staffId, staffId)).orderBy(desc(licences.validTo)).all();
+}
+
+export function listTrainings(db: ReadableDb): readonly (typeof trainings.$inferSelect)[] {
+  return db.select().from(trainings).orderBy(desc(trainings.validFrom)).all();
+}
+
+export function listInstruments(db: ReadableDb): readonly InstrumentRow[] {
+  const latest = new Map<string, typeof calibrations.$inferSelect>();
+  for (const row of db.select().from(calibrations).orderBy(asc(calibrations.calibratedOn)).all())
+    latest.set(row.instrumentId, row);
+  return db
+    .select()
+    .from(instruments)
+    .orderBy(asc(instruments.label))
+    .all()
+    .map((row) => {
+      const last = latest.get(row.id);
+      return {
+        ...row,
+        calibratedOn: last?.calibratedOn ?? null,
+        dueOn: last?.dueOn ?? null,
+        certificate: last?.certificate ?? null,
+      };
+    });
+}

@@ -1,0 +1,35 @@
+/** Queries over model sheets and their revisions. */
+import { and, asc, desc, eq } from 'drizzle-orm';
+import type { ReadableDb } from './openStore.ts';
+import { sheetRevisions } from './schema/index.ts';
+
+export type SheetRevisionRow = typeof sheetRevisions.$inferSelect;
+
+/** Newest revision first within a sheet. */
+export function listSheetRevisions(db: ReadableDb): readonly SheetRevisionRow[] {
+  return db.select().from(sheetRevisions).orderBy(asc(sheetRevisions.title), desc(sheetRevisions.revision)).all();
+}
+
+export function findRevision(db: ReadableDb, sheetId: string, revision: string): SheetRevisionRow | undefined {
+  return db
+    .select()
+    .from(sheetRevisions)
+    .where(and(eq(sheetRevisions.sheetId, sheetId), eq(sheetRevisions.revision, revision)))
+    .get();
+}
+
+export function findNewestRevision(db: ReadableDb, sheetId: string): SheetRevisionRow | undefined {
+  return db
+    .select()
+    .from(sheetRevisions)
+    .where(eq(sheetRevisions.sheetId, sheetId))
+    .orderBy(desc(sheetRevisions.revision))
+    .limit(1)
+    .get();
+}
+
+export function getRevisionById(db: ReadableDb, revisionId: string): SheetRevisionRow {
+  const row = db.select().from(sheetRevisions).where(eq(sheetRevisions.id, revisionId)).get();
+  if (row === undefined) throw new Error(`no sheet revision ${revisionId}`);
+  return row;
+}

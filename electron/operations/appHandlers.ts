@@ -1,0 +1,173 @@
+/** First run, demo, sign-in and the company's own profile. */
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { findCompany, findStaff, listStaff } from '../../db/people.ts';
+import { companies, staff, staffRoles } from '../../db/schema/index.ts';
+import type { StoreWriter } from '../../db/storeWriter.ts';
+import type { CompanyProfile, Person } from '../contract/app.ts';
+import type { Role } from '../contract/operation.ts';
+import { folderWarnings } from './folderWarnings.ts';
+import { actorOf, fail, type Handlers, notFound } from './handler.ts';
+import { hashPin, isPin } from './pins.ts';
+import { addShippedSheets } from './shippedSheets.ts';
+import { dayIn, isTimeZone } from './today.ts';
+
+export const appHandlers: Handlers<
+  | 'app.status'
+  | 'app.completeFirstRun'
+  | 'app.openDemo'
+  | 'app.leaveDemo'
+  | 'session.signIn'
+  | 'session.signOut'
+  | 'session.chooseUnits'
+  | 'company.update'
+> = {
+  'app.status': (_input, context) => {
+    const company = findCompany(context.db);
+    const own = context.actor === null ? undefined : findStaff(context.db, context.actor.staffId);
+    const companyUnits = (company?.unitSystem ?? 'metric') as 'metric' | 'us';
+    const today = dayIn(company?.timeZone ?? 'UTC', context.now);
+    return {
+      store: company === undefined ? 'empty' : 'ready',
+      isDemo: context.services.isDemo(),
+      company: company === undefined ? null : toProfile(company),
+      people:
+        company === undefined
+          ? []
+          : listStaff(context.db)
+              .filter((row) => isActive(row, today))
+              .map(toPerson),
+      signedIn: own === undefined ? null : toPerson(own),
+      unitSystem: (own?.unitSystem as 'metric' | 'us' | null | undefined) ?? companyUnits,
+      dataFolder: context.services.dataFolder,
+      warnings: [...folderWarnings(context.services.dataFolder), ...storeWarnings(context.now, context)],
+      version: appVersion(context.services.appRoot),
+      today,
+    };
+  },
+
+  'app.completeFirstRun': (input, context) => {
+    if (findCompany(context.db) !== undefined) return fail('already-set-up', {});
+    if (!input.people.some((one) => one.roles.includes('owner'))) return fail('no-owner', {});
+    requireTimeZone(input.company.timeZone);
+    const today = dayIn(input.company.timeZone, context.now);
+    const people = context.write((writer) => {
+      writer.insert(companies, input.company);
+      addShippedSheets(writer, context.services.appRoot);
+      return input.people.map((one) => {
+        const staffId = writer.insert(staff, {
+          name: one.name,
+          initials: one.initials,
+          pinHash: hashPin(one.pin),
+          activeFrom: today,
+        });
+        setRoles(writer, staffId, [], one.roles);
+        return { staffId, name: one.name, initials: one.initials, roles: one.roles };
+      });
+    });
+    context.services.changed(['app']);
+    return { people };
+  },
+
+  'app.openDemo': (_input, context) => {
+    context.services.switchStore('demo');
+    return {};
+  },
+
+  'app.leaveDemo': (_input, context) => {
+    if (!context.services.isDemo()) return fail('not-in-demo', {});
+    context.services.switchStore('real');
+    return {};
+  },
+
+  'session.signIn': (input, context) => {
+    const { pinGuard } = context.services;
+    const waitS = pinGuard.waitS(input.staffId);
+    if (waitS > 0) return fail('wrong-pin', { waitS });
+    const row = findStaff(context.db, input.staffId);
+    const today = dayIn(findCompany(context.db)?.timeZone ?? 'UTC', context.now);
+    if (row === undefined || !isActive(row, today)) return notFound('staff', input.staffId);
+    if (!isPin(input.pin, row.pinHash)) {
+      pinGuard.wrong(input.staffId);
+      return fail('wrong-pin', { waitS: pinGuard.waitS(input.staffId) });
+    }
+    pinGuard.right(input.staffId);
+    context.services.signIn(context.clientId, row.id);
+    return toPerson(row);
+  },
+
+  'session.signOut': (_input, context) => {
+    context.services.signIn(context.clientId, null);
+    return {};
+  },
+
+  'session.chooseUnits': (input, context) => {
+    context.write((writer) => writer.update(staff, actorOf(context).staffId, { unitSystem: input.unitSystem }));
+    context.services.changed(['app']);
+    return {};
+  },
+
+  'company.update': (input, context) => {
+    requireTimeZone(input.timeZone);
+    const company = findCompany(context.db);
+    if (company === undefined) return notFound('companies', 'this');
+    context.write((writer) => writer.update(companies, company.id, input));
+    context.services.changed(['app']);
+    return {};
+  },
+};
+
+/** Roles are rows of their own: only the difference is written. */
+export function setRoles(
+  writer: StoreWriter,
+  staffId: string,
+  current: readonly { id: string; role: string }[],
+  wanted: readonly Role[],
+): void {
+  for (const row of current) if (!wanted.includes(row.role as Role)) writer.remove(staffRoles, row.id);
+  for (const role of new Set(wanted)) {
+    if (!current.some((row) => row.role === role)) writer.insert(staffRoles, { staffId, role });
+  }
+}
+
+export function isActive(
+  row: { readonly activeFrom: string; readonly activeTo: string | null },
+  today: string,
+): boolean {
+  return row.activeFrom <= today && (row.activeTo === null || row.activeTo >= today);
+}
+
+function requireTimeZone(timeZone: string): void {
+  if (!isTimeZone(timeZone)) fail('unknown-time-zone', { timeZone });
+}
+
+function toPerson(row: { id: string; name: string; initials: string; roles: readonly string[] }): Person {
+  return { staffId: row.id, name: row.name, initials: row.initials, roles: row.roles as Role[] };
+}
+
+function toProfile(row: typeof companies.$inferSelect): CompanyProfile {
+  const { id: _id, unitSystem, language, ...rest } = row;
+  return { ...rest, unitSystem: unitSystem as 'metric' | 'us', language: language as 'en' | 'fr' | 'es' };
+}
+
+function storeWarnings(
+  now: string,
+  context: {
+    store: { raw: { prepare: (sql: string) => { get: () => unknown } } };
+    services: { backups: { list: () => readonly { madeAt: string }[] }; isDemo: () => boolean };
+  },
+): readonly ('clock-before-last-change' | 'no-backup-today')[] {
+  const warnings: ('clock-before-last-change' | 'no-backup-today')[] = [];
+  const last = context.store.raw.prepare('SELECT last_hlc FROM device').get() as { last_hlc: string };
+  // A minute of grace: laptops correct their clocks by seconds all the time.
+  if (Number(last.last_hlc.split('-')[0] ?? 0) > Date.parse(now) + 60_000) warnings.push('clock-before-last-change');
+  const newest = context.services.backups.list()[0]?.madeAt ?? '';
+  const dayMs = 86_400_000;
+  if (!context.services.isDemo() && (newest === '' || Date.parse(now) - Date.parse(newest) > dayMs))
+    warnings.push('no-backup-today');
+  return warnings;
+}
+
+function appVersion(appRoot: string): string {
+  return (JSON.parse(readFileSync(join(appRoot, 'package.json'), 'utf8')) as { version: string }).version;
+}

@@ -1,0 +1,27 @@
+/** What handlers need besides the store: clocks, the folders, sign-in, the kept copies and the demo. */
+import type { AttachmentFiles } from '../../db/attachmentFiles.ts';
+import type { BackupFolder } from '../../db/backups.ts';
+import type { ClientId } from '../core.ts';
+
+export type CoreServices = {
+  readonly appRoot: string;
+  readonly dataFolder: string;
+  readonly isDemo: () => boolean;
+  readonly attachments: AttachmentFiles;
+  readonly backups: BackupFolder;
+  /** A clock that cannot be set: to notice when the other one was. Restarts with the machine, named by `bootId`. */
+  readonly steadyClockMs: () => number;
+  readonly bootId: string;
+  readonly signIn: (clientId: ClientId, staffId: string | null) => void;
+  readonly pinGuard: PinGuard;
+  readonly switchStore: (to: 'real' | 'demo') => void;
+  readonly restoreFrom: (copyName: string) => string;
+  readonly changed: (topics: readonly string[]) => void;
+};
+
+/** Slows down guessing: each wrong PIN of a person makes the next try wait longer. */
+export type PinGuard = {
+  readonly waitS: (staffId: string) => number;
+  readonly wrong: (staffId: string) => void;
+  readonly right: (staffId: string) => void;
+};
