@@ -3,8 +3,8 @@
  * The unit is part of the reading: what was typed is kept beside the converted value.
  */
 import {
-  celsiusToFahrenheit,
   CUBIC_METRES_PER_CUBIC_FOOT,
+  celsiusToFahrenheit,
   fahrenheitToCelsius,
   J_PER_BTU,
   LITRES_PER_US_GALLON,
@@ -34,7 +34,6 @@ function linear(symbol: string, spellings: readonly string[], ownPerUnit: number
   };
 }
 
-
 /** First unit of each list is the quantity's own. */
 export const ENTRY_UNITS: Record<Dimension, readonly [EntryUnit, ...EntryUnit[]]> = {
   temperature: [
@@ -54,7 +53,7 @@ export const ENTRY_UNITS: Record<Dimension, readonly [EntryUnit, ...EntryUnit[]]
     linear('mbar', ['mb', 'hpa'], 1),
     linear(
       'in w.c.',
-      ['"wc', '"w.c.', 'inwc', 'in wc', 'in. w.c.', 'inh2o', 'in h2o', '"'],
+      ['"wc', '"w.c.', 'inwc', 'in wc', 'in. w.c.', 'inh2o', 'in h2o', 'in', 'inch', 'inches', '"'],
       PA_PER_IN_WC / PA_PER_MBAR,
     ),
     linear('kPa', ['kpa'], 10),
@@ -68,7 +67,7 @@ export const ENTRY_UNITS: Record<Dimension, readonly [EntryUnit, ...EntryUnit[]]
   ],
   power: [
     linear('kW', ['kw'], 1),
-    linear('Btu/h', ['btu/h', 'btuh', 'btu'], J_PER_BTU / 3.6e6),
+    linear('Btu/h', ['btu/h', 'btuh', 'btu', 'btus/h'], J_PER_BTU / 3.6e6),
     linear('MBH', ['mbh', 'kbtu/h'], J_PER_BTU / 3.6e3),
   ],
   flow: [
@@ -80,8 +79,9 @@ export const ENTRY_UNITS: Record<Dimension, readonly [EntryUnit, ...EntryUnit[]]
   length: [linear('m', ['m', 'metre', 'meter'], 1), linear('ft', ['ft', 'feet', "'"], METRES_PER_FOOT)],
   volume: [linear('L', ['l', 'litre', 'liter'], 1), linear('US gal', ['gal', 'us gal'], LITRES_PER_US_GALLON)],
   'gas-volume': [
-    linear('m³', ['m3', 'm³/h', 'm3/h'], 1),
-    linear('ft³', ['ft3', 'cf', 'cfh', 'ft³/h', 'ft3/h'], CUBIC_METRES_PER_CUBIC_FOOT),
+    linear('m³', ['m3'], 1),
+    linear('ft³', ['ft3', 'cf', 'cu ft', 'cubic foot', 'cubic feet'], CUBIC_METRES_PER_CUBIC_FOOT),
+    linear('L', ['l', 'dm3'], 0.001),
   ],
   'heating-value': [
     linear('MJ/m³', ['mj/m3', 'mj/m³'], 1),
@@ -96,33 +96,26 @@ export const ENTRY_UNITS: Record<Dimension, readonly [EntryUnit, ...EntryUnit[]]
     linear('°fH', ['fh', '°fh'], 10 / 100.0869),
   ],
   concentration: [linear('mg/L', ['mg/l', 'ppm'], 1)],
-  duration: [linear('s', ['s', 'sec'], 1)],
-  share: [linear('%', ['%', 'pct', 'vol%'], 1)],
+  duration: [linear('s', ['s', 'sec', 'secs', 'seconds'], 1), linear('min', ['min', 'mins', 'minutes'], 60)],
+  share: [linear('%', ['%', 'pct', 'vol%', '% vol', '%vol'], 1)],
   ppm: [linear('ppm', ['ppm'], 1)],
   conductivity: [linear('µS/cm', ['us/cm', 'µs/cm'], 1), linear('mS/cm', ['ms/cm'], 1000)],
   current: [linear('µA', ['ua', 'µa', 'μa'], 1)],
   voltage: [linear('V', ['v', 'volt'], 1)],
-  speed: [linear('rpm', ['rpm', '1/min', 'r/min'], 1)],
-  count: [linear('', ['x'], 1)],
+  speed: [linear('rpm', ['rpm', 'r/min', 'min-1'], 1)],
+  count: [linear('', ['x', 'turns', 'turn', 'rev'], 1)],
   ph: [linear('', ['ph'], 1)],
 };
 
 /** Quantities whose key carries a unit other than its dimension's first. */
-const OWN_UNIT: Partial<Record<QuantityKey, EntryUnit>> = {
-  tightnessMinutes: linear('min', ['min', 'minutes'], 1),
-  typedGasRateM3PerH: linear('m³/h', ['m3/h', 'm³/h'], 1),
+const OWN_UNITS: Partial<Record<QuantityKey, readonly [EntryUnit, ...EntryUnit[]]>> = {
+  tightnessMinutes: [linear('min', ['min', 'mins', 'minutes'], 1), linear('h', ['h', 'hours'], 60)],
+  typedGasRateM3PerH: [
+    linear('m³/h', ['m3/h'], 1),
+    linear('ft³/h', ['cfh', 'ft3/h', 'cf/h'], CUBIC_METRES_PER_CUBIC_FOOT),
+  ],
 };
 
 export function entryUnits(key: QuantityKey): readonly [EntryUnit, ...EntryUnit[]] {
-  const own = OWN_UNIT[key];
-  if (key === 'typedGasRateM3PerH' && own) return [own, linear('ft³/h', ['cfh', 'ft3/h', 'ft³/h'], CUBIC_METRES_PER_CUBIC_FOOT)];
-  if (own) return [own];
-  return ENTRY_UNITS[quantitySpec(key).dimension];
-}
-
-export function findEntryUnit(key: QuantityKey, text: string): EntryUnit | undefined {
-  const wanted = text.trim().toLowerCase();
-  return entryUnits(key).find(
-    (unit) => unit.symbol.toLowerCase() === wanted || unit.spellings.some((spelling) => spelling === wanted),
-  );
+  return OWN_UNITS[key] ?? ENTRY_UNITS[quantitySpec(key).dimension];
 }

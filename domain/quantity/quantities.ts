@@ -47,6 +47,8 @@ export const QUANTITIES = {
   co2DryVolPct: q('share', 'CO₂', [0, 20], 1),
   coPpm: q('ppm', 'CO as measured', [0, 40_000], 0),
   coAirFreePpm: q('ppm', 'CO air-free', [0, 400_000], 0),
+  /** The ratio as the analyser shows it, ppm over ppm. */
+  coCo2Ratio: q('count', 'CO/CO₂ ratio as shown', [0, 1], 4),
   flueGasC: q('temperature', 'Flue gas', [-20, 600], 1),
   intakeAirC: q('temperature', 'Intake air', [-40, 60], 1),
   // analyser check in clean outside air
@@ -107,6 +109,12 @@ export const QUANTITIES = {
   burnerPowerPct: q('share', 'Burner power as shown', [0, 110], 0),
   condensatePouredL: q('volume', 'Water poured into the trap', [0, 20], 1),
   condensateOutletPh: q('ph', 'Condensate outlet pH', [0, 14], 1),
+  // site and plate
+  ratedInputKw: q('power', 'Rated input', [0.5, 5000], 1),
+  connectedLoadKw: q('power', 'Connected gas load', [0, 20_000], 1),
+  altitudeM: q('length', 'Altitude', [-430, 5500], 0),
+  systemHeightM: q('length', 'Height of the system above the gauge', [0, 150], 1),
+  systemVolumeL: q('volume', 'Water in the system', [1, 100_000], 0),
   // counted evidence
   ventPhotos: q('count', 'Vent joints photographed', [0, 50], 0),
   inspectionHatches: q('count', 'Inspection hatches', [0, 50], 0),

@@ -1,0 +1,68 @@
+/** Finds the unit somebody meant by what they typed after the number. Case, spaces, dots and look-alike marks do not count. */
+import { ENTRY_UNITS, type EntryUnit, entryUnits } from './entryUnits.ts';
+import { type Dimension, type QuantityKey, quantitySpec } from './quantities.ts';
+
+export type UnitMatch =
+  | { readonly kind: 'unit'; readonly unit: EntryUnit }
+  /** Several meanings are in use, a thousandfold apart: ask. */
+  | { readonly kind: 'ambiguous'; readonly meanings: readonly EntryUnit[] }
+  | { readonly kind: 'of-another-kind'; readonly kinds: readonly (Dimension | 'absolute-pressure')[] }
+  | { readonly kind: 'unknown' };
+
+export function matchUnit(key: QuantityKey, text: string, defaultUnit: EntryUnit): UnitMatch {
+  const wanted = plainUnit(text);
+  if (wanted === '') return { kind: 'unit', unit: defaultUnit };
+  const units = entryUnits(key);
+  const { dimension } = quantitySpec(key);
+  if (wanted === '°') {
+    if (dimension === 'temperature' || dimension === 'temperature-difference')
+      return { kind: 'unit', unit: defaultUnit };
+    const degrees = units.filter((unit) => unit.symbol.startsWith('°'));
+    return degrees.length > 0 ? { kind: 'ambiguous', meanings: degrees } : { kind: 'unknown' };
+  }
+  if (dimension === 'power' && AMBIGUOUS_MBTU.test(wanted)) {
+    const thousand = units.find((unit) => unit.symbol === 'MBH');
+    return { kind: 'ambiguous', meanings: thousand ? [thousand, millionBtuPerHour(thousand)] : [] };
+  }
+  const found = units.find((unit) => isSpelledAs(unit, wanted));
+  if (found) return { kind: 'unit', unit: found };
+  if (ABSOLUTE_PRESSURE.test(wanted)) return { kind: 'of-another-kind', kinds: ['absolute-pressure'] };
+  const kinds = Object.entries(ENTRY_UNITS)
+    .filter(([, list]) => list.some((unit) => isSpelledAs(unit, wanted)))
+    .map(([kind]) => kind as Dimension);
+  return kinds.length > 0 ? { kind: 'of-another-kind', kinds } : { kind: 'unknown' };
+}
+
+export function findUnit(key: QuantityKey, symbol: string): EntryUnit | undefined {
+  return entryUnits(key).find((unit) => isSpelledAs(unit, plainUnit(symbol)));
+}
+
+/** The trade's M is a thousand, the engineer's a million: `MBtu` is written for both. */
+const AMBIGUOUS_MBTU = /^mbtus?(\/?h)?$/;
+const ABSOLUTE_PRESSURE = /^(psia|bara|kpaa|mbara|(psi|bar|kpa|mbar)abs(olute)?)$/;
+
+function millionBtuPerHour(thousand: EntryUnit): EntryUnit {
+  return {
+    symbol: 'million Btu/h',
+    spellings: [],
+    toOwn: (typed) => thousand.toOwn(typed * 1000),
+    fromOwn: (own) => thousand.fromOwn(own) / 1000,
+  };
+}
+
+function isSpelledAs(unit: EntryUnit, wanted: string): boolean {
+  return plainUnit(unit.symbol) === wanted || unit.spellings.some((spelling) => plainUnit(spelling) === wanted);
+}
+
+function plainUnit(text: string): string {
+  return text
+    .replace(/[º˚]/gu, '°')
+    .replace(/[″“”]/gu, '"')
+    .replace(/[′’]/gu, "'")
+    .normalize('NFKC')
+    .toLowerCase()
+    .replace(/[µμ]/gu, 'u')
+    .replace(/[\s.·⋅]/gu, '')
+    .replace(/\/hr$/u, '/h')
+    .replace(/^deg(rees)?(?=[cf]$)/u, '°');
+}
