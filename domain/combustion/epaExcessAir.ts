@@ -3,13 +3,14 @@
  *
  * Formula  EA = 100·(O2 − ½CO)/(0.264·N2 − (O2 − ½CO)), N2 = 100 − CO2 − CO − O2, all in dry %
  * Units    O2, CO2 in dry volume %; CO in ppm, as instruments show it; result in %
- * Valid    O2 0–15 %, CO2 0–25 %, CO 0–100 000 ppm; O2 at least ½CO (below it there is no excess); fuels with little
+ * Valid    O2 0–15 %, CO2 up to 21 % less O2 (all the oxygen there is), CO 0–100 000 ppm; O2 at least ½CO (below it there is no excess); fuels with little
  *          nitrogen of their own: wrong for gases like G25
  * Source   US EPA Method 3B (formula from memory)
  * Checked  tests/checks/combustion/excessAir.test.ts
  */
 import type { DryVolPct, Percent, PpmDry } from '../quantity/units.ts';
 import { checkRange, err, type OutOfRange, ok, type Result } from '../result.ts';
+import { O2_IN_AIR_GERMAN_VOL_PCT } from './combustionConstants.ts';
 
 /** O2 per N2 in air: 20.9/79.1. */
 const O2_PER_N2 = 0.264;
@@ -21,7 +22,7 @@ export function excessAirFromAnalysis(input: {
 }): Result<Percent, OutOfRange> {
   const outside =
     checkRange('o2DryVolPct', input.o2DryVolPct, 0, 15) ??
-    checkRange('co2DryVolPct', input.co2DryVolPct, 0, 25) ??
+    checkRange('co2DryVolPct', input.co2DryVolPct, 0, O2_IN_AIR_GERMAN_VOL_PCT - input.o2DryVolPct) ??
     checkRange('coPpmDry', input.coPpmDry, 0, 100_000);
   if (outside) return err(outside);
   const coPct = input.coPpmDry / 10_000;
