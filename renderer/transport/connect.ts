@@ -1,17 +1,20 @@
 /** Picks the transport of the host that this page runs in: the desktop shell's port when its bridge is there, else loopback HTTP. */
 import { bridgeName, coreLostMessage, type DesktopBridge, portMessage } from '../../electron/contract/wire.ts';
+import { createCall } from './call.ts';
 import { createHttpTransport } from './httpTransport.ts';
 import { createPortTransport } from './portTransport.ts';
+import type { RawTransport } from './rawTransport.ts';
+import type { Transport } from './Transport.ts';
 import { readTabIdentity } from './tabIdentity.ts';
-import type { Transport } from './transport.ts';
 
 /** Call it once, before the first render. */
 export function connect(): Transport {
   const bridge: DesktopBridge | undefined = (window as { [bridgeName]?: DesktopBridge })[bridgeName];
-  return bridge === undefined ? connectOverHttp() : connectOverPort(bridge);
+  const raw = bridge === undefined ? connectOverHttp() : connectOverPort(bridge);
+  return { ...raw, call: createCall(raw) };
 }
 
-function connectOverPort(bridge: DesktopBridge): Transport {
+function connectOverPort(bridge: DesktopBridge): RawTransport {
   const transport = createPortTransport();
   window.addEventListener('message', (event) => {
     if (event.source !== window || event.origin !== window.location.origin) return;
@@ -23,7 +26,7 @@ function connectOverPort(bridge: DesktopBridge): Transport {
   return transport;
 }
 
-function connectOverHttp(): Transport {
+function connectOverHttp(): RawTransport {
   const transport = createHttpTransport({ origin: window.location.origin, ...readTabIdentity() });
   const followVisibility = (): void => transport.listen(document.visibilityState === 'visible');
   document.addEventListener('visibilitychange', followVisibility);

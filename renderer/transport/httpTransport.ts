@@ -8,7 +8,7 @@ import {
   type PutFileReply,
 } from '../../electron/contract/wire.ts';
 import { createListeners } from './listeners.ts';
-import { type ConnectionState, offlineFile, offlineReply, type Transport } from './transport.ts';
+import { type ConnectionState, offlineFile, offlineReply, type RawTransport } from './rawTransport.ts';
 
 export type HttpTransportOptions = {
   readonly origin: string;
@@ -16,7 +16,7 @@ export type HttpTransportOptions = {
   readonly clientId: string;
 };
 
-export type HttpTransport = Transport & {
+export type HttpTransport = RawTransport & {
   /**
    * Opens or drops the stream of changes. A browser allows six connections to one address: a hidden tab must not hold one.
    */

@@ -9,7 +9,7 @@ import {
   type PutFileReply,
 } from '../../electron/contract/wire.ts';
 import { createListeners } from './listeners.ts';
-import { type ConnectionState, offlineFile, offlineReply, type Transport } from './transport.ts';
+import { type ConnectionState, offlineFile, offlineReply, type RawTransport } from './rawTransport.ts';
 
 /** The part of a MessagePort used here, so that tests can hand over a worker thread's. */
 export type WindowPort = {
@@ -19,7 +19,7 @@ export type WindowPort = {
   readonly close: () => void;
 };
 
-export type PortTransport = Transport & {
+export type PortTransport = RawTransport & {
   /** A port arrived: the first, or the one after a loss. */
   readonly attach: (port: WindowPort) => void;
   /** The core is gone: whoever waits hears `offline`. */

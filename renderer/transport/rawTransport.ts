@@ -1,11 +1,11 @@
-/** How the window reaches the core. Desktop and browser differ below this line only. Nothing here throws or rejects. */
+/** How the window reaches the core, before types: desktop and browser differ below this line only. Nothing here throws or rejects. */
 import type { AnyReply } from '../../electron/contract/operation.ts';
 import type { FileToPut, GetFileReply, PutFileReply } from '../../electron/contract/wire.ts';
 
 /** `locked-out`: this tab holds no valid token; the address of the current start has to be opened again. */
 export type ConnectionState = 'connecting' | 'online' | 'offline' | 'locked-out';
 
-export type Transport = {
+export type RawTransport = {
   readonly call: (name: string, input: unknown) => Promise<AnyReply>;
   readonly putFile: (file: FileToPut) => Promise<PutFileReply>;
   readonly getFile: (attachmentId: string) => Promise<GetFileReply>;
