@@ -26,6 +26,10 @@ export function listStaff(db: ReadableDb): readonly (StaffRow & { readonly roles
     .map((row) => ({ ...row, roles: (roles.get(row.id) ?? []).map((one) => one.role).sort() }));
 }
 
+export function listRoleRows(db: ReadableDb, staffId: string): readonly (typeof staffRoles.$inferSelect)[] {
+  return db.select().from(staffRoles).where(eq(staffRoles.staffId, staffId)).all();
+}
+
 export function findStaff(
   db: ReadableDb,
   staffId: string,

@@ -194,8 +194,8 @@ export const instruments = sqliteTable(
     label: text('label').notNull(),
     serial: text('serial').notNull(),
     /** Accuracy by quantity: `{ coPpm: { abs, relPct } }`. */
-    accuracy: json<Record<string, { abs: number; relPct: number }>>('accuracy').notNull(),
-    rangeMax: json<Record<string, number>>('range_max').notNull(),
+    accuracy: json<Partial<Record<string, { abs: number; relPct: number }>>>('accuracy').notNull(),
+    rangeMax: json<Partial<Record<string, number>>>('range_max').notNull(),
     keptBy: text('kept_by').references(() => staff.id, { onDelete: 'restrict' }),
     retiredOn: day('retired_on'),
   },

@@ -1,0 +1,190 @@
+/** Queries over appliances: where they stand, their dates, fuel states, visits and open make-safes. */
+import { and, asc, desc, eq, gt, isNull, or, type SQL, sql } from 'drizzle-orm';
+import { searchTerms } from '../domain/text/foldForSearch.ts';
+import type { ReadableDb } from './openStore.ts';
+import {
+  applianceDates,
+  appliances,
+  customers,
+  fuelStates,
+  jobs,
+  makeSafes,
+  parties,
+  placements,
+  runs,
+  sites,
+  staff,
+  visitJobs,
+  visits,
+} from './schema/index.ts';
+
+export type ApplianceRow = typeof appliances.$inferSelect;
+export type ApplianceDateRow = typeof applianceDates.$inferSelect;
+
+export function findAppliance(db: ReadableDb, applianceId: string): ApplianceRow | undefined {
+  return db.select().from(appliances).where(eq(appliances.id, applianceId)).get();
+}
+
+export type ApplianceSummaryRow = {
+  readonly applianceId: string;
+  readonly serial: string;
+  readonly maker: string;
+  readonly model: string;
+  readonly siteId: string | null;
+  readonly street: string | null;
+  readonly city: string | null;
+  readonly customerId: string | null;
+  readonly customerName: string | null;
+  readonly sheetId: string | null;
+  readonly openMakeSafes: number;
+  readonly startedOn: string | null;
+};
+
+function applianceSummaries(db: ReadableDb) {
+  return db
+    .select({
+      applianceId: appliances.id,
+      serial: appliances.serial,
+      maker: appliances.maker,
+      model: appliances.model,
+      siteId: sites.id,
+      street: sites.street,
+      city: sites.city,
+      customerId: customers.id,
+      customerName: parties.name,
+      sheetId: appliances.sheetId,
+      openMakeSafes: sql<number>`(SELECT count(*) FROM ${makeSafes} WHERE ${makeSafes.applianceId} = ${appliances.id} AND ${makeSafes.closedAt} IS NULL)`,
+      startedOn: sql<
+        string | null
+      >`(SELECT ${applianceDates.on} FROM ${applianceDates} WHERE ${applianceDates.applianceId} = ${appliances.id} AND ${applianceDates.kind} = 'started')`,
+    })
+    .from(appliances)
+    .leftJoin(placements, and(eq(placements.applianceId, appliances.id), isNull(placements.toOn)))
+    .leftJoin(sites, eq(sites.id, placements.siteId))
+    .leftJoin(customers, eq(customers.id, sites.customerId))
+    .leftJoin(parties, eq(parties.id, customers.partyId))
+    .$dynamic();
+}
+
+/** A page by serial; the serial may be typed sloppily: `serialKeyOf` folds look-alike characters. */
+export function listAppliances(
+  db: ReadableDb,
+  options: {
+    readonly query: string;
+    readonly serialKey: string;
+    readonly limit: number;
+    readonly after: string | null;
+  },
+): readonly ApplianceSummaryRow[] {
+  const conditions: SQL[] = [];
+  const terms = searchTerms(options.query);
+  if (terms.length > 0) {
+    const words = terms.map(
+      (term) =>
+        sql`(lower(${appliances.model}) LIKE ${`%${term}%`} OR lower(${appliances.maker}) LIKE ${`%${term}%`} OR ${parties.searchText} LIKE ${`%${term}%`} OR ${sites.searchText} LIKE ${`%${term}%`})`,
+    );
+    const found = or(
+      and(...words),
+      options.serialKey === '' ? undefined : sql`${appliances.serialKey} LIKE ${`%${options.serialKey}%`}`,
+    );
+    if (found !== undefined) conditions.push(found);
+  }
+  if (options.after !== null) {
+    const last = findAppliance(db, options.after);
+    const next =
+      last &&
+      or(gt(appliances.serial, last.serial), and(eq(appliances.serial, last.serial), gt(appliances.id, last.id)));
+    if (next !== undefined) conditions.push(next);
+  }
+  return applianceSummaries(db)
+    .where(and(...conditions))
+    .orderBy(asc(appliances.serial), asc(appliances.id))
+    .limit(options.limit)
+    .all();
+}
+
+export function listAppliancesOfSite(db: ReadableDb, siteId: string): readonly ApplianceSummaryRow[] {
+  return applianceSummaries(db).where(eq(sites.id, siteId)).orderBy(asc(appliances.serial)).all();
+}
+
+export function listAppliancesOfCustomer(db: ReadableDb, customerId: string): readonly ApplianceSummaryRow[] {
+  return applianceSummaries(db).where(eq(customers.id, customerId)).orderBy(asc(appliances.serial)).all();
+}
+
+export function findApplianceSummary(db: ReadableDb, applianceId: string): ApplianceSummaryRow | undefined {
+  return applianceSummaries(db).where(eq(appliances.id, applianceId)).get();
+}
+
+/** The same maker's serial, on any appliance but this one. */
+export function findBySerial(
+  db: ReadableDb,
+  maker: string,
+  serialKey: string,
+  exceptId: string | null,
+): ApplianceSummaryRow | undefined {
+  return applianceSummaries(db)
+    .where(
+      and(
+        sql`lower(${appliances.maker}) = ${maker.toLowerCase()}`,
+        eq(appliances.serialKey, serialKey),
+        sql`${appliances.id} IS NOT ${exceptId}`,
+      ),
+    )
+    .get();
+}
+
+export function listApplianceDates(db: ReadableDb, applianceId: string): readonly ApplianceDateRow[] {
+  return db
+    .select()
+    .from(applianceDates)
+    .where(eq(applianceDates.applianceId, applianceId))
+    .orderBy(asc(applianceDates.on))
+    .all();
+}
+
+export function listFuelStates(db: ReadableDb, applianceId: string): readonly (typeof fuelStates.$inferSelect)[] {
+  return db
+    .select()
+    .from(fuelStates)
+    .where(eq(fuelStates.applianceId, applianceId))
+    .orderBy(desc(fuelStates.fromOn))
+    .all();
+}
+
+export function listVisitsOfAppliance(db: ReadableDb, applianceId: string) {
+  return db
+    .select({
+      visitId: visits.id,
+      runId: runs.id,
+      kind: jobs.kind,
+      plannedOn: visits.plannedOn,
+      state: visits.state,
+      outcome: visits.outcome,
+      sealedAt: runs.sealedAt,
+    })
+    .from(jobs)
+    .innerJoin(visitJobs, eq(visitJobs.jobId, jobs.id))
+    .innerJoin(visits, eq(visits.id, visitJobs.visitId))
+    .leftJoin(runs, eq(runs.jobId, jobs.id))
+    .where(eq(jobs.applianceId, applianceId))
+    .orderBy(desc(visits.plannedOn), desc(visits.id))
+    .all();
+}
+
+export function listMakeSafes(db: ReadableDb, applianceId: string) {
+  return db
+    .select({ makeSafe: makeSafes, openedByName: staff.name })
+    .from(makeSafes)
+    .innerJoin(staff, eq(staff.id, makeSafes.openedById))
+    .where(eq(makeSafes.applianceId, applianceId))
+    .orderBy(sql`${makeSafes.closedAt} IS NOT NULL`, desc(makeSafes.openedAt))
+    .all();
+}
+
+export function findPlacement(db: ReadableDb, applianceId: string): typeof placements.$inferSelect | undefined {
+  return db
+    .select()
+    .from(placements)
+    .where(and(eq(placements.applianceId, applianceId), isNull(placements.toOn)))
+    .get();
+}

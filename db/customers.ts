@@ -1,0 +1,140 @@
+/** Queries over customers, parties and their roles. */
+import { and, asc, desc, eq, gt, inArray, isNull, like, or, type SQL, sql } from 'drizzle-orm';
+import { searchTerms } from '../domain/text/foldForSearch.ts';
+import type { ReadableDb } from './openStore.ts';
+import { appliances, consents, customers, makeSafes, parties, partyRoles, placements, sites } from './schema/index.ts';
+
+export type PartyRow = typeof parties.$inferSelect;
+
+export type CustomerListRow = {
+  readonly customerId: string;
+  readonly name: string;
+  readonly phone: string | null;
+  readonly city: string | null;
+  readonly siteCount: number;
+  readonly applianceCount: number;
+  readonly openMakeSafes: number;
+};
+
+/** A page of customers by name; every word of the query must be in the name, phone, address, or a site's address. */
+export function listCustomers(
+  db: ReadableDb,
+  options: { readonly query: string; readonly limit: number; readonly after: string | null },
+): readonly CustomerListRow[] {
+  const conditions: SQL[] = searchTerms(options.query).map(
+    (term) =>
+      sql`(${parties.searchText} LIKE ${`%${term}%`} OR EXISTS (SELECT 1 FROM ${sites} s2 WHERE s2.customer_id = ${customers.id} AND s2.search_text LIKE ${`%${term}%`}))`,
+  );
+  if (options.after !== null) {
+    const last = db
+      .select({ name: parties.name })
+      .from(customers)
+      .innerJoin(parties, eq(parties.id, customers.partyId))
+      .where(eq(customers.id, options.after))
+      .get();
+    if (last !== undefined) {
+      const next = or(gt(parties.name, last.name), and(eq(parties.name, last.name), gt(customers.id, options.after)));
+      if (next !== undefined) conditions.push(next);
+    }
+  }
+  return db
+    .select({
+      customerId: customers.id,
+      name: parties.name,
+      phone: parties.phoneTyped,
+      city: parties.city,
+      siteCount: sql<number>`(SELECT count(*) FROM ${sites} WHERE ${sites.customerId} = ${customers.id})`,
+      applianceCount: sql<number>`(SELECT count(*) FROM ${placements} JOIN ${sites} ON ${sites.id} = ${placements.siteId} WHERE ${sites.customerId} = ${customers.id} AND ${placements.toOn} IS NULL)`,
+      openMakeSafes: sql<number>`(SELECT count(*) FROM ${makeSafes} JOIN ${sites} ON ${sites.id} = ${makeSafes.siteId} WHERE ${sites.customerId} = ${customers.id} AND ${makeSafes.closedAt} IS NULL)`,
+    })
+    .from(customers)
+    .innerJoin(parties, eq(parties.id, customers.partyId))
+    .where(and(...conditions))
+    .orderBy(asc(parties.name), asc(customers.id))
+    .limit(options.limit)
+    .all();
+}
+
+export function findCustomer(
+  db: ReadableDb,
+  customerId: string,
+): { readonly customer: typeof customers.$inferSelect; readonly party: PartyRow } | undefined {
+  return db
+    .select({ customer: customers, party: parties })
+    .from(customers)
+    .innerJoin(parties, eq(parties.id, customers.partyId))
+    .where(eq(customers.id, customerId))
+    .get();
+}
+
+export function findParty(db: ReadableDb, partyId: string): PartyRow | undefined {
+  return db.select().from(parties).where(eq(parties.id, partyId)).get();
+}
+
+/** Newest decision first. */
+export function listConsents(db: ReadableDb, partyId: string): readonly (typeof consents.$inferSelect)[] {
+  return db
+    .select()
+    .from(consents)
+    .where(eq(consents.partyId, partyId))
+    .orderBy(desc(consents.on), desc(consents.id))
+    .all();
+}
+
+/** Customers that share a phone, an e-mail or the folded name: candidates for "the same?". */
+export function listSimilarCustomers(
+  db: ReadableDb,
+  party: { readonly foldedName: string; readonly phoneE164: string | null; readonly email: string | null },
+): readonly { readonly customerId: string; readonly party: PartyRow }[] {
+  const alike: SQL[] = [like(parties.searchText, `${party.foldedName}%`)];
+  if (party.phoneE164 !== null) alike.push(eq(parties.phoneE164, party.phoneE164));
+  if (party.email !== null) alike.push(sql`lower(${parties.email}) = ${party.email.toLowerCase()}`);
+  return db
+    .select({ customerId: customers.id, party: parties })
+    .from(customers)
+    .innerJoin(parties, eq(parties.id, customers.partyId))
+    .where(or(...alike))
+    .limit(10)
+    .all();
+}
+
+export type RoleRow = {
+  readonly roleId: string;
+  readonly partyId: string;
+  readonly name: string;
+  readonly role: string;
+  readonly fromOn: string | null;
+  readonly toOn: string | null;
+};
+
+export function listSiteRoles(db: ReadableDb, siteId: string): readonly (RoleRow & { readonly party: PartyRow })[] {
+  return db
+    .select({
+      roleId: partyRoles.id,
+      partyId: parties.id,
+      name: parties.name,
+      role: partyRoles.role,
+      fromOn: partyRoles.fromOn,
+      toOn: partyRoles.toOn,
+      party: parties,
+    })
+    .from(partyRoles)
+    .innerJoin(parties, eq(parties.id, partyRoles.partyId))
+    .where(eq(partyRoles.siteId, siteId))
+    .orderBy(asc(partyRoles.role), asc(parties.name))
+    .all();
+}
+
+/** Where appliances of these sites stand now. */
+export function listPlacedAppliances(
+  db: ReadableDb,
+  siteIds: readonly string[],
+): readonly { readonly siteId: string; readonly appliance: typeof appliances.$inferSelect }[] {
+  if (siteIds.length === 0) return [];
+  return db
+    .select({ siteId: placements.siteId, appliance: appliances })
+    .from(placements)
+    .innerJoin(appliances, eq(appliances.id, placements.applianceId))
+    .where(and(inArray(placements.siteId, [...siteIds]), isNull(placements.toOn)))
+    .all();
+}

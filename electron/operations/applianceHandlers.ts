@@ -1,0 +1,158 @@
+/** Appliances: identity, dates kept apart, fuel states, history. */
+import {
+  findAppliance,
+  findApplianceSummary,
+  findBySerial,
+  findPlacement,
+  listApplianceDates,
+  listAppliances,
+  listFuelStates,
+  listMakeSafes,
+  listVisitsOfAppliance,
+} from '../../db/appliances.ts';
+import type { ReadableDb } from '../../db/openStore.ts';
+import { findCompany } from '../../db/people.ts';
+import { applianceDates, appliances, fuelStates, placements } from '../../db/schema/index.ts';
+import { findNewestRevision } from '../../db/sheets.ts';
+import { findSite } from '../../db/sites.ts';
+import { findDateOrderProblem, type KnownDate } from '../../domain/coverage/dateOrder.ts';
+import { serialKeyOf } from '../../domain/text/serialKey.ts';
+import type { ApplianceFields } from '../contract/customers.ts';
+import { fail, type Handlers, notFound } from './handler.ts';
+import { dayIn } from './today.ts';
+
+export const applianceHandlers: Handlers<
+  | 'appliances.list'
+  | 'appliances.get'
+  | 'appliances.create'
+  | 'appliances.update'
+  | 'appliances.setDate'
+  | 'appliances.recordFuelState'
+> = {
+  'appliances.list': (input, context) => {
+    const rows = listAppliances(context.db, { ...input, serialKey: serialKeyOf(input.query) });
+    return { rows: [...rows], next: rows.length === input.limit ? (rows.at(-1)?.applianceId ?? null) : null };
+  },
+
+  'appliances.get': (input, context) => {
+    const row = findAppliance(context.db, input.applianceId);
+    const summary = findApplianceSummary(context.db, input.applianceId);
+    if (row === undefined || summary === undefined) return notFound('appliances', input.applianceId);
+    const {
+      id: _id,
+      serialKey: _serialKey,
+      supersedesId: _supersedesId,
+      plateFuel,
+      tagFuel,
+      ratedInputBasis,
+      ...rest
+    } = row;
+    return {
+      applianceId: row.id,
+      appliance: {
+        ...rest,
+        plateFuel: plateFuel as ApplianceFields['plateFuel'],
+        tagFuel: tagFuel as ApplianceFields['tagFuel'],
+        ratedInputBasis: ratedInputBasis as ApplianceFields['ratedInputBasis'],
+      },
+      dates: listApplianceDates(context.db, row.id).map(({ kind, on, precision, source }) => ({
+        kind: kind as never,
+        on,
+        precision: precision as never,
+        source,
+      })),
+      siteId: summary.siteId,
+      customerId: summary.customerId,
+      fuelStates: listFuelStates(context.db, row.id).map(({ fuel, fromOn, conversionKit, orifice, proof }) => ({
+        fuel: fuel as never,
+        fromOn,
+        conversionKit,
+        orifice,
+        proof,
+      })),
+      visits: listVisitsOfAppliance(context.db, row.id).map(({ sealedAt, kind, ...visit }) => ({
+        ...visit,
+        kind: kind as never,
+        isSealed: sealedAt !== null,
+      })),
+      makeSafes: listMakeSafes(context.db, row.id).map(({ makeSafe, openedByName }) => ({
+        makeSafeId: makeSafe.id,
+        what: makeSafe.what,
+        isolatedHow: makeSafe.isolatedHow,
+        labelNumber: makeSafe.labelNumber,
+        toldWhom: makeSafe.toldWhom,
+        openedAt: makeSafe.openedAt,
+        openedByName,
+        closedAt: makeSafe.closedAt,
+        closedReason: makeSafe.closedReason,
+      })),
+    };
+  },
+
+  'appliances.create': (input, context) => {
+    if (findSite(context.db, input.siteId) === undefined) return notFound('sites', input.siteId);
+    requireFreeSerial(context.db, input.appliance, null);
+    requireSheet(context.db, input.appliance.sheetId);
+    requireDateOrder(input.dates);
+    const applianceId = context.write((writer) => {
+      const id = writer.insert(appliances, { ...input.appliance, serialKey: serialKeyOf(input.appliance.serial) });
+      for (const date of input.dates) writer.insert(applianceDates, { applianceId: id, ...date });
+      const fromOn = dayIn(findCompany(writer.db)?.timeZone ?? 'UTC', context.now);
+      writer.insert(placements, { applianceId: id, siteId: input.siteId, position: input.position, fromOn });
+      return id;
+    });
+    context.services.changed(['appliances', 'sites', 'customers', 'registrations']);
+    return { applianceId };
+  },
+
+  'appliances.update': (input, context) => {
+    if (findAppliance(context.db, input.applianceId) === undefined) return notFound('appliances', input.applianceId);
+    requireFreeSerial(context.db, input.appliance, input.applianceId);
+    requireSheet(context.db, input.appliance.sheetId);
+    context.write((writer) =>
+      writer.update(appliances, input.applianceId, {
+        ...input.appliance,
+        serialKey: serialKeyOf(input.appliance.serial),
+      }),
+    );
+    context.services.changed(['appliances', 'runs', 'registrations']);
+    return {};
+  },
+
+  'appliances.setDate': (input, context) => {
+    if (findAppliance(context.db, input.applianceId) === undefined) return notFound('appliances', input.applianceId);
+    const known = listApplianceDates(context.db, input.applianceId);
+    requireDateOrder([...(known.filter((date) => date.kind !== input.date.kind) as KnownDate[]), input.date]);
+    context.write((writer) => {
+      const existing = known.find((date) => date.kind === input.date.kind);
+      if (existing === undefined) writer.insert(applianceDates, { applianceId: input.applianceId, ...input.date });
+      else writer.update(applianceDates, existing.id, input.date);
+    });
+    context.services.changed(['appliances', 'registrations']);
+    return {};
+  },
+
+  'appliances.recordFuelState': (input, context) => {
+    if (findPlacement(context.db, input.applianceId) === undefined) return notFound('appliances', input.applianceId);
+    context.write((writer) => writer.insert(fuelStates, input));
+    context.services.changed(['appliances', 'runs']);
+    return {};
+  },
+};
+
+function requireFreeSerial(db: ReadableDb, appliance: ApplianceFields, exceptId: string | null): void {
+  const taken = findBySerial(db, appliance.maker, serialKeyOf(appliance.serial), exceptId);
+  if (taken !== undefined) {
+    const where = [taken.customerName, taken.street, taken.city].filter(Boolean).join(', ');
+    fail('serial-taken', { applianceId: taken.applianceId, where: where === '' ? null : where });
+  }
+}
+
+function requireSheet(db: ReadableDb, sheetId: string | null): void {
+  if (sheetId !== null && findNewestRevision(db, sheetId) === undefined) fail('unknown-sheet', { sheetId });
+}
+
+function requireDateOrder(dates: readonly KnownDate[]): void {
+  const problem = findDateOrderProblem(dates);
+  if (problem !== null) fail('dates-out-of-order', problem);
+}

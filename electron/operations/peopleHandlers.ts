@@ -1,0 +1,145 @@
+/** People with licences and training, and instruments with calibrations. */
+
+import type { ReadableDb } from '../../db/openStore.ts';
+import { findCompany, findCompany, findStaff, listInstruments, listLicences, listRoleRows, listStaff, listTrainings } from '../../db/people.ts';
+import { calibrations, instruments, licences, staff, trainings } from '../../db/schema/index.ts';
+import type { Role } from '../contract/operation.ts';
+import type { Instrument, StaffMember } from '../contract/people.ts';
+import { setRoles } from './appHandlers.ts';
+import { fail, type HandlerContext, type Handlers, notFound } from './handler.ts';
+import { hashPin } from './pins.ts';
+import { dayIn } from './today.ts';
+
+export const peopleHandlers: Handlers<
+  | 'staff.list'
+  | 'staff.create'
+  | 'staff.update'
+  | 'staff.setPin'
+  | 'staff.addLicence'
+  | 'staff.addTraining'
+  | 'instruments.list'
+  | 'instruments.create'
+  | 'instruments.addCalibration'
+> = {
+  'staff.list': (_input, context) => {
+    const licencesOf = Map.groupBy(listLicences(context.db), (row) => row.staffId);
+    const trainingsOf = Map.groupBy(listTrainings(context.db), (row) => row.staffId);
+    return listStaff(context.db).map(
+      (row): StaffMember => ({
+        staffId: row.id,
+        name: row.name,
+        initials: row.initials,
+        phone: row.phone,
+        email: row.email,
+        roles: row.roles as Role[],
+        activeFrom: row.activeFrom,
+        activeTo: row.activeTo,
+        licences: (licencesOf.get(row.id) ?? []).map(({ id, staffId: _, fuel, ...rest }) => ({
+          licenceId: id,
+          fuel: fuel as StaffMember['licences'][number]['fuel'],
+          ...rest,
+        })),
+        trainings: (trainingsOf.get(row.id) ?? []).map(({ id, staffId: _, ...rest }) => ({ trainingId: id, ...rest })),
+      }),
+    );
+  },
+
+  'staff.create': (input, context) => {
+    const { roles, pin, ...fields } = input;
+    const staffId = context.write((writer) => {
+      const id = writer.insert(staff, { ...fields, pinHash: hashPin(pin), activeFrom: companyToday(context) });
+      setRoles(writer, id, [], roles);
+      return id;
+    });
+    context.services.changed(['people', 'app']);
+    return { staffId };
+  },
+
+  'staff.update': (input, context) => {
+    const { staffId, roles, ...fields } = input;
+    requireStaff(context.db, staffId);
+    const staysOwner = roles.includes('owner') && fields.activeTo === null;
+    const otherOwners = listStaff(context.db).filter(
+      (row) => row.id !== staffId && row.activeTo === null && row.roles.includes('owner'),
+    );
+    if (!staysOwner && otherOwners.length === 0) return fail('last-owner', {});
+    context.write((writer) => {
+      writer.update(staff, staffId, fields);
+      setRoles(writer, staffId, listRoleRows(writer.db, staffId), roles);
+    });
+    context.services.changed(['people', 'app']);
+    return {};
+  },
+
+  'staff.setPin': (input, context) => {
+    requireStaff(context.db, input.staffId);
+    context.write((writer) => writer.update(staff, input.staffId, { pinHash: hashPin(input.pin) }));
+    return {};
+  },
+
+  'staff.addLicence': (input, context) => {
+    requireStaff(context.db, input.staffId);
+    const { validFrom, validTo } = input.licence;
+    if (validTo < validFrom) return fail('dates-reversed', { validFrom, validTo });
+    const licenceId = context.write((writer) => writer.insert(licences, { staffId: input.staffId, ...input.licence }));
+    context.services.changed(['people']);
+    return { licenceId };
+  },
+
+  'staff.addTraining': (input, context) => {
+    requireStaff(context.db, input.staffId);
+    const { validFrom, validTo } = input.training;
+    if (validTo !== null && validTo < validFrom) return fail('dates-reversed', { validFrom, validTo });
+    const trainingId = context.write((writer) =>
+      writer.insert(trainings, { staffId: input.staffId, ...input.training }),
+    );
+    context.services.changed(['people']);
+    return { trainingId };
+  },
+
+  'instruments.list': (_input, context) => {
+    const today = companyToday(context);
+    return listInstruments(context.db).map(
+      (row): Instrument => ({
+        instrumentId: row.id,
+        kind: row.kind as Instrument['kind'],
+        label: row.label,
+        serial: row.serial,
+        accuracy: row.accuracy,
+        rangeMax: row.rangeMax,
+        keptById: row.keptBy,
+        retiredOn: row.retiredOn,
+        calibratedOn: row.calibratedOn,
+        dueOn: row.dueOn,
+        certificate: row.certificate,
+        isInDate: row.dueOn !== null && row.dueOn >= today,
+      }),
+    );
+  },
+
+  'instruments.create': (input, context) => {
+    const { keptById, ...fields } = input;
+    if (keptById !== null) requireStaff(context.db, keptById);
+    const instrumentId = context.write((writer) => writer.insert(instruments, { ...fields, keptBy: keptById }));
+    context.services.changed(['instruments']);
+    return { instrumentId };
+  },
+
+  'instruments.addCalibration': (input, context) => {
+    const { calibratedOn, dueOn } = input;
+    if (dueOn < calibratedOn) return fail('dates-reversed', { calibratedOn, dueOn });
+    if (!listInstruments(context.db).some((row) => row.id === input.instrumentId))
+      return notFound('instruments', input.instrumentId);
+    context.write((writer) => writer.insert(calibrations, input));
+    context.services.changed(['instruments']);
+    return {};
+  },
+};
+
+function requireStaff(db: ReadableDb, staffId: string): void {
+  if (findStaff(db, staffId) === undefined) notFound('staff', staffId);
+}
+
+function companyToday(context: HandlerContext): string {
+  return dayIn(findCompany(context.db)?.timeZone ?? 'UTC', context.now);
+}

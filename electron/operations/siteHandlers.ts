@@ -1,0 +1,178 @@
+/** Sites with their heating system, gas supply and the roles of people there. */
+import { listAppliancesOfSite } from '../../db/appliances.ts';
+import { findCustomer, findParty, listSiteRoles } from '../../db/customers.ts';
+import type { ReadableDb } from '../../db/openStore.ts';
+import { findCompany } from '../../db/people.ts';
+import {
+  gasLoads,
+  gasSupplies,
+  gasSupplySites,
+  parties,
+  partyRoles,
+  siteEmitters,
+  sites,
+} from '../../db/schema/index.ts';
+import {
+  findGasSupply,
+  findSite,
+  type GasSupplyRow,
+  listEmitters,
+  listGasLoads,
+  listNeighbourAltitudesM,
+  type SiteRow,
+} from '../../db/sites.ts';
+import type { StoreWriter } from '../../db/storeWriter.ts';
+import { foldForSearch } from '../../domain/text/foldForSearch.ts';
+import type { GasSupplyFields, SiteFields } from '../contract/customers.ts';
+import { fail, type Handlers, notFound } from './handler.ts';
+import { toPartyRow } from './partyFields.ts';
+import { isTimeZone } from './today.ts';
+
+export const siteHandlers: Handlers<
+  'sites.create' | 'sites.update' | 'sites.get' | 'sites.setGasSupply' | 'sites.addRole'
+> = {
+  'sites.create': (input, context) => {
+    const customer = findCustomer(context.db, input.customerId);
+    if (customer === undefined) return notFound('customers', input.customerId);
+    const { emitters, ...fields } = input.site;
+    requireTimeZone(fields.timeZone);
+    const siteId = context.write((writer) => {
+      const id = writer.insert(sites, { customerId: input.customerId, ...fields, searchText: searchTextOf(fields) });
+      for (const one of emitters) writer.insert(siteEmitters, { siteId: id, ...one });
+      return id;
+    });
+    context.services.changed(['customers', 'sites']);
+    return { siteId };
+  },
+
+  'sites.update': (input, context) => {
+    requireSite(context.db, input.siteId);
+    const { emitters, ...fields } = input.site;
+    requireTimeZone(fields.timeZone);
+    context.write((writer) => {
+      writer.update(sites, input.siteId, { ...fields, searchText: searchTextOf(fields) });
+      replaceEmitters(writer, input.siteId, emitters);
+    });
+    context.services.changed(['customers', 'sites', 'runs']);
+    return {};
+  },
+
+  'sites.get': (input, context) => {
+    const row = requireSite(context.db, input.siteId);
+    const supply = findGasSupply(context.db, row.id);
+    return {
+      siteId: row.id,
+      customerId: row.customerId,
+      customerName: findCustomer(context.db, row.customerId)?.party.name ?? '',
+      site: toSiteFields(row, listEmitters(context.db, row.id)),
+      gasSupply: supply === undefined ? null : toGasSupplyFields(supply, listGasLoads(context.db, supply.id)),
+      roles: listSiteRoles(context.db, row.id).map(({ partyId, name, role, fromOn, toOn }) => ({
+        partyId,
+        name,
+        role: role as never,
+        fromOn,
+        toOn,
+      })),
+      appliances: [...listAppliancesOfSite(context.db, row.id)],
+      neighbourAltitudesM: [...listNeighbourAltitudesM(context.db, row)],
+    };
+  },
+
+  'sites.setGasSupply': (input, context) => {
+    requireSite(context.db, input.siteId);
+    const { loads, ...fields } = input.gasSupply;
+    context.write((writer) => {
+      const existing = findGasSupply(writer.db, input.siteId);
+      const supplyId = existing?.id ?? writer.insert(gasSupplies, fields);
+      if (existing === undefined) writer.insert(gasSupplySites, { gasSupplyId: supplyId, siteId: input.siteId });
+      else writer.update(gasSupplies, supplyId, fields);
+      replaceLoads(writer, supplyId, loads);
+    });
+    context.services.changed(['sites', 'runs']);
+    return {};
+  },
+
+  'sites.addRole': (input, context) => {
+    requireSite(context.db, input.siteId);
+    const { party } = input;
+    if ('partyId' in party && findParty(context.db, party.partyId) === undefined)
+      return notFound('parties', party.partyId);
+    const partyId = context.write((writer) => {
+      const id =
+        'partyId' in party
+          ? party.partyId
+          : writer.insert(parties, toPartyRow(party, findCompany(writer.db)?.country ?? ''));
+      writer.insert(partyRoles, { partyId: id, role: input.role, siteId: input.siteId, fromOn: input.fromOn });
+      return id;
+    });
+    context.services.changed(['sites', 'registrations']);
+    return { partyId };
+  },
+};
+
+function requireSite(db: ReadableDb, siteId: string): SiteRow {
+  return findSite(db, siteId) ?? notFound('sites', siteId);
+}
+
+function requireTimeZone(timeZone: string): void {
+  if (!isTimeZone(timeZone)) fail('unknown-time-zone', { timeZone });
+}
+
+function searchTextOf(site: Omit<SiteFields, 'emitters'>): string {
+  return foldForSearch([site.label, site.street, site.postcode, site.city].filter(Boolean).join(' '));
+}
+
+/** Emitters have no identity on screen: what is no longer named is marked removed, what is new is added. */
+function replaceEmitters(writer: StoreWriter, siteId: string, wanted: SiteFields['emitters']): void {
+  const left = [...wanted];
+  for (const row of listEmitters(writer.db, siteId)) {
+    const index = left.findIndex(
+      (one) => one.emitter === row.emitter && one.zone === row.zone && one.ratedKw === row.ratedKw,
+    );
+    if (index >= 0) left.splice(index, 1);
+    else writer.update(siteEmitters, row.id, { removedAt: writer.now });
+  }
+  for (const one of left) writer.insert(siteEmitters, { siteId, ...one });
+}
+
+function replaceLoads(writer: StoreWriter, gasSupplyId: string, wanted: GasSupplyFields['loads']): void {
+  const left = [...wanted];
+  for (const row of listGasLoads(writer.db, gasSupplyId)) {
+    const index = left.findIndex(
+      (one) => one.name === row.name && one.inputKw === row.inputKw && one.applianceId === row.applianceId,
+    );
+    if (index >= 0) left.splice(index, 1);
+    else writer.remove(gasLoads, row.id);
+  }
+  for (const one of left) writer.insert(gasLoads, { gasSupplyId, ...one });
+}
+
+function toSiteFields(row: SiteRow, emitters: ReturnType<typeof listEmitters>): SiteFields {
+  const {
+    id: _id,
+    customerId: _customerId,
+    searchText: _searchText,
+    buildingKind,
+    systemVolumeHow,
+    glycolKind,
+    ...rest
+  } = row;
+  return {
+    ...rest,
+    buildingKind: buildingKind as SiteFields['buildingKind'],
+    systemVolumeHow: systemVolumeHow as SiteFields['systemVolumeHow'],
+    glycolKind: glycolKind as SiteFields['glycolKind'],
+    emitters: emitters.map(({ emitter, zone, ratedKw }) => ({ emitter: emitter as never, zone, ratedKw })),
+  };
+}
+
+function toGasSupplyFields(row: GasSupplyRow, loads: ReturnType<typeof listGasLoads>): GasSupplyFields {
+  const { id: _id, kind, fuel, compensation, ...rest } = row;
+  return {
+    ...rest,
+    kind: kind as GasSupplyFields['kind'],
+    fuel: fuel as GasSupplyFields['fuel'],
+    compensation: compensation as GasSupplyFields['compensation'],
+    loads: loads.map(({ name, inputKw, applianceId }) => ({ name, inputKw, applianceId })),
+  };
+}
