@@ -1,7 +1,15 @@
 /** People with licences and training, and instruments with calibrations. */
 
 import type { ReadableDb } from '../../db/openStore.ts';
-import { findCompany, findCompany, findStaff, listInstruments, listLicences, listRoleRows, listStaff, listTrainings } from '../../db/people.ts';
+import {
+  findCompany,
+  findStaff,
+  listInstruments,
+  listLicences,
+  listRoleRows,
+  listStaff,
+  listTrainings,
+} from '../../db/people.ts';
 import { calibrations, instruments, licences, staff, trainings } from '../../db/schema/index.ts';
 import type { Role } from '../contract/operation.ts';
 import type { Instrument, StaffMember } from '../contract/people.ts';
