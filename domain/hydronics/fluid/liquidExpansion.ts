@@ -9,7 +9,7 @@ import { fluidProperties, type SystemFluid } from './systemFluid.ts';
  * Units    °C; share (0.0287 is 2.87 %)
  * Valid    the fluid's own range, hot not below cold; outside it an error, never a number
  * Source   definition, on IAPWS and IIR densities
- * Checked  tests/checks/hydronics/waterRows.ts W3–W11, vesselRows.ts E5, glycolRows.ts G6
+ * Checked  tests/checks/hydronics/waterPropertyRows.ts W3–W11, vesselRows.ts E5, glycolRows.ts G6
  */
 export function liquidExpansion(heating: {
   readonly fluid: SystemFluid;

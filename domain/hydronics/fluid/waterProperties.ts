@@ -20,7 +20,7 @@ export type LiquidProperties = {
  * Units    °C; kg/m³, kJ/(kg K), Pa s
  * Valid    0–120 °C; outside it an error, never a number
  * Source   IAPWS R7-97(2012) and R12-08(2008)
- * Checked  tests/checks/hydronics/waterRows.ts W1–W11
+ * Checked  tests/checks/hydronics/waterPropertyRows.ts W1–W11
  */
 export function waterProperties(at: { readonly temperatureC: Celsius }): Result<LiquidProperties, OutOfRange> {
   const temperatureK = celsiusToKelvin(at.temperatureC);
@@ -45,7 +45,7 @@ export function waterProperties(at: { readonly temperatureC: Celsius }): Result<
  * Units    °C; kPa absolute
  * Valid    0–120 °C; outside it an error, never a number
  * Source   IAPWS R7-97(2012), Eq. (30)
- * Checked  tests/checks/hydronics/waterRows.ts W1–W11
+ * Checked  tests/checks/hydronics/waterPropertyRows.ts W1–W11
  */
 export function waterVapourPressure(at: { readonly temperatureC: Celsius }): Result<KpaAbs, OutOfRange> {
   const refused = checkRange('temperatureC', at.temperatureC, 0, 120);

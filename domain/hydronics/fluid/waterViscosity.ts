@@ -10,7 +10,7 @@ import { checkRange, err, type OutOfRange, ok, type Result } from '../../result.
  * Units    T in K, ρ in kg/m³; μ in Pa s
  * Valid    liquid: 273.15 K ≤ T ≤ 623.15 K and 500 kg/m³ ≤ ρ ≤ 1100 kg/m³ (the release reaches further)
  * Source   IAPWS R12-08(2008), Eqs. (10)–(12), Tables 1 and 2
- * Checked  tests/checks/hydronics/waterRows.ts W1–W11; tests/domain/hydronics/fluid, against Table 4 of the release
+ * Checked  tests/checks/hydronics/waterPropertyRows.ts W1–W11; tests/checks/hydronics/waterPropertyRows.ts, against Table 4 of the release
  */
 export function waterViscosity(state: {
   readonly temperatureK: Kelvin;

@@ -10,7 +10,7 @@ import { heatPerLitreKelvin } from './heatOutput.ts';
  * Units    kW, °C; L/min
  * Valid    output 0–10 000 kW, difference from 0.1 K, the fluid's own range; outside it an error, never a number
  * Source   energy balance
- * Checked  tests/checks/hydronics/outputRows.ts Q9, Q10; tests/checks/trend M1
+ * Checked  tests/checks/hydronics/outputRows.ts Q9, Q10; tests/checks/hydronics/trendRows.ts M1
  */
 export function flowFromOutput(load: {
   readonly outputKw: Kw;

@@ -27,7 +27,7 @@ export function hydraulicIndex(circuit: {
  * Units    L/min; ratio
  * Valid    flows from 0.001 to 100 000 L/min, turbulent; outside it an error, never a number
  * Source   square law
- * Checked  tests/checks/trend M2
+ * Checked  tests/checks/hydronics/trendRows.ts M2
  */
 export function pressureDropRatio(change: {
   readonly flowBeforeLPerMin: LPerMin;

@@ -73,7 +73,7 @@ export function vesselHotPressure(
  * Valid    cold 0–20 bar gauge, hot above it by at least 0.02 bar; an error too when the readings need more gas than the
  *          vessel has room for, which means that a volume or a reading is wrong
  * Source   gas law, inverse of `vesselHotPressure`
- * Checked  tests/checks/trend M3
+ * Checked  tests/checks/hydronics/trendRows.ts M3
  */
 export function effectivePreCharge(vessel: {
   readonly vesselVolumeL: Litre;
