@@ -29,7 +29,7 @@ export function combustionAirM3PerKwhGross(input: AirState): Result<number, OutO
     checkRange('pressureKpaAbs', input.pressureKpaAbs, 50, 110);
   if (outside) return err(outside);
   const m3PerMol = (GAS_CONSTANT_J_PER_MOL_K * celsiusToKelvin(input.airC)) / (input.pressureKpaAbs * 1000);
-  return ok((input.lambda * input.fuel.theoreticalAirMol * m3PerMol * 3600) / input.fuel.hhv25CKj);
+  return ok((input.lambda * input.fuel.theoreticalAirMol * m3PerMol * 3600) / meteredHhvKj(input.fuel));
 }
 
 export function combustionAirM3PerH(input: AirState & { readonly inputKwGross: KwGross }): Result<M3PerH, OutOfRange> {
@@ -37,4 +37,9 @@ export function combustionAirM3PerH(input: AirState & { readonly inputKwGross: K
   if (outside) return err(outside);
   const m3PerKwh = combustionAirM3PerKwhGross(input);
   return m3PerKwh.ok ? ok(m3PerKwh.value * input.inputKwGross) : m3PerKwh;
+}
+
+/** Gas inputs are metered and billed on heat counted at 15 °C or 60 °F, not at the 25 °C of efficiencies. */
+function meteredHhvKj(fuel: Fuel): number {
+  return fuel.kind === 'gas' ? fuel.hhvKjPerMol['15 °C'] : fuel.hhv25CKj;
 }

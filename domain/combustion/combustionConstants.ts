@@ -25,7 +25,6 @@ export const MOLAR_MASS_CO_G_PER_MOL = 28.01;
 export const MOLAR_MASS_NO2_G_PER_MOL = 46.0055;
 export const MOLAR_MASS_N2_G_PER_MOL = 28.013;
 export const MOLAR_MASS_O2_G_PER_MOL = 31.998;
-export const MOLAR_MASS_SO2_G_PER_MOL = 64.058;
 export const MOLAR_MASS_CARBON_G_PER_MOL = 12.011;
 export const MOLAR_MASS_H2_G_PER_MOL = 2.016;
 export const MOLAR_MASS_SULPHUR_G_PER_MOL = 32.06;

@@ -2,7 +2,8 @@
  * Stack loss by the short handbook form: dry gas and hydrogen moisture, on the HIGHER heating value.
  *
  * Formula  dry gas: m·cp·(tf − ta)/HHV; hydrogen: 8.936·H·(1089 − ta + 0.46·tf)/HHV with °F and Btu/lb; cp 0.24
- * Units    % of HHV; m = mass of dry flue gas per mass of fuel
+ *          m = (fuel + air − water)/fuel
+ * Units    % of HHV; m in mass of dry flue gas per mass of fuel
  * Valid    non-condensing: flue 60–600 °C and not colder than the air; air −40…60 °C; O2 0.5–15 %
  * Errors   about 0.1 point above exact enthalpies. Never add to a loss on the lower heating value
  * Source   ASME short form as handbooks print it (from memory); PTC 4 itself uses other fits
@@ -17,13 +18,10 @@ import type { Celsius, DryVolPct, KelvinDifference, Percent } from '../quantity/
 import { checkRange, err, type OutOfRange, ok, type Result } from '../result.ts';
 import { lambdaFromO2 } from './airRatio.ts';
 import {
-  MOLAR_MASS_CO2_G_PER_MOL,
+  MOLAR_MASS_DRY_AIR_G_PER_MOL,
   MOLAR_MASS_H2_G_PER_MOL,
-  MOLAR_MASS_N2_G_PER_MOL,
-  MOLAR_MASS_O2_G_PER_MOL,
-  MOLAR_MASS_SO2_G_PER_MOL,
+  MOLAR_MASS_WATER_G_PER_MOL,
 } from './combustionConstants.ts';
-import { combustionProducts } from './combustionProducts.ts';
 import type { Fuel } from './fuel.ts';
 
 const DRY_GAS_CP_BTU_PER_LB_F = 0.24;
@@ -47,14 +45,12 @@ export function stackLossShortForm(input: {
   if (outside) return err(outside);
   const lambda = lambdaFromO2(input);
   if (!lambda.ok) return lambda;
-  const products = combustionProducts({ fuel, lambda: lambda.value, airVapourMolPerMol: 0 });
-  if (!products.ok) return products;
 
+  // By mass balance, which counts the argon of the air with its own weight.
   const dryGasG =
-    products.value.co2Mol * MOLAR_MASS_CO2_G_PER_MOL +
-    products.value.so2Mol * MOLAR_MASS_SO2_G_PER_MOL +
-    products.value.o2Mol * MOLAR_MASS_O2_G_PER_MOL +
-    products.value.n2Mol * MOLAR_MASS_N2_G_PER_MOL;
+    fuel.massGPerAmount +
+    lambda.value * fuel.theoreticalAirMol * MOLAR_MASS_DRY_AIR_G_PER_MOL -
+    fuel.waterMol * MOLAR_MASS_WATER_G_PER_MOL;
   const hhvKjPerKg = (fuel.hhv25CKj / fuel.massGPerAmount) * 1000;
   const dryGas = dryGasLoss({
     dryGasKgPerKgFuel: dryGasG / fuel.massGPerAmount,

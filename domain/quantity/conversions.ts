@@ -8,7 +8,7 @@
  * Source   NIST SP 811 (2008), Appendix B; definitions of the international yard and pound (1959)
  * Checked  tests/checks/units/
  */
-import type { BarGauge, Celsius, Kelvin, KelvinDifference, Kw, Litre, LPerMin, MbarGauge, Metre } from './units.ts';
+import type { BarGauge, Celsius, Kelvin, KelvinDifference, Litre, LPerMin, MbarGauge, Metre } from './units.ts';
 
 /* Length, area, volume, mass */
 export const METRES_PER_INCH = 0.0254;
@@ -148,16 +148,17 @@ export function kpaToInHg(pressureKpa: number): number {
   return (pressureKpa * PA_PER_KPA) / PA_PER_IN_HG;
 }
 
-export function kwToBtuPerH(powerKw: Kw): number {
+/** Whether the power counts net or gross is the caller's to keep: a conversion does not change it. */
+export function kwToBtuPerH(powerKw: number): number {
   return (powerKw * 1000) / W_PER_BTU_PER_H;
 }
-export function btuPerHToKw(powerBtuPerH: number): Kw {
+export function btuPerHToKw(powerBtuPerH: number): number {
   return (powerBtuPerH * W_PER_BTU_PER_H) / 1000;
 }
-export function kwToMbh(powerKw: Kw): number {
+export function kwToMbh(powerKw: number): number {
   return powerKw / KW_PER_MBH;
 }
-export function mbhToKw(powerMbh: number): Kw {
+export function mbhToKw(powerMbh: number): number {
   return powerMbh * KW_PER_MBH;
 }
 /** Both sides at the same temperature and pressure: see `heatingValueAtBase` for a change of base. */

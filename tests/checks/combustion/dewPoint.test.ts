@@ -1,0 +1,146 @@
+/** Saturation and the water dew point of flue gas. Sources by code in ../README.md. */
+import { flueDewPointC, gasDewPointC } from '../../../domain/combustion/dewPoint.ts';
+import { G20, G30, G31, NG_US, OIL_2 } from '../../../domain/combustion/fuels.ts';
+import { saturationPressureMpaAbs } from '../../../domain/hydronics/waterSaturation.ts';
+import { unwrap } from '../../../domain/result.ts';
+import { type CheckRow, describeCheckRows } from '../checkRow.ts';
+
+const DRY_AIR = { airC: 20, relativeHumidityPct: 0 };
+
+const rows: readonly CheckRow[] = [
+  {
+    id: 'DEW-01',
+    inputs: 'T = 300 K',
+    quantity: 'water saturation pressure, kPa',
+    expected: 3.53658941,
+    tolerance: 1e-5,
+    kind: 'P',
+    source: 'S12 IAPWS-IF97 Table 35 [B]',
+    compute: () => 1000 * unwrap(saturationPressureMpaAbs(300)),
+  },
+  {
+    id: 'DEW-02',
+    inputs: 'T = 50 °C',
+    quantity: 'water saturation pressure, kPa',
+    expected: 12.351,
+    tolerance: 0.005,
+    kind: 'C',
+    source: 'calc',
+    compute: () => 1000 * unwrap(saturationPressureMpaAbs(50 + 273.15)),
+  },
+  {
+    id: 'DEW-03',
+    inputs: 'textbook products: y(H2O)=20.4/120.4, 1 atm',
+    quantity: 'dew point, °C',
+    expected: 57,
+    tolerance: 0.5,
+    kind: 'P',
+    source: 'S10 Ex. 13.2 [B]',
+    compute: () => unwrap(gasDewPointC({ waterVapourMolFraction: 20.4 / 120.4, pressureKpaAbs: 101.325 })),
+  },
+  {
+    id: 'DEW-04',
+    inputs: 'G20, λ=1, dry air, 101.325 kPa',
+    quantity: 'dew point, °C',
+    expected: 59.2,
+    tolerance: 0.2,
+    kind: 'C',
+    source: 'calc',
+    compute: () => unwrap(flueDewPointC({ fuel: G20, lambda: 1, pressureKpaAbs: 101.325, air: DRY_AIR })),
+  },
+  {
+    id: 'DEW-05',
+    inputs: 'G20, λ=1.2, dry air, 101.325 kPa',
+    quantity: 'dew point, °C',
+    expected: 55.7,
+    tolerance: 0.2,
+    kind: 'C',
+    source: 'calc',
+    compute: () => unwrap(flueDewPointC({ fuel: G20, lambda: 1.2, pressureKpaAbs: 101.325, air: DRY_AIR })),
+  },
+  {
+    id: 'DEW-06',
+    inputs: 'G20, λ=1.5, dry air, 101.325 kPa',
+    quantity: 'dew point, °C',
+    expected: 51.4,
+    tolerance: 0.2,
+    kind: 'C',
+    source: 'calc',
+    compute: () => unwrap(flueDewPointC({ fuel: G20, lambda: 1.5, pressureKpaAbs: 101.325, air: DRY_AIR })),
+  },
+  {
+    id: 'DEW-07',
+    inputs: 'NG-US, λ=1.2, dry air, 101.325 kPa',
+    quantity: 'dew point, °C',
+    expected: 55.5,
+    tolerance: 0.2,
+    kind: 'C',
+    source: 'calc',
+    compute: () => unwrap(flueDewPointC({ fuel: NG_US, lambda: 1.2, pressureKpaAbs: 101.325, air: DRY_AIR })),
+  },
+  {
+    id: 'DEW-08',
+    inputs: 'G31, λ=1, dry air, 101.325 kPa',
+    quantity: 'dew point, °C',
+    expected: 54.9,
+    tolerance: 0.2,
+    kind: 'C',
+    source: 'calc',
+    compute: () => unwrap(flueDewPointC({ fuel: G31, lambda: 1, pressureKpaAbs: 101.325, air: DRY_AIR })),
+  },
+  {
+    id: 'DEW-09',
+    inputs: 'G31, λ=1.2, dry air, 101.325 kPa',
+    quantity: 'dew point, °C',
+    expected: 51.4,
+    tolerance: 0.2,
+    kind: 'C',
+    source: 'calc',
+    compute: () => unwrap(flueDewPointC({ fuel: G31, lambda: 1.2, pressureKpaAbs: 101.325, air: DRY_AIR })),
+  },
+  {
+    id: 'DEW-10',
+    inputs: 'G30, λ=1.2, dry air, 101.325 kPa',
+    quantity: 'dew point, °C',
+    expected: 50.6,
+    tolerance: 0.2,
+    kind: 'C',
+    source: 'calc',
+    compute: () => unwrap(flueDewPointC({ fuel: G30, lambda: 1.2, pressureKpaAbs: 101.325, air: DRY_AIR })),
+  },
+  {
+    id: 'DEW-11',
+    inputs: 'OIL-2, λ=1.2, dry air',
+    quantity: 'water dew point, °C',
+    expected: 46.3,
+    tolerance: 0.3,
+    kind: 'C',
+    source: 'calc',
+    compute: () => unwrap(flueDewPointC({ fuel: OIL_2, lambda: 1.2, pressureKpaAbs: 101.325, air: DRY_AIR })),
+  },
+  {
+    id: 'DEW-12',
+    inputs: 'G20, λ=1.2, air 25 °C 60 % RH',
+    quantity: 'dew point, °C',
+    expected: 57.5,
+    tolerance: 0.2,
+    kind: 'C',
+    source: 'calc',
+    compute: () =>
+      unwrap(
+        flueDewPointC({ fuel: G20, lambda: 1.2, pressureKpaAbs: 101.325, air: { airC: 25, relativeHumidityPct: 60 } }),
+      ),
+  },
+  {
+    id: 'DEW-13',
+    inputs: 'G20, λ=1.25, 84.31 kPa (5000 ft)',
+    quantity: 'dew point, °C',
+    expected: 51.1,
+    tolerance: 0.2,
+    kind: 'C',
+    source: 'calc',
+    compute: () => unwrap(flueDewPointC({ fuel: G20, lambda: 1.25, pressureKpaAbs: 84.31, air: DRY_AIR })),
+  },
+];
+
+describeCheckRows('dew point (DEW)', rows, { published: 2, computed: 11 });
