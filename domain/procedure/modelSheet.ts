@@ -54,6 +54,8 @@ const limit = z
     edge: z.number().nonnegative().optional(),
     severity: z.enum(['outside', 'stop']).default('outside'),
     blocks: z.array(block).default(['leaving']),
+    /** Outside may be left when the maker's advice is written down; a stop never. */
+    mayStandWithAdvice: z.boolean().optional(),
     basis,
   })
   .refine((value) => value.min !== undefined || value.max !== undefined, 'a limit needs min, max or both')
@@ -81,6 +83,20 @@ const relation = z
   );
 export type SheetRelation = z.infer<typeof relation>;
 
+/** What an answer grows old with: asked again when a run is reopened after that many hours. */
+export const LAPSES = ['tightness', 'roomCo', 'analyserZero', 'pressure'] as const;
+const lapse = z.enum(LAPSES);
+export type LapseKind = z.infer<typeof lapse>;
+
+/** When the item is asked at all; every condition given must hold. What is unknown is asked. */
+const onlyFor = z.strictObject({
+  fuels: z.array(fuel).min(1).optional(),
+  /** Any of these is on the site. */
+  emitters: z.array(emitter).min(1).optional(),
+  /** An earlier item of the same list was answered with one of these values. */
+  answer: z.strictObject({ item: key, is: z.array(key).min(1) }).optional(),
+});
+
 const itemBase = {
   key,
   label: text,
@@ -89,6 +105,9 @@ const itemBase = {
   blocks: z.array(block).default([]),
   /** May be answered "not possible, because …". */
   mayBeNotPossible: z.boolean().default(true),
+  onlyFor: onlyFor.optional(),
+  /** Absent: known from the quantity read. null: never. */
+  lapses: lapse.nullable().optional(),
   /** Which demands of general practice this item meets; checked against a list of absentees. */
   meets: z.array(z.string()).default([]),
 };
@@ -103,6 +122,8 @@ const confirmItem = z.strictObject({
 const chooseItem = z.strictObject({
   ...itemBase,
   kind: z.literal('choose'),
+  /** The options are fuels and are held against the fuel of this site. */
+  identifies: z.enum(['plate-fuel', 'tag-fuel']).optional(),
   options: z
     .array(
       z.strictObject({
@@ -116,7 +137,13 @@ const chooseItem = z.strictObject({
 });
 
 /** Free words or a moment: a fault code, a product, a time of day. */
-const noteItem = z.strictObject({ ...itemBase, kind: z.literal('note'), holds: z.enum(['text', 'time', 'date']) });
+const noteItem = z.strictObject({
+  ...itemBase,
+  kind: z.literal('note'),
+  holds: z.enum(['text', 'time', 'date']),
+  /** Typed from the plate and held against the job. */
+  identifies: z.enum(['serial']).optional(),
+});
 
 const readItem = z.strictObject({
   ...itemBase,
@@ -258,8 +285,9 @@ export const modelSheet = z.strictObject({
   maker: text.nullable(),
   models: z.array(text),
   appliance: z.strictObject({
-    hotWater: z.enum(['none', 'combi', 'cylinder']),
-    burner: z.enum(['adaptive', 'fixed-ratio']),
+    /** `any`: a sheet for more than one kind of boiler. */
+    hotWater: z.enum(['none', 'combi', 'cylinder', 'any']),
+    burner: z.enum(['adaptive', 'fixed-ratio', 'any']),
     exchanger: z.enum(['stainless', 'aluminium', 'cast-iron', 'other']),
     ratedInputMaxKw: z.number().positive().nullable(),
     ratedInputMinKw: z.number().positive().nullable(),
@@ -311,64 +339,3 @@ export const modelSheet = z.strictObject({
   cover: cover.nullable(),
 });
 export type ModelSheet = z.infer<typeof modelSheet>;
-
-/** Rules that tie parts of a sheet together and that a shape alone cannot say; empty means none is broken. */
-export function crossCheckSheet(sheet: ModelSheet): readonly { readonly path: string; readonly message: string }[] {
-  const problems: { path: string; message: string }[] = [];
-  const points = new Set(sheet.firingPoints.map((point) => point.key));
-  for (const [list, steps] of [
-    ['startup', sheet.startup],
-    ['service', sheet.service],
-  ] as const) {
-    const seenSteps = new Set<string>();
-    const seenItems = new Set<string>();
-    for (const [stepIndex, one] of steps.entries()) {
-      const stepPath = `${list}.${stepIndex}`;
-      if (seenSteps.has(one.key))
-        problems.push({ path: `${stepPath}.key`, message: `step "${one.key}" is there twice` });
-      for (const earlier of one.after) {
-        if (!seenSteps.has(earlier)) {
-          problems.push({ path: `${stepPath}.after`, message: `"${earlier}" is not an earlier step` });
-        }
-      }
-      seenSteps.add(one.key);
-      for (const [itemIndex, item] of one.items.entries()) {
-        const itemPath = `${stepPath}.items.${itemIndex}`;
-        if (seenItems.has(item.key))
-          problems.push({ path: `${itemPath}.key`, message: `item "${item.key}" is there twice` });
-        seenItems.add(item.key);
-        if (item.kind === 'series' && !points.has(item.firingPoint)) {
-          problems.push({
-            path: `${itemPath}.firingPoint`,
-            message: `"${item.firingPoint}" is not a firing point of this sheet`,
-          });
-        }
-        if (one.needsClear !== null && item.blocks.includes('firing')) {
-          problems.push({
-            path: `${itemPath}.blocks`,
-            message: 'an item behind a hold point cannot itself block firing',
-          });
-        }
-      }
-    }
-  }
-  const fuels = new Set(sheet.fuels.map((one) => one.fuel));
-  for (const [index, one] of sheet.limits.entries()) {
-    if (one.fuel !== null && !fuels.has(one.fuel)) {
-      problems.push({ path: `limits.${index}.fuel`, message: `"${one.fuel}" is not a fuel of this sheet` });
-    }
-  }
-  if (sheet.appliance.serialPattern !== null && !isRegularExpression(sheet.appliance.serialPattern)) {
-    problems.push({ path: 'appliance.serialPattern', message: 'not a regular expression' });
-  }
-  return problems;
-}
-
-function isRegularExpression(pattern: string): boolean {
-  try {
-    new RegExp(pattern);
-    return true;
-  } catch {
-    return false;
-  }
-}

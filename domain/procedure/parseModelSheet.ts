@@ -1,8 +1,9 @@
 /** Reads a model sheet from anything: every complaint names the field it is about, and nothing half-read comes out. */
 import { err, ok, type Result } from '../result.ts';
-import { crossCheckSheet, type ModelSheet, modelSheet } from './modelSheet.ts';
+import { crossCheckSheet, type SheetProblem } from './crossCheckSheet.ts';
+import { type ModelSheet, modelSheet } from './modelSheet.ts';
 
-export type SheetProblem = { readonly path: string; readonly message: string };
+export type { SheetProblem } from './crossCheckSheet.ts';
 
 export function parseModelSheet(value: unknown): Result<ModelSheet, readonly SheetProblem[]> {
   const parsed = modelSheet.safeParse(value);

@@ -1,0 +1,24 @@
+/** Whether this run asks for an item at all: the sheet may keep it to a fuel, an emitter or an earlier answer. */
+import type { StepItem } from '../modelSheet.ts';
+import type { RecordByItem } from './recordByItem.ts';
+
+/** `unknown`: the answer it depends on has not been given yet. */
+export type Asked = 'yes' | 'no' | 'unknown';
+
+export function isAsked(item: StepItem, byItem: RecordByItem, answerItemIsAsked: boolean): Asked {
+  const condition = item.onlyFor;
+  if (condition === undefined) return 'yes';
+  const { record } = byItem;
+  if (condition.fuels !== undefined && !condition.fuels.includes(record.fuel)) return 'no';
+  // A site whose emitters nobody has noted down yet is asked about all of them: missing is not none.
+  const emitters = record.site.emitters;
+  if (condition.emitters !== undefined && emitters.length > 0) {
+    if (!condition.emitters.some((one) => emitters.includes(one))) return 'no';
+  }
+  if (condition.answer === undefined) return 'yes';
+  if (!answerItemIsAsked) return 'no';
+  const answer = byItem.answer(condition.answer.item);
+  if (answer === undefined) return 'unknown';
+  // "Not possible" tells nothing about what it stood for, so the question that hangs on it is asked.
+  return answer.value === null || condition.answer.is.includes(answer.value) ? 'yes' : 'no';
+}

@@ -1,0 +1,46 @@
+/** An item by its own record: each kind has its rule, and an answer that has grown too old is none. */
+import { assertNever } from '../../result.ts';
+import type { StepItem } from '../modelSheet.ts';
+import { chooseProgress, confirmProgress, noteProgress } from './answerProgress.ts';
+import { photoProgress, signOffProgress, witnessProgress } from './evidenceProgress.ts';
+import { holdProgress } from './holdProgress.ts';
+import type { ItemContext, OwnProgress } from './itemContext.ts';
+import { hasLapsed, lapseOf } from './lapse.ts';
+import { readProgress, seriesProgress } from './readingProgress.ts';
+import { tuningProgress } from './tuningProgress.ts';
+
+export function ownProgress(item: StepItem, context: ItemContext): OwnProgress {
+  const own = ofKind(item, context);
+  const { reopenedAt, sheet } = context.input;
+  const lapse = lapseOf(item, sheet);
+  if (lapse === null || own.lastAt === null || reopenedAt === undefined || reopenedAt === null) return own;
+  if (!hasLapsed(lapse, own.lastAt, reopenedAt)) return own;
+  return { state: 'open', because: [{ code: 'lapsed', ...lapse, lastAt: own.lastAt }], lastAt: own.lastAt };
+}
+
+function ofKind(item: StepItem, context: ItemContext): OwnProgress {
+  switch (item.kind) {
+    case 'confirm':
+      return confirmProgress(item, context);
+    case 'choose':
+      return chooseProgress(item, context);
+    case 'note':
+      return noteProgress(item, context);
+    case 'read':
+      return readProgress(item, context);
+    case 'series':
+      return seriesProgress(item, context);
+    case 'hold':
+      return holdProgress(item, context);
+    case 'tuning':
+      return tuningProgress(item, context);
+    case 'photo':
+      return photoProgress(item, context);
+    case 'witness':
+      return witnessProgress(item, context);
+    case 'sign-off':
+      return signOffProgress(item, context);
+    default:
+      return assertNever(item);
+  }
+}

@@ -1,0 +1,66 @@
+/** Items answered by measuring: a single reading, or samples of several quantities at a firing point. */
+import type { QuantityKey } from '../../quantity/quantities.ts';
+import type { ItemOf } from '../modelSheet.ts';
+import type { ItemReason, ItemTimer } from '../progressTypes.ts';
+import type { RecordedReading } from '../runRecord.ts';
+import { secondsLeft } from './instants.ts';
+import { answeredAt, type ItemContext, notPossible, type OwnProgress, openBecause } from './itemContext.ts';
+
+export function readProgress(item: ItemOf<'read'>, context: ItemContext): OwnProgress {
+  const last = context.byItem.liveReadings(item.key, item.quantity).at(-1);
+  if (last === undefined) return notPossible(item, context) ?? openBecause({ code: 'not-answered' });
+  if (last.valueOwn !== null) return answeredAt(last.measuredAt);
+  const reason = last.notMeasuredReason?.trim() ?? '';
+  if (reason !== '' && item.mayBeNotPossible) return { state: 'not-possible', because: [], lastAt: last.measuredAt };
+  return openBecause({ code: 'not-measured', quantity: item.quantity, reason });
+}
+
+export function seriesProgress(item: ItemOf<'series'>, context: ItemContext): OwnProgress {
+  const left = notPossible(item, context);
+  const need = context.input.sheet.steady.minSamples;
+  const because: ItemReason[] = [];
+  let lastAt: string | null = null;
+  for (const quantity of item.quantities) {
+    const live = context.byItem.liveReadings(item.key, quantity);
+    lastAt = live.at(-1)?.measuredAt ?? lastAt;
+    const reason = quantityReason(item, quantity, live, need);
+    if (reason !== null) because.push(reason);
+  }
+  if (lastAt === null && left !== null) return left;
+  const reached = context.byItem.firingPoint(item.firingPoint);
+  if (reached === undefined) because.unshift({ code: 'firing-point-not-reached', firingPoint: item.firingPoint });
+  const timer = settleTimer(item, context);
+  if (because.length === 0 && lastAt !== null) return { ...answeredAt(lastAt), ...timer };
+  return { ...openBecause(...because), lastAt, ...timer };
+}
+
+/** Every quantity that counts for a series, in the order of the sheet. */
+export function seriesQuantities(item: ItemOf<'series'>): readonly QuantityKey[] {
+  return [...item.quantities, ...item.optional];
+}
+
+function quantityReason(
+  item: ItemOf<'series'>,
+  quantity: QuantityKey,
+  live: readonly RecordedReading[],
+  need: number,
+): ItemReason | null {
+  const have = live.filter((one) => one.valueOwn !== null).length;
+  if (have >= need) return null;
+  const unmeasured = live.at(-1);
+  if (unmeasured?.valueOwn === null && (unmeasured.notMeasuredReason?.trim() ?? '') !== '') {
+    return item.mayBeNotPossible
+      ? null
+      : { code: 'not-measured', quantity, reason: unmeasured.notMeasuredReason ?? '' };
+  }
+  return { code: 'too-few-samples', quantity, have, need };
+}
+
+/** Whether a sample came too early is the judgement's to say; this only shows how long to wait for the next one. */
+function settleTimer(item: ItemOf<'series'>, context: ItemContext): { readonly timer?: ItemTimer } {
+  const reachedAt = context.byItem.firingPoint(item.firingPoint)?.reachedAt;
+  const totalS = context.input.sheet.firingPoints.find((point) => point.key === item.firingPoint)?.settleS;
+  if (reachedAt === undefined || totalS === undefined) return {};
+  const left = secondsLeft(reachedAt, totalS, context.input.now);
+  return left === null ? {} : { timer: { kind: 'settle', startedAt: reachedAt, totalS, secondsLeft: left } };
+}

@@ -1,0 +1,57 @@
+/** What shuts a gate without any item being to blame: an open make-safe, a fuel that does not fit, a finding on the whole run. */
+import type { Block, SheetStep } from '../modelSheet.ts';
+import type { RunProgressInput, RunReason } from '../progressTypes.ts';
+import { isFuelKey } from './answerProgress.ts';
+import type { OpenFinding } from './findingsByItem.ts';
+import { isBefore } from './instants.ts';
+import type { RecordByItem } from './recordByItem.ts';
+
+export type RunBlocker = { readonly blocks: readonly Block[]; readonly reason: RunReason };
+
+const EVERYTHING: readonly Block[] = ['firing', 'leaving', 'registration'];
+
+export function runBlockers(
+  input: RunProgressInput,
+  steps: readonly SheetStep[],
+  byItem: RecordByItem,
+  findings: readonly OpenFinding[],
+): readonly RunBlocker[] {
+  const { record, sheet } = input;
+  const blockers: RunBlocker[] = [];
+  if (record.openMakeSafes > 0) {
+    blockers.push({ blocks: EVERYTHING, reason: { code: 'open-make-safe', count: record.openMakeSafes } });
+  }
+  const fuelProblem = plateProblem(input, steps, byItem);
+  if (fuelProblem !== null) blockers.push({ blocks: ['firing', 'registration'], reason: fuelProblem });
+  if (record.site.fuel !== null && record.site.fuel !== record.fuel) {
+    const reason = { code: 'fuel-mismatch', appliance: record.fuel, site: record.site.fuel } as const;
+    blockers.push({ blocks: EVERYTHING, reason });
+  }
+  if (!sheet.fuels.some((one) => one.fuel === record.fuel)) {
+    blockers.push({ blocks: EVERYTHING, reason: { code: 'fuel-not-on-sheet', fuel: record.fuel } });
+  }
+  for (const open of findings) {
+    blockers.push({ blocks: blocksOfRunFinding(open, input), reason: { code: 'finding', finding: open.finding } });
+  }
+  return blockers;
+}
+
+/** The plate as seen on this run, or else as known of the appliance, must fit the fuel here or have a conversion on record. */
+function plateProblem(input: RunProgressInput, steps: readonly SheetStep[], byItem: RecordByItem): RunReason | null {
+  const { appliance, fuel } = input.record;
+  const plateItem = steps
+    .flatMap((step) => step.items)
+    .find((item) => item.kind === 'choose' && item.identifies === 'plate-fuel');
+  const seen = plateItem === undefined ? null : (byItem.answer(plateItem.key)?.value ?? null);
+  const plateFuel = seen !== null && isFuelKey(seen) ? seen : appliance.plateFuel;
+  if (plateFuel === null) return { code: 'plate-fuel-unknown' };
+  if (plateFuel === fuel || appliance.hasConversionRecord) return null;
+  return { code: 'fuel-mismatch', appliance: plateFuel, site: fuel };
+}
+
+function blocksOfRunFinding(open: OpenFinding, input: RunProgressInput): readonly Block[] {
+  const blocks = open.finding.verdict === 'stop' ? EVERYTHING : open.finding.blocks;
+  const releasedAt = input.firingReleasedAt ?? null;
+  const isReleased = open.readAt !== null && releasedAt !== null && isBefore(open.readAt, releasedAt);
+  return isReleased ? blocks.filter((block) => block !== 'firing') : blocks;
+}

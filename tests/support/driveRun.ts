@@ -1,0 +1,48 @@
+/** Walks a run by doing whatever the procedure engine says comes next, until it says nothing is left. */
+import type { ModelSheet, StepItem } from '../../domain/procedure/modelSheet.ts';
+import { runProgress } from '../../domain/procedure/progress.ts';
+import type { RunProgress, RunProgressInput, StepList } from '../../domain/procedure/progressTypes.ts';
+import type { RunRecord } from '../../domain/procedure/runRecord.ts';
+import { after, DAY_START, withAcceptableEntry } from './runRecordBuilder.ts';
+
+export type DrivenRun = {
+  readonly record: RunRecord;
+  readonly progress: RunProgress;
+  readonly now: string;
+  readonly entries: number;
+};
+
+export function driveRun(
+  sheet: ModelSheet,
+  steps: StepList,
+  start: RunRecord,
+  onEachState: (progress: RunProgress, record: RunRecord, now: string) => void = () => undefined,
+  more: Partial<RunProgressInput> = {},
+): DrivenRun {
+  let record = start;
+  let now = DAY_START;
+  for (let entries = 0; entries < 5000; entries += 1) {
+    const progress = runProgress({ findings: [], ...more, sheet, steps, record, now });
+    onEachState(progress, record, now);
+    if (progress.nextItem === null) return { record, progress, now, entries };
+    const { stepKey, itemKey } = progress.nextItem;
+    const shown = progress.steps
+      .find((step) => step.stepKey === stepKey)
+      ?.items.find((item) => item.itemKey === itemKey);
+    if (shown === undefined) throw new Error(`the next item ${stepKey}/${itemKey} is not shown`);
+    const secondsLeft = shown.state === 'running' ? (shown.timer?.secondsLeft ?? 0) : 0;
+    if (secondsLeft > 0) {
+      now = after(now, secondsLeft);
+    } else {
+      now = after(now, 20);
+      record = withAcceptableEntry(record, getItem(sheet, steps, itemKey), sheet, now);
+    }
+  }
+  throw new Error('the run does not come to an end');
+}
+
+export function getItem(sheet: ModelSheet, steps: StepList, itemKey: string): StepItem {
+  const item = sheet[steps].flatMap((step) => step.items).find((one) => one.key === itemKey);
+  if (item === undefined) throw new Error(`no item "${itemKey}"`);
+  return item;
+}
