@@ -1,7 +1,7 @@
 /** From the booking to the signed record: jobs with their readiness, visits, and everything recorded in a run. */
 import { z } from 'zod';
 import { fuel, type ModelSheet } from '../../domain/procedure/modelSheet.ts';
-import type { ProgressBlocker } from '../../domain/procedure/progressTypes.ts';
+import type { ProgressBlocker, StepLock } from '../../domain/procedure/progressTypes.ts';
 import type { RunRecord } from '../../domain/procedure/runRecord.ts';
 import { QUANTITY_KEYS } from '../../domain/quantity/quantities.ts';
 import { day, id, instant, line, nothing, operation, optionalLine, words } from './operation.ts';
@@ -221,7 +221,7 @@ export const visitOperations = {
     output: nothing,
     errors: {
       'run-sealed': runErrors['run-sealed'],
-      'step-locked': blockers,
+      'step-locked': z.strictObject({ locks: z.array(z.custom<StepLock>(isObject)) }),
       'no-such-step': z.strictObject({ stepKey: z.string() }),
     },
   }),
@@ -325,7 +325,7 @@ export const visitOperations = {
     access: ['technician', 'owner'],
     input: z.strictObject({ ...itemRef, name: line, signatureAttachmentId: id.nullable() }),
     output: nothing,
-    errors: { ...runErrors, 'leaving-blocked': blockers },
+    errors: runErrors,
   }),
   'visits.finish': operation({
     access: ['technician', 'owner'],

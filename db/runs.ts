@@ -1,0 +1,325 @@
+/** Reads a run whole, as the plain record that the domain judges, walks and prints. */
+import { and, asc, desc, eq, isNotNull, isNull } from 'drizzle-orm';
+import type { EmitterKind, FuelKey } from '../domain/procedure/modelSheet.ts';
+import type { RecordedInstrument, RunRecord } from '../domain/procedure/runRecord.ts';
+import type { QuantityKey } from '../domain/quantity/quantities.ts';
+import { findAppliance, findPlacement, listFuelStates } from './appliances.ts';
+import type { ReadableDb } from './openStore.ts';
+import { listInstruments } from './people.ts';
+import {
+  attachmentLinks,
+  attachments,
+  firingPointMarks,
+  jobs,
+  makeSafes,
+  readings,
+  runAnswers,
+  runHolds,
+  runSteps,
+  runs,
+  runTunings,
+  signOffs,
+  tuningStages,
+} from './schema/index.ts';
+import { findGasSupply, findSite, listEmitters } from './sites.ts';
+
+export type RunRow = typeof runs.$inferSelect;
+export type ReadingRow = typeof readings.$inferSelect;
+
+export function findRun(
+  db: ReadableDb,
+  runId: string,
+): { readonly run: RunRow; readonly job: typeof jobs.$inferSelect } | undefined {
+  return db
+    .select({ run: runs, job: jobs })
+    .from(runs)
+    .innerJoin(jobs, eq(jobs.id, runs.jobId))
+    .where(eq(runs.id, runId))
+    .get();
+}
+
+export function findRunOfJob(db: ReadableDb, jobId: string): RunRow | undefined {
+  return db.select().from(runs).where(eq(runs.jobId, jobId)).get();
+}
+
+export function listOpenedSteps(db: ReadableDb, runId: string): readonly string[] {
+  return db
+    .select({ stepKey: runSteps.stepKey })
+    .from(runSteps)
+    .where(eq(runSteps.runId, runId))
+    .orderBy(asc(runSteps.openedAt))
+    .all()
+    .map((row) => row.stepKey);
+}
+
+export function isStepOpened(db: ReadableDb, runId: string, stepKey: string): boolean {
+  return (
+    db
+      .select({ id: runSteps.id })
+      .from(runSteps)
+      .where(and(eq(runSteps.runId, runId), eq(runSteps.stepKey, stepKey)))
+      .get() !== undefined
+  );
+}
+
+/** The reading that stands for an item's quantity and sample now. */
+export function findStandingReading(
+  db: ReadableDb,
+  where: { readonly runId: string; readonly itemKey: string; readonly quantity: string; readonly sample: number },
+): ReadingRow | undefined {
+  return db
+    .select()
+    .from(readings)
+    .where(
+      and(
+        eq(readings.runId, where.runId),
+        eq(readings.itemKey, where.itemKey),
+        eq(readings.quantity, where.quantity),
+        eq(readings.sample, where.sample),
+        isNull(readings.supersededById),
+      ),
+    )
+    .get();
+}
+
+export function findReading(db: ReadableDb, readingId: string): ReadingRow | undefined {
+  return db.select().from(readings).where(eq(readings.id, readingId)).get();
+}
+
+export function findAnswer(db: ReadableDb, runId: string, itemKey: string): typeof runAnswers.$inferSelect | undefined {
+  return db
+    .select()
+    .from(runAnswers)
+    .where(and(eq(runAnswers.runId, runId), eq(runAnswers.itemKey, itemKey)))
+    .get();
+}
+
+/** The newest hold of an item: earlier ones ended early or were not proven. */
+export function findLatestHold(
+  db: ReadableDb,
+  runId: string,
+  itemKey: string,
+): typeof runHolds.$inferSelect | undefined {
+  return db
+    .select()
+    .from(runHolds)
+    .where(and(eq(runHolds.runId, runId), eq(runHolds.itemKey, itemKey)))
+    .orderBy(desc(runHolds.startedAt), desc(runHolds.id))
+    .get();
+}
+
+export function findRunningTuning(
+  db: ReadableDb,
+  runId: string,
+  itemKey: string,
+): typeof runTunings.$inferSelect | undefined {
+  return db
+    .select()
+    .from(runTunings)
+    .where(
+      and(
+        eq(runTunings.runId, runId),
+        eq(runTunings.itemKey, itemKey),
+        isNull(runTunings.finishedAt),
+        isNull(runTunings.interruptedAt),
+      ),
+    )
+    .orderBy(desc(runTunings.startedAt))
+    .get();
+}
+
+export function listTuningStages(db: ReadableDb, tuningId: string): readonly (typeof tuningStages.$inferSelect)[] {
+  return db
+    .select()
+    .from(tuningStages)
+    .where(eq(tuningStages.tuningId, tuningId))
+    .orderBy(asc(tuningStages.reachedAt))
+    .all();
+}
+
+export function findSignOff(db: ReadableDb, runId: string, itemKey: string): typeof signOffs.$inferSelect | undefined {
+  return db
+    .select()
+    .from(signOffs)
+    .where(and(eq(signOffs.runId, runId), eq(signOffs.itemKey, itemKey)))
+    .get();
+}
+
+export function findPhotoLink(
+  db: ReadableDb,
+  runId: string,
+  itemKey: string,
+  attachmentId: string,
+): typeof attachmentLinks.$inferSelect | undefined {
+  return db
+    .select()
+    .from(attachmentLinks)
+    .where(
+      and(
+        eq(attachmentLinks.entity, 'runs'),
+        eq(attachmentLinks.entityId, runId),
+        eq(attachmentLinks.itemKey, itemKey),
+        eq(attachmentLinks.attachmentId, attachmentId),
+        isNull(attachmentLinks.removedAt),
+      ),
+    )
+    .get();
+}
+
+export function countOpenMakeSafes(db: ReadableDb, applianceId: string): number {
+  return db
+    .select({ id: makeSafes.id })
+    .from(makeSafes)
+    .where(and(eq(makeSafes.applianceId, applianceId), isNull(makeSafes.closedAt)))
+    .all().length;
+}
+
+/** When a licensed person last closed a make-safe on the appliance. */
+export function findLastMakeSafeClosedAt(db: ReadableDb, applianceId: string): string | null {
+  return (
+    db
+      .select({ closedAt: makeSafes.closedAt })
+      .from(makeSafes)
+      .where(and(eq(makeSafes.applianceId, applianceId), isNotNull(makeSafes.closedAt)))
+      .orderBy(desc(makeSafes.closedAt))
+      .get()?.closedAt ?? null
+  );
+}
+
+export function readRunRecord(db: ReadableDb, run: RunRow, job: typeof jobs.$inferSelect): RunRecord {
+  const appliance = findAppliance(db, job.applianceId);
+  if (appliance === undefined) throw new Error(`run ${run.id} has no appliance`);
+  const placement = findPlacement(db, appliance.id);
+  const site = placement === undefined ? undefined : findSite(db, placement.siteId);
+  if (site === undefined) throw new Error(`appliance ${appliance.id} stands nowhere`);
+  const supply = findGasSupply(db, site.id);
+  const tunings = db
+    .select()
+    .from(runTunings)
+    .where(eq(runTunings.runId, run.id))
+    .orderBy(asc(runTunings.startedAt))
+    .all();
+  return {
+    runId: run.id,
+    kind: job.kind as RunRecord['kind'],
+    fuel: run.fuel as FuelKey,
+    startedAt: run.startedAt,
+    site: {
+      altitudeM: site.altitudeM,
+      systemHeightM: site.systemHeightM,
+      systemVolumeL: site.systemVolumeL,
+      emitters: listEmitters(db, site.id).map((row) => row.emitter as EmitterKind),
+      fuel: (supply?.fuel ?? null) as FuelKey | null,
+      gasSupplyKind: (supply?.kind ?? null) as RunRecord['site']['gasSupplyKind'],
+      meterCompensation: (supply?.compensation ?? null) as RunRecord['site']['meterCompensation'],
+      heatingValueMjPerM3: supply?.heatingValueMjPerM3 ?? null,
+      heatingValueSource: supply?.heatingValueSource ?? null,
+      jurisdiction: site.jurisdiction,
+      timeZone: site.timeZone,
+      coldWaterC: site.coldWaterC,
+    },
+    appliance: {
+      serial: appliance.serial,
+      maker: appliance.maker,
+      model: appliance.model,
+      plateFuel: appliance.plateFuel as FuelKey | null,
+      tagFuel: appliance.tagFuel as FuelKey | null,
+      hasConversionRecord: listFuelStates(db, appliance.id).some(
+        (state) => state.conversionKit !== null && state.fuel === run.fuel,
+      ),
+      ratedInputKw: appliance.ratedInputKw,
+      ratedInputBasis: appliance.ratedInputBasis as 'gross' | 'net',
+    },
+    instruments: listInstruments(db).map(toRecordedInstrument),
+    answers: db
+      .select()
+      .from(runAnswers)
+      .where(eq(runAnswers.runId, run.id))
+      .all()
+      .map(({ itemKey, stepKey, value, reason, byId, at }) => ({ itemKey, stepKey, value, reason, byId, at })),
+    readings: db
+      .select()
+      .from(readings)
+      .where(eq(readings.runId, run.id))
+      .orderBy(asc(readings.typedAt), asc(readings.id))
+      .all()
+      .map(toRecordedReading),
+    holds: db
+      .select()
+      .from(runHolds)
+      .where(eq(runHolds.runId, run.id))
+      .orderBy(asc(runHolds.startedAt), asc(runHolds.id))
+      .all()
+      .map(({ itemKey, startedAt, requiredS, endedAt, hasClockJumped }) => ({
+        itemKey,
+        startedAt,
+        requiredS,
+        endedAt,
+        clockJumped: hasClockJumped,
+      })),
+    tunings: tunings.map((row) => ({
+      itemKey: row.itemKey,
+      startedAt: row.startedAt,
+      stages: listTuningStages(db, row.id).map(({ stageKey, reachedAt }) => ({ stageKey, reachedAt })),
+      finishedAt: row.finishedAt,
+      interruptedAt: row.interruptedAt,
+      interruptedReason: row.interruptedReason,
+    })),
+    photos: db
+      .select({ itemKey: attachmentLinks.itemKey, attachment: attachments })
+      .from(attachmentLinks)
+      .innerJoin(attachments, eq(attachments.id, attachmentLinks.attachmentId))
+      .where(
+        and(
+          eq(attachmentLinks.entity, 'runs'),
+          eq(attachmentLinks.entityId, run.id),
+          isNull(attachmentLinks.removedAt),
+        ),
+      )
+      .orderBy(asc(attachmentLinks.id))
+      .all()
+      .map(({ itemKey, attachment }) => ({
+        itemKey: itemKey ?? '',
+        attachmentId: attachment.id,
+        sha256: attachment.sha256,
+        takenAt: attachment.takenAt ?? attachment.addedAt,
+      })),
+    firingPoints: db
+      .select()
+      .from(firingPointMarks)
+      .where(eq(firingPointMarks.runId, run.id))
+      .orderBy(asc(firingPointMarks.reachedAt))
+      .all()
+      .map(({ firingPoint, reachedAt }) => ({ firingPoint, reachedAt })),
+    signOffs: db
+      .select()
+      .from(signOffs)
+      .where(eq(signOffs.runId, run.id))
+      .all()
+      .map(({ itemKey, by, name, staffId, at }) => ({ itemKey, by: by as 'licensed' | 'occupant', name, staffId, at })),
+    openMakeSafes: countOpenMakeSafes(db, appliance.id),
+  };
+}
+
+function toRecordedReading(row: ReadingRow): RunRecord['readings'][number] {
+  const { id, runId: _runId, typedAt: _typedAt, quantity, comparator, origin, ...rest } = row;
+  return {
+    ...rest,
+    readingId: id,
+    quantity: quantity as QuantityKey,
+    comparator: comparator as '=' | '>' | '<',
+    origin: origin as RunRecord['readings'][number]['origin'],
+  };
+}
+
+function toRecordedInstrument(row: ReturnType<typeof listInstruments>[number]): RecordedInstrument {
+  return {
+    instrumentId: row.id,
+    label: row.label,
+    serial: row.serial,
+    kind: row.kind as RecordedInstrument['kind'],
+    calibrationDueOn: row.dueOn,
+    accuracy: row.accuracy as RecordedInstrument['accuracy'],
+    rangeMax: row.rangeMax as RecordedInstrument['rangeMax'],
+  };
+}

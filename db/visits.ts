@@ -1,0 +1,134 @@
+/** Queries over jobs, readiness, visits and their crews. */
+import { and, asc, between, desc, eq, inArray, isNull, ne, sql } from 'drizzle-orm';
+import type { ReadableDb } from './openStore.ts';
+import {
+  appliances,
+  customers,
+  jobs,
+  makeSafes,
+  parties,
+  placements,
+  readinessAnswers,
+  runs,
+  sites,
+  staff,
+  visitCrew,
+  visitJobs,
+  visits,
+} from './schema/index.ts';
+
+export type VisitRecord = typeof visits.$inferSelect;
+export type JobRecord = typeof jobs.$inferSelect;
+
+/** Jobs with where their appliance stands and the visit that is to do them, cancelled ones apart. */
+export function listJobs(
+  db: ReadableDb,
+  filter: { readonly applianceId: string | null; readonly jobIds?: readonly string[] },
+) {
+  const conditions = [
+    filter.applianceId === null ? undefined : eq(jobs.applianceId, filter.applianceId),
+    filter.jobIds === undefined ? undefined : inArray(jobs.id, [...filter.jobIds]),
+  ];
+  return db
+    .select({
+      job: jobs,
+      appliance: appliances,
+      siteId: sites.id,
+      street: sites.street,
+      city: sites.city,
+      customerName: parties.name,
+      visitId: sql<
+        string | null
+      >`(SELECT ${visitJobs.visitId} FROM ${visitJobs} JOIN ${visits} ON ${visits.id} = ${visitJobs.visitId} WHERE ${visitJobs.jobId} = ${jobs.id} AND ${visits.state} <> 'cancelled' ORDER BY ${visits.plannedOn} DESC LIMIT 1)`,
+    })
+    .from(jobs)
+    .innerJoin(appliances, eq(appliances.id, jobs.applianceId))
+    .leftJoin(placements, and(eq(placements.applianceId, appliances.id), isNull(placements.toOn)))
+    .leftJoin(sites, eq(sites.id, placements.siteId))
+    .leftJoin(customers, eq(customers.id, sites.customerId))
+    .leftJoin(parties, eq(parties.id, customers.partyId))
+    .where(and(...conditions))
+    .orderBy(desc(jobs.openedAt))
+    .all();
+}
+
+export function findJob(db: ReadableDb, jobId: string): JobRecord | undefined {
+  return db.select().from(jobs).where(eq(jobs.id, jobId)).get();
+}
+
+export function listReadiness(db: ReadableDb, jobIds: readonly string[]) {
+  if (jobIds.length === 0) return [];
+  return db
+    .select({ answer: readinessAnswers, recordedByName: staff.name })
+    .from(readinessAnswers)
+    .innerJoin(staff, eq(staff.id, readinessAnswers.recordedById))
+    .where(inArray(readinessAnswers.jobId, [...jobIds]))
+    .all();
+}
+
+export function findVisit(db: ReadableDb, visitId: string): VisitRecord | undefined {
+  return db.select().from(visits).where(eq(visits.id, visitId)).get();
+}
+
+export type VisitFilter = { readonly visitId: string } | { readonly from: string; readonly to: string };
+
+/** Visits with site and customer, in the order of the diary. */
+export function listVisits(db: ReadableDb, filter: VisitFilter) {
+  return db
+    .select({
+      visit: visits,
+      street: sites.street,
+      city: sites.city,
+      customerId: customers.id,
+      customerName: parties.name,
+    })
+    .from(visits)
+    .innerJoin(sites, eq(sites.id, visits.siteId))
+    .innerJoin(customers, eq(customers.id, sites.customerId))
+    .innerJoin(parties, eq(parties.id, customers.partyId))
+    .where('visitId' in filter ? eq(visits.id, filter.visitId) : between(visits.plannedOn, filter.from, filter.to))
+    .orderBy(asc(visits.plannedOn), asc(visits.plannedFrom), asc(visits.id))
+    .all();
+}
+
+export function listCrews(db: ReadableDb, visitIds: readonly string[]) {
+  if (visitIds.length === 0) return [];
+  return db
+    .select({ crew: visitCrew, name: staff.name })
+    .from(visitCrew)
+    .innerJoin(staff, eq(staff.id, visitCrew.staffId))
+    .where(inArray(visitCrew.visitId, [...visitIds]))
+    .orderBy(asc(visitCrew.id))
+    .all();
+}
+
+export function listVisitJobs(db: ReadableDb, visitIds: readonly string[]) {
+  if (visitIds.length === 0) return [];
+  return db
+    .select({
+      visitId: visitJobs.visitId,
+      job: jobs,
+      appliance: appliances,
+      runId: runs.id,
+      sealedAt: runs.sealedAt,
+      openMakeSafes: sql<number>`(SELECT count(*) FROM ${makeSafes} WHERE ${makeSafes.applianceId} = ${appliances.id} AND ${makeSafes.closedAt} IS NULL)`,
+    })
+    .from(visitJobs)
+    .innerJoin(jobs, eq(jobs.id, visitJobs.jobId))
+    .innerJoin(appliances, eq(appliances.id, jobs.applianceId))
+    .leftJoin(runs, eq(runs.jobId, jobs.id))
+    .where(inArray(visitJobs.visitId, [...visitIds]))
+    .orderBy(asc(visitJobs.id))
+    .all();
+}
+
+/** Earlier visits of the same job that are not cancelled: a return trip reopens its run. */
+export function listOtherVisitsOfJob(db: ReadableDb, jobId: string, visitId: string): readonly VisitRecord[] {
+  return db
+    .select({ visit: visits })
+    .from(visitJobs)
+    .innerJoin(visits, eq(visits.id, visitJobs.visitId))
+    .where(and(eq(visitJobs.jobId, jobId), ne(visits.id, visitId), ne(visits.state, 'cancelled')))
+    .all()
+    .map((row) => row.visit);
+}

@@ -1,0 +1,259 @@
+/** Jobs with their readiness, and the visits booked to do them. */
+
+import { findAppliance } from '../../db/appliances.ts';
+import type { ReadableDb } from '../../db/openStore.ts';
+import { findStaff, listStaff } from '../../db/people.ts';
+import { jobs, readinessAnswers, visitCrew, visitJobs, visits } from '../../db/schema/index.ts';
+import { findGasSupply, listGasLoads } from '../../db/sites.ts';
+import type { StoreWriter } from '../../db/storeWriter.ts';
+import { findJob, findVisit, listCrews, listJobs, listReadiness, type VisitRecord } from '../../db/visits.ts';
+import type { FuelKey } from '../../domain/procedure/modelSheet.ts';
+import { READINESS_ITEMS } from '../../domain/procedure/readiness.ts';
+import type { VisitRow } from '../contract/visits.ts';
+import { actorOf, fail, type Handlers, notFound } from './handler.ts';
+import { type GasWork, licenceProblemOf, requireLicence } from './licensing.ts';
+import { readVisitRows } from './visitRows.ts';
+
+export const bookingHandlers: Handlers<
+  | 'jobs.open'
+  | 'jobs.list'
+  | 'jobs.getReadiness'
+  | 'jobs.setReadiness'
+  | 'visits.whoMay'
+  | 'visits.book'
+  | 'visits.update'
+  | 'visits.cancel'
+  | 'visits.list'
+  | 'visits.get'
+> = {
+  'jobs.open': (input, context) => {
+    if (findAppliance(context.db, input.applianceId) === undefined) return notFound('appliances', input.applianceId);
+    const jobId = context.write((writer) =>
+      writer.insert(jobs, { ...input, openedAt: context.now, isChargeable: true }),
+    );
+    context.services.changed(['jobs']);
+    return { jobId };
+  },
+
+  'jobs.list': (input, context) => {
+    const rows = listJobs(context.db, { applianceId: input.applianceId }).filter(
+      (row) => !input.unplannedOnly || (row.visitId === null && row.job.closedAt === null),
+    );
+    const open = openReadinessOf(context.db, rows);
+    return rows.map((row) => ({
+      jobId: row.job.id,
+      kind: row.job.kind as 'startup',
+      applianceId: row.appliance.id,
+      serial: row.appliance.serial,
+      maker: row.appliance.maker,
+      model: row.appliance.model,
+      siteId: row.siteId,
+      customerName: row.customerName,
+      street: row.street,
+      city: row.city,
+      openedAt: row.job.openedAt,
+      openReadiness: [...(open.get(row.job.id) ?? [])],
+      visitId: row.visitId,
+    }));
+  },
+
+  'jobs.getReadiness': (input, context) => {
+    const [row] = listJobs(context.db, { applianceId: null, jobIds: [input.jobId] });
+    if (row === undefined) return notFound('jobs', input.jobId);
+    const given = new Map(listReadiness(context.db, [input.jobId]).map((one) => [one.answer.itemKey, one]));
+    return {
+      jobId: input.jobId,
+      items: READINESS_ITEMS.map((item) => {
+        const one = given.get(item.key);
+        return {
+          itemKey: item.key,
+          answer: (one?.answer.answer ?? null) as 'yes' | null,
+          note: one?.answer.note ?? null,
+          confirmedBy: one?.answer.confirmedBy ?? null,
+          recordedByName: one?.recordedByName ?? null,
+          recordedAt: one?.answer.recordedAt ?? null,
+        };
+      }),
+      gasLoad: row.siteId === null ? null : gasLoadOf(context.db, row.siteId),
+    };
+  },
+
+  'jobs.setReadiness': (input, context) => {
+    if (findJob(context.db, input.jobId) === undefined) return notFound('jobs', input.jobId);
+    if (!READINESS_ITEMS.some((item) => item.key === input.itemKey))
+      return fail('no-such-item', { stepKey: 'readiness', itemKey: input.itemKey });
+    const actor = actorOf(context);
+    context.write((writer) => {
+      const row = { ...input, recordedById: actor.staffId, recordedAt: context.now };
+      const existing = listReadiness(writer.db, [input.jobId]).find((one) => one.answer.itemKey === input.itemKey);
+      if (existing === undefined) writer.insert(readinessAnswers, row);
+      else writer.update(readinessAnswers, existing.answer.id, row);
+    });
+    context.services.changed(['jobs']);
+    return {};
+  },
+
+  'visits.whoMay': (input, context) => {
+    const work = gasWorkOfJobs(context.db, input.jobIds, input.on);
+    return listStaff(context.db)
+      .filter((row) => row.activeTo === null && row.roles.some((role) => role === 'technician' || role === 'helper'))
+      .map((row) => {
+        const why =
+          work.map((one) => licenceProblemOf(context.db, row.id, one)).find((problem) => problem !== null) ?? null;
+        return {
+          staffId: row.id,
+          name: row.name,
+          problem: why === null ? null : { staffId: row.id, name: row.name, why, on: input.on },
+        };
+      });
+  },
+
+  'visits.book': (input, context) => {
+    const { jobIds, crew, isPencilled, ...fields } = input;
+    requireTimes(fields);
+    const siteId = oneSiteOf(context.db, jobIds);
+    if (!isPencilled) requireReadiness(context.db, jobIds);
+    requireLicensedCrew(context.db, jobIds, fields.plannedOn, crew);
+    const visitId = context.write((writer) => {
+      const id = writer.insert(visits, { siteId, state: isPencilled ? 'pencilled' : 'planned', ...fields });
+      for (const jobId of jobIds) writer.insert(visitJobs, { visitId: id, jobId });
+      for (const member of crew) writer.insert(visitCrew, { visitId: id, ...member });
+      return id;
+    });
+    context.services.changed(['visits', 'jobs']);
+    return { visitId };
+  },
+
+  'visits.update': (input, context) => {
+    const { visitId, crew, isPencilled, ...fields } = input;
+    requireNotBegun(context.db, visitId);
+    requireTimes(fields);
+    const [row] = readVisitRows(context.db, { visitId });
+    const jobIds = (row?.jobs ?? []).map((job) => job.jobId);
+    if (!isPencilled) requireReadiness(context.db, jobIds);
+    requireLicensedCrew(context.db, jobIds, fields.plannedOn, crew);
+    context.write((writer) => {
+      writer.update(visits, visitId, { ...fields, state: isPencilled ? 'pencilled' : 'planned' });
+      replaceCrew(writer, visitId, crew);
+    });
+    context.services.changed(['visits']);
+    return {};
+  },
+
+  'visits.cancel': (input, context) => {
+    requireNotBegun(context.db, input.visitId);
+    context.write((writer) =>
+      writer.update(visits, input.visitId, { state: 'cancelled', outcomeReason: input.reason }),
+    );
+    context.services.changed(['visits', 'jobs']);
+    return {};
+  },
+
+  'visits.list': (input, context) =>
+    readVisitRows(context.db, { from: input.from, to: input.to }).filter(
+      (row) => input.staffId === null || row.crew.some((member) => member.staffId === input.staffId),
+    ),
+
+  'visits.get': (input, context) => {
+    const [row] = readVisitRows(context.db, { visitId: input.visitId });
+    return row ?? notFound('visits', input.visitId);
+  },
+};
+
+type Times = { readonly plannedFrom: string | null; readonly plannedTo: string | null };
+type Crew = readonly { readonly staffId: string; readonly role: VisitRow['crew'][number]['role'] }[];
+
+function requireTimes({ plannedFrom, plannedTo }: Times): void {
+  if (plannedFrom !== null && plannedTo !== null && plannedTo <= plannedFrom)
+    fail('times-reversed', { plannedFrom, plannedTo });
+}
+
+function oneSiteOf(db: ReadableDb, jobIds: readonly string[]): string {
+  const rows = listJobs(db, { applianceId: null, jobIds });
+  const missing = jobIds.find((jobId) => !rows.some((row) => row.job.id === jobId));
+  if (missing !== undefined) return notFound('jobs', missing);
+  const siteIds = new Set(rows.map((row) => row.siteId));
+  const [siteId] = siteIds;
+  if (siteIds.size !== 1 || siteId === undefined || siteId === null) return fail('jobs-on-several-sites', {});
+  return siteId;
+}
+
+function requireReadiness(db: ReadableDb, jobIds: readonly string[]): void {
+  const open = openReadinessOf(db, listJobs(db, { applianceId: null, jobIds }));
+  const items = [...open].flatMap(([jobId, keys]) => keys.map((itemKey) => ({ jobId, itemKey })));
+  if (items.length > 0) fail('readiness-open', { items });
+}
+
+/** Only startups ask for readiness. */
+function openReadinessOf(
+  db: ReadableDb,
+  rows: readonly { readonly job: { readonly id: string; readonly kind: string } }[],
+): ReadonlyMap<string, readonly string[]> {
+  const startups = rows.filter((row) => row.job.kind === 'startup').map((row) => row.job.id);
+  const answers = Map.groupBy(listReadiness(db, startups), (row) => row.answer.jobId);
+  return new Map(
+    startups.map((jobId) => {
+      const closed = new Set(
+        (answers.get(jobId) ?? [])
+          .filter((row) => row.answer.answer === 'yes' || row.answer.answer === 'not-applicable')
+          .map((row) => row.answer.itemKey),
+      );
+      return [
+        jobId,
+        READINESS_ITEMS.filter((item) => item.blocksBooking && !closed.has(item.key)).map((item) => item.key),
+      ];
+    }),
+  );
+}
+
+function gasWorkOfJobs(db: ReadableDb, jobIds: readonly string[], on: string): readonly GasWork[] {
+  return listJobs(db, { applianceId: null, jobIds }).map((row) => ({
+    on,
+    fuel: ((row.siteId === null ? undefined : findGasSupply(db, row.siteId)?.fuel) ??
+      row.appliance.plateFuel) as FuelKey | null,
+    ratedInputKw: row.appliance.ratedInputKw,
+  }));
+}
+
+/** At least one of the crew may do the gas work; who is named as licensed must be. */
+function requireLicensedCrew(db: ReadableDb, jobIds: readonly string[], on: string, crew: Crew): void {
+  for (const member of crew) if (findStaff(db, member.staffId) === undefined) notFound('staff', member.staffId);
+  const work = gasWorkOfJobs(db, jobIds, on);
+  const mayAll = (staffId: string): boolean => work.every((one) => licenceProblemOf(db, staffId, one) === null);
+  const named = crew.filter((member) => member.role === 'licensed');
+  const lacking =
+    named.find((member) => !mayAll(member.staffId)) ??
+    (crew.some((member) => mayAll(member.staffId)) ? undefined : crew[0]);
+  if (lacking !== undefined) for (const one of work) requireLicence(db, lacking.staffId, one);
+}
+
+function requireNotBegun(db: ReadableDb, visitId: string): VisitRecord {
+  const visit = findVisit(db, visitId) ?? notFound('visits', visitId);
+  if (!['pencilled', 'planned', 'travelling'].includes(visit.state))
+    fail('visit-begun', { state: visit.state as VisitRow['state'] });
+  return visit;
+}
+
+function replaceCrew(writer: StoreWriter, visitId: string, wanted: Crew): void {
+  const current = listCrews(writer.db, [visitId]).map((row) => row.crew);
+  for (const row of current)
+    if (!wanted.some((member) => member.staffId === row.staffId)) writer.remove(visitCrew, row.id);
+  for (const member of wanted) {
+    const row = current.find((one) => one.staffId === member.staffId);
+    if (row === undefined) writer.insert(visitCrew, { visitId, ...member });
+    else writer.update(visitCrew, row.id, { role: member.role });
+  }
+}
+
+/** Connected loads against the meter, both as kW gross: the meter's volume times the heating value. */
+function gasLoadOf(db: ReadableDb, siteId: string): { readonly loadKw: number; readonly capacityKw: number } | null {
+  const supply = findGasSupply(db, siteId);
+  if (supply === undefined || supply.capacityM3PerH === null || supply.heatingValueMjPerM3 === null) return null;
+  const loads = listGasLoads(db, supply.id);
+  if (loads.length === 0) return null;
+  const mjPerKwh = 3.6;
+  return {
+    loadKw: loads.reduce((sum, load) => sum + load.inputKw, 0),
+    capacityKw: (supply.capacityM3PerH * supply.heatingValueMjPerM3) / mjPerKwh,
+  };
+}

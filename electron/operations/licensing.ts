@@ -1,0 +1,37 @@
+/** Licence checks, here and not in screens: as of the visit's day, for the fuel and size of the appliance. */
+import type { ReadableDb } from '../../db/openStore.ts';
+import { findStaff, listLicencesOf, listStaff } from '../../db/people.ts';
+import type { FuelKey } from '../../domain/procedure/modelSheet.ts';
+import type { ProgressPerson } from '../../domain/procedure/progressTypes.ts';
+import type { RunRecord } from '../../domain/procedure/runRecord.ts';
+import { findLicenceProblem, type HeldLicence, type LicenceProblem } from '../../domain/schedule/gasLicence.ts';
+import { fail } from './handler.ts';
+
+export type GasWork = { readonly on: string; readonly fuel: FuelKey | null; readonly ratedInputKw: number | null };
+
+export function licenceProblemOf(db: ReadableDb, staffId: string, work: GasWork): LicenceProblem | null {
+  return findLicenceProblem(listLicencesOf(db, staffId) as readonly HeldLicence[], work);
+}
+
+export function requireLicence(db: ReadableDb, staffId: string, work: GasWork): void {
+  const why = licenceProblemOf(db, staffId, work);
+  if (why !== null) fail('needs-licence', { staffId, name: findStaff(db, staffId)?.name ?? '', why, on: work.on });
+}
+
+export function gasWorkOf(record: Pick<RunRecord, 'fuel' | 'appliance'>, on: string): GasWork {
+  return { on, fuel: record.fuel, ratedInputKw: record.appliance.ratedInputKw };
+}
+
+/** Everybody who may appear in a run, with whether they may do its gas work on that day. */
+export function listRunPeople(
+  db: ReadableDb,
+  record: Pick<RunRecord, 'fuel' | 'appliance'>,
+  on: string,
+): readonly ProgressPerson[] {
+  const work = gasWorkOf(record, on);
+  return listStaff(db).map((row) => ({
+    staffId: row.id,
+    name: row.name,
+    isLicensed: licenceProblemOf(db, row.id, work) === null,
+  }));
+}

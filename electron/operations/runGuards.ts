@@ -1,0 +1,70 @@
+/** What must hold before anything is written into a run: not sealed, the step opened, the item known, the person licensed. */
+
+import { findAppliance } from '../../db/appliances.ts';
+import type { ReadableDb } from '../../db/openStore.ts';
+import { isStepOpened } from '../../db/runs.ts';
+import { findVisit } from '../../db/visits.ts';
+import type { FuelKey, ItemKind, ItemOf, SheetStep, StepItem } from '../../domain/procedure/modelSheet.ts';
+import { fail, notFound } from './handler.ts';
+import { requireLicence } from './licensing.ts';
+import { findItem, findStep, type LoadedRun, loadRun } from './runState.ts';
+
+export type RunRef = { readonly visitId: string; readonly runId: string };
+export type ItemRef = RunRef & { readonly stepKey: string; readonly itemKey: string };
+
+export type OpenItem<K extends ItemKind> = {
+  readonly loaded: LoadedRun;
+  readonly step: SheetStep;
+  readonly item: ItemOf<K>;
+};
+
+export function requireOpenRun(db: ReadableDb, ref: RunRef): LoadedRun {
+  const loaded = loadRun(db, ref.runId);
+  if (findVisit(db, ref.visitId) === undefined) return notFound('visits', ref.visitId);
+  if (loaded.run.sealedAt !== null) return fail('run-sealed', { sealedAt: loaded.run.sealedAt });
+  return loaded;
+}
+
+export function requireOpenStep(
+  db: ReadableDb,
+  ref: RunRef & { readonly stepKey: string },
+): { readonly loaded: LoadedRun; readonly step: SheetStep } {
+  const loaded = requireOpenRun(db, ref);
+  const step = findStep(loaded, ref.stepKey);
+  if (step === undefined || !isStepOpened(db, ref.runId, ref.stepKey))
+    return fail('step-not-open', { stepKey: ref.stepKey });
+  return { loaded, step };
+}
+
+export function requireOpenItem<K extends ItemKind>(db: ReadableDb, ref: ItemRef, ...kinds: readonly K[]): OpenItem<K> {
+  const { loaded, step } = requireOpenStep(db, ref);
+  const item = findItem(step, ref.itemKey);
+  if (item === undefined || !isOneOf(item, kinds))
+    return fail('no-such-item', { stepKey: ref.stepKey, itemKey: ref.itemKey });
+  return { loaded, step, item };
+}
+
+function isOneOf<K extends ItemKind>(item: StepItem, kinds: readonly K[]): item is ItemOf<K> {
+  return (kinds as readonly string[]).includes(item.kind);
+}
+
+/** In a step for licensed people, whoever did it must hold a licence for this fuel and size on the visit's day. */
+export function requireWhoDidIt(
+  db: ReadableDb,
+  loaded: LoadedRun,
+  step: Pick<SheetStep, 'who'>,
+  visitId: string,
+  staffId: string,
+): void {
+  if (step.who !== 'licensed') return;
+  requireLicensedFor(db, loaded, visitId, staffId);
+}
+
+export function requireLicensedFor(db: ReadableDb, loaded: LoadedRun, visitId: string, staffId: string): void {
+  const visit = findVisit(db, visitId) ?? notFound('visits', visitId);
+  requireLicence(db, staffId, {
+    on: visit.plannedOn,
+    fuel: loaded.run.fuel as FuelKey,
+    ratedInputKw: findAppliance(db, loaded.job.applianceId)?.ratedInputKw ?? null,
+  });
+}

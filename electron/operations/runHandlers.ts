@@ -1,0 +1,231 @@
+/** Walking a run: beginning it, opening its steps, answering, photographing and signing off. */
+import { findAppliance, findApplianceSummary, listFuelStates } from '../../db/appliances.ts';
+import { findAttachment } from '../../db/attachments.ts';
+import type { ReadableDb } from '../../db/openStore.ts';
+import {
+  findAnswer,
+  findPhotoLink,
+  findRunOfJob,
+  findSignOff,
+  isStepOpened,
+  listOpenedSteps,
+  readRunRecord,
+} from '../../db/runs.ts';
+import { attachmentLinks, runAnswers, runSteps, runs, signOffs, visits } from '../../db/schema/index.ts';
+import { findLastSealSha256 } from '../../db/seals.ts';
+import { findNewestRevision, listSheetRevisions, type SheetRevisionRow } from '../../db/sheets.ts';
+import { findGasSupply } from '../../db/sites.ts';
+import { findVisit, listVisitJobs } from '../../db/visits.ts';
+import type { FuelKey, ModelSheet, StepItem } from '../../domain/procedure/modelSheet.ts';
+import { ADVICE_ANSWER } from '../../domain/procedure/progress/findingsByItem.ts';
+import { actorOf, fail, type Handlers, notFound } from './handler.ts';
+import { listRunPeople, requireLicence } from './licensing.ts';
+import { ensureRegistration } from './registrationRows.ts';
+import { requireLicensedFor, requireOpenItem, requireOpenRun, requireWhoDidIt } from './runGuards.ts';
+import { findStep, loadRun, readRunState } from './runState.ts';
+import { readVisitRows } from './visitRows.ts';
+
+export const runHandlers: Handlers<
+  | 'visits.begin'
+  | 'visits.getRun'
+  | 'visits.openStep'
+  | 'visits.answer'
+  | 'visits.attachPhoto'
+  | 'visits.removePhoto'
+  | 'visits.signOff'
+> = {
+  'visits.begin': (input, context) => {
+    const visit = findVisit(context.db, input.visitId) ?? notFound('visits', input.visitId);
+    if (visit.state === 'cancelled') return fail('visit-cancelled', {});
+    const visitJobs = listVisitJobs(context.db, [visit.id]);
+    const begun = context.write((writer) => {
+      const started = visitJobs.map(({ job, appliance, runId }) => {
+        const fuel = fuelOf(writer.db, appliance.id);
+        requireLicence(writer.db, actorOf(context).staffId, {
+          on: visit.plannedOn,
+          fuel,
+          ratedInputKw: appliance.ratedInputKw,
+        });
+        if (runId !== null) {
+          const run = findRunOfJob(writer.db, job.id);
+          // A return trip takes the run up again: what lapses is asked once more.
+          if (run !== undefined && run.sealedAt === null && visit.startedAt === null)
+            writer.update(runs, run.id, { reopenedAt: context.now });
+          return { jobId: job.id, runId };
+        }
+        const revision = revisionFor(writer.db, appliance, fuel);
+        if (job.kind === 'startup') ensureRegistration(writer, appliance.id, job.id);
+        return {
+          jobId: job.id,
+          runId: writer.insert(runs, { jobId: job.id, sheetRevisionId: revision.id, fuel, startedAt: context.now }),
+        };
+      });
+      if (visit.startedAt === null) writer.update(visits, visit.id, { state: 'started', startedAt: context.now });
+      return started;
+    });
+    context.services.changed(['visits', 'runs', 'registrations']);
+    return { runs: begun };
+  },
+
+  'visits.getRun': (input, context) => {
+    const loaded = loadRun(context.db, input.runId);
+    const [visit] = readVisitRows(context.db, { visitId: input.visitId });
+    if (visit === undefined) return notFound('visits', input.visitId);
+    const record = readRunRecord(context.db, loaded.run, loaded.job);
+    return {
+      runId: loaded.run.id,
+      visitId: visit.visitId,
+      visit,
+      record,
+      sheet: loaded.sheet,
+      currentStepKey: loaded.run.currentStepKey,
+      openedSteps: [...listOpenedSteps(context.db, loaded.run.id)],
+      reopenedAt: loaded.run.reopenedAt,
+      sealedSha256: findLastSealSha256(context.db, loaded.run.id),
+      people: [...listRunPeople(context.db, record, visit.plannedOn)],
+    };
+  },
+
+  'visits.openStep': (input, context) => {
+    const { loaded } = { loaded: requireOpenRun(context.db, input) };
+    if (findStep(loaded, input.stepKey) === undefined) return fail('no-such-step', { stepKey: input.stepKey });
+    if (!isStepOpened(context.db, input.runId, input.stepKey)) {
+      const { progress } = readRunState(context.db, input.runId, input.visitId, context.now);
+      const step = progress.steps.find((one) => one.stepKey === input.stepKey);
+      if (step === undefined || step.state === 'locked')
+        return fail('step-locked', { locks: [...(step?.lockedBecause ?? [])] });
+    }
+    context.write((writer) => {
+      if (!isStepOpened(writer.db, input.runId, input.stepKey)) {
+        writer.insert(runSteps, {
+          runId: input.runId,
+          stepKey: input.stepKey,
+          openedAt: context.now,
+          openedById: actorOf(context).staffId,
+        });
+      }
+      writer.update(runs, input.runId, { currentStepKey: input.stepKey });
+    });
+    context.services.changed(['runs']);
+    return {};
+  },
+
+  'visits.answer': (input, context) => {
+    const { loaded, step, item } = requireOpenItem(
+      context.db,
+      input,
+      'confirm',
+      'choose',
+      'note',
+      'witness',
+      'read',
+      'series',
+      'photo',
+      'hold',
+      'tuning',
+      'sign-off',
+    );
+    const actor = actorOf(context);
+    requireWhoDidIt(context.db, loaded, step, input.visitId, actor.staffId);
+    const value = input.value?.trim() ?? null;
+    if (value !== null && !mayAnswer(item, value)) return fail('not-an-option', { value });
+    if (value === null && (input.reason === null || !item.mayBeNotPossible)) return fail('must-be-possible', {});
+    context.write((writer) => {
+      const row = { value, reason: input.reason, byId: actor.staffId, at: context.now, visitId: input.visitId };
+      const existing = findAnswer(writer.db, input.runId, input.itemKey);
+      if (existing === undefined)
+        writer.insert(runAnswers, { runId: input.runId, stepKey: input.stepKey, itemKey: input.itemKey, ...row });
+      else writer.update(runAnswers, existing.id, row);
+    });
+    context.services.changed(['runs']);
+    return {};
+  },
+
+  'visits.attachPhoto': (input, context) => {
+    requireOpenItem(context.db, input, 'photo');
+    const attachment = findAttachment(context.db, input.attachmentId) ?? notFound('attachments', input.attachmentId);
+    if (findPhotoLink(context.db, input.runId, input.itemKey, attachment.id) === undefined) {
+      context.write((writer) =>
+        writer.insert(attachmentLinks, {
+          attachmentId: attachment.id,
+          entity: 'runs',
+          entityId: input.runId,
+          itemKey: input.itemKey,
+        }),
+      );
+      context.services.changed(['runs']);
+    }
+    return {};
+  },
+
+  'visits.removePhoto': (input, context) => {
+    requireOpenItem(context.db, input, 'photo');
+    const link =
+      findPhotoLink(context.db, input.runId, input.itemKey, input.attachmentId) ??
+      notFound('attachment_links', input.attachmentId);
+    context.write((writer) => writer.update(attachmentLinks, link.id, { removedAt: context.now }));
+    context.services.changed(['runs']);
+    return {};
+  },
+
+  'visits.signOff': (input, context) => {
+    const { loaded, item } = requireOpenItem(context.db, input, 'sign-off');
+    const actor = actorOf(context);
+    if (item.by === 'licensed') requireLicensedFor(context.db, loaded, input.visitId, actor.staffId);
+    context.write((writer) => {
+      const row = {
+        name: input.name,
+        staffId: item.by === 'licensed' ? actor.staffId : null,
+        at: context.now,
+        signatureAttachmentId: input.signatureAttachmentId,
+      };
+      const existing = findSignOff(writer.db, input.runId, input.itemKey);
+      if (existing === undefined)
+        writer.insert(signOffs, { runId: input.runId, itemKey: input.itemKey, by: item.by, ...row });
+      else writer.update(signOffs, existing.id, row);
+    });
+    context.services.changed(['runs']);
+    return {};
+  },
+};
+
+/** Values an item takes; a reading may only be answered with the maker's advice to leave it outside. */
+function mayAnswer(item: StepItem, value: string): boolean {
+  switch (item.kind) {
+    case 'confirm':
+      return value === 'yes' || value === 'no' || (value === 'not-applicable' && item.notApplicable);
+    case 'choose':
+      return item.options.some((option) => option.value === value);
+    case 'note':
+    case 'witness':
+      return value !== '';
+    case 'read':
+    case 'series':
+      return value === ADVICE_ANSWER;
+    default:
+      return false;
+  }
+}
+
+/** The fuel of the site's gas supply, else of the appliance as last converted, else of its plate. */
+function fuelOf(db: ReadableDb, applianceId: string): FuelKey {
+  const siteId = findApplianceSummary(db, applianceId)?.siteId ?? null;
+  const fuel =
+    (siteId === null ? undefined : findGasSupply(db, siteId)?.fuel) ??
+    listFuelStates(db, applianceId)[0]?.fuel ??
+    findAppliance(db, applianceId)?.plateFuel;
+  return fuel === undefined || fuel === null ? fail('fuel-unknown', { applianceId }) : (fuel as FuelKey);
+}
+
+/** The maker's sheet in its newest revision; without one, general practice for the fuel. */
+function revisionFor(
+  db: ReadableDb,
+  appliance: { readonly id: string; readonly sheetId: string | null },
+  fuel: FuelKey,
+): SheetRevisionRow {
+  const own = appliance.sheetId === null ? undefined : findNewestRevision(db, appliance.sheetId);
+  const general = listSheetRevisions(db).find(
+    (row) => row.maker === null && (row.body as ModelSheet).fuels.some((one) => one.fuel === fuel),
+  );
+  return own ?? general ?? fail('no-sheet', { applianceId: appliance.id, fuel });
+}

@@ -1,0 +1,73 @@
+/** A run with what the domain says of it: findings and progress are computed each time, never stored. */
+
+import type { ReadableDb } from '../../db/openStore.ts';
+import { findLastMakeSafeClosedAt, findRun, type RunRow, readRunRecord } from '../../db/runs.ts';
+import type { jobs } from '../../db/schema/index.ts';
+import { getRevisionById } from '../../db/sheets.ts';
+import { findVisit } from '../../db/visits.ts';
+import type { Finding } from '../../domain/judgement/finding.ts';
+import { judgeRun } from '../../domain/judgement/judgeRun.ts';
+import type { ModelSheet, SheetStep, StepItem } from '../../domain/procedure/modelSheet.ts';
+import { runProgress } from '../../domain/procedure/progress.ts';
+import type { ProgressPerson, RunProgress, StepList } from '../../domain/procedure/progressTypes.ts';
+import type { RunRecord } from '../../domain/procedure/runRecord.ts';
+import { notFound } from './handler.ts';
+import { listRunPeople } from './licensing.ts';
+
+export type LoadedRun = {
+  readonly run: RunRow;
+  readonly job: typeof jobs.$inferSelect;
+  readonly sheet: ModelSheet;
+  readonly sheetRevisionSha256: string;
+  readonly steps: StepList;
+};
+
+export function loadRun(db: ReadableDb, runId: string): LoadedRun {
+  const found = findRun(db, runId) ?? notFound('runs', runId);
+  const revision = getRevisionById(db, found.run.sheetRevisionId);
+  const sheet = revision.body as ModelSheet;
+  return { ...found, sheet, sheetRevisionSha256: revision.sha256, steps: stepListOf(found.job.kind, sheet) };
+}
+
+export type RunState = LoadedRun & {
+  readonly record: RunRecord;
+  readonly people: readonly ProgressPerson[];
+  readonly findings: readonly Finding[];
+  readonly progress: RunProgress;
+};
+
+export function readRunState(db: ReadableDb, runId: string, visitId: string, now: string): RunState {
+  const loaded = loadRun(db, runId);
+  const visit = findVisit(db, visitId) ?? notFound('visits', visitId);
+  const record = readRunRecord(db, loaded.run, loaded.job);
+  const people = listRunPeople(db, record, visit.plannedOn);
+  const findings = judgeRun({ record, sheet: loaded.sheet });
+  const progress = runProgress({
+    sheet: loaded.sheet,
+    steps: loaded.steps,
+    record,
+    findings,
+    people,
+    firingReleasedAt: findLastMakeSafeClosedAt(db, loaded.job.applianceId),
+    reopenedAt: loaded.run.reopenedAt,
+    now,
+  });
+  return { ...loaded, record, people, findings, progress };
+}
+
+/** Startups walk the sheet's startup; every other kind its service, or the startup where the sheet has no service. */
+export function stepListOf(jobKind: string, sheet: ModelSheet): StepList {
+  return jobKind === 'startup' || sheet.service.length === 0 ? 'startup' : 'service';
+}
+
+export function stepsOf(loaded: Pick<LoadedRun, 'sheet' | 'steps'>): readonly SheetStep[] {
+  return loaded.steps === 'startup' ? loaded.sheet.startup : loaded.sheet.service;
+}
+
+export function findStep(loaded: Pick<LoadedRun, 'sheet' | 'steps'>, stepKey: string): SheetStep | undefined {
+  return stepsOf(loaded).find((step) => step.key === stepKey);
+}
+
+export function findItem(step: SheetStep, itemKey: string): StepItem | undefined {
+  return step.items.find((item) => item.key === itemKey);
+}
