@@ -19,7 +19,7 @@ export const O2_IN_AIR_GERMAN_VOL_PCT = 21;
 
 export const MOLAR_MASS_DRY_AIR_G_PER_MOL = 28.96546;
 export const MOLAR_MASS_WATER_G_PER_MOL = 18.015;
-export const MOLAR_MASS_CO2_G_PER_MOL = 44.01;
+export const MOLAR_MASS_CO2_G_PER_MOL = 44.0095;
 export const MOLAR_MASS_CO_G_PER_MOL = 28.01;
 /** NOx is booked as NO2, whatever the cell measured. */
 export const MOLAR_MASS_NO2_G_PER_MOL = 46.0055;
