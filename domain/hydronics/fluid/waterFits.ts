@@ -32,7 +32,7 @@ export function waterDensityFit(at: { readonly temperatureC: Celsius }): Result<
  * Units    °C; kJ/(kg K)
  * Valid    0–100 °C, within 0.0008 kJ/(kg K) of IF97
  * Source   fitted to IF97
- * Checked  tests/checks/hydronics/waterPropertyRows.ts W1–W11 within that error
+ * Checked  tests/domain/hydronics/fluid/waterFits.test.ts, against IF97
  */
 export function waterSpecificHeatFit(at: { readonly temperatureC: Celsius }): Result<number, OutOfRange> {
   const refused = checkFitRange(at.temperatureC);
