@@ -103,16 +103,6 @@ export const READINESS_ITEMS: readonly ReadinessItem[] = [
   }),
 ];
 
-/** Blocking items that are not yet answered yes or not applicable; unknown counts as open. */
-export function openReadiness(
-  answers: Readonly<Record<string, 'yes' | 'no' | 'unknown' | 'not-applicable'>>,
-): readonly ReadinessItem[] {
-  return READINESS_ITEMS.filter((one) => {
-    const answer = answers[one.key];
-    return one.blocksBooking && answer !== 'yes' && answer !== 'not-applicable';
-  });
-}
-
 function item(
   key: string,
   label: string,
