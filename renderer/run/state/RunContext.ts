@@ -1,0 +1,45 @@
+/** What every part of the run screen may look at and do. */
+import { createContext, useContext } from 'react';
+import type { ItemAddress } from '../../../domain/procedure/progressTypes.ts';
+import type { UnitSystem } from '../../../domain/quantity/preferredUnit.ts';
+import type { Person } from '../../../electron/contract/app.ts';
+import type { InputOf, OperationName, ReplyOf } from '../../../electron/contract/index.ts';
+import type { RunView } from '../../../electron/contract/visits.ts';
+import type { RunAnalysis } from '../analyseRun.ts';
+import type { WordSource } from '../words/reasonWords.ts';
+import type { UnsavedBoxes } from './useUnsavedBoxes.ts';
+
+export type WriteName = Extract<OperationName, `visits.${string}` | `makeSafes.${string}`>;
+export type Write = <N extends WriteName>(name: N, input: InputOf<N>) => Promise<ReplyOf<N>>;
+
+export type RunContextValue = {
+  readonly view: RunView;
+  readonly analysis: RunAnalysis;
+  readonly words: WordSource;
+  readonly unitSystem: UnitSystem;
+  readonly signedIn: Person;
+  readonly isSealed: boolean;
+  /** Sends it and, when it was taken, waits until the run on screen shows it. */
+  readonly write: Write;
+  readonly active: ItemAddress | null;
+  readonly goTo: (address: ItemAddress) => void;
+  readonly goToStep: (stepKey: string) => void;
+  readonly goToLeaving: () => void;
+  /** Saves, then moves on; keys pressed meanwhile are kept for the next box. Stays where it is when `save` answers false. */
+  readonly saveAndGoOn: (from: ItemAddress, save: () => Promise<boolean>) => Promise<void>;
+  /** Said to a screen reader, politely. */
+  readonly say: (text: string) => void;
+  readonly makeSafe: (what: string) => void;
+  readonly unsaved: UnsavedBoxes;
+  /** Who reads the instrument, unless said otherwise at the box. */
+  readonly measuredById: string;
+  readonly chooseMeasuredBy: (staffId: string) => void;
+};
+
+export const RunContext = createContext<RunContextValue | null>(null);
+
+export function useRun(): RunContextValue {
+  const value = useContext(RunContext);
+  if (value === null) throw new Error('a part of the run is shown outside of it');
+  return value;
+}

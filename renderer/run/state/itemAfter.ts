@@ -1,0 +1,43 @@
+/** Where Enter goes from an item: the next open one of the same step, else wherever the run as a whole has work. */
+import type { ItemAddress, RunProgress } from '../../../domain/procedure/progressTypes.ts';
+
+export function itemAfter(progress: RunProgress, from: ItemAddress): ItemAddress | null {
+  const items = progress.steps.find((step) => step.stepKey === from.stepKey)?.items ?? [];
+  const position = items.findIndex((item) => item.itemKey === from.itemKey);
+  const later = items.slice(position + 1).find((item) => item.state === 'open');
+  if (later !== undefined) return { stepKey: later.stepKey, itemKey: later.itemKey };
+  const next = progress.nextItem;
+  // A wait under way, or a finding that stands, is not a reason to be thrown back onto the item just left.
+  return next !== null && isSameItem(next, from) ? itemWithWork(progress, from) : next;
+}
+
+/** Where a step is taken up: its first open item, else the first that runs or is blocked, else the first. */
+export function itemToOpen(progress: RunProgress, stepKey: string): ItemAddress | null {
+  const items = progress.steps.find((step) => step.stepKey === stepKey)?.items ?? [];
+  const item =
+    items.find((one) => one.state === 'open') ??
+    items.find((one) => one.state === 'running') ??
+    items.find((one) => one.state === 'blocked-by-finding') ??
+    items[0];
+  return item === undefined ? null : { stepKey, itemKey: item.itemKey };
+}
+
+/** One item up or down in reading order, across steps that may be entered. */
+export function itemBeside(progress: RunProgress, from: ItemAddress, by: 1 | -1): ItemAddress | null {
+  const items = progress.steps.filter((step) => step.state !== 'locked').flatMap((step) => step.items);
+  const position = items.findIndex((item) => isSameItem(item, from));
+  const item = position < 0 ? undefined : items[position + by];
+  return item === undefined ? null : { stepKey: item.stepKey, itemKey: item.itemKey };
+}
+
+export function isSameItem(one: ItemAddress, other: ItemAddress): boolean {
+  return one.stepKey === other.stepKey && one.itemKey === other.itemKey;
+}
+
+function itemWithWork(progress: RunProgress, except: ItemAddress): ItemAddress | null {
+  const item = progress.steps
+    .filter((step) => step.state === 'open')
+    .flatMap((step) => step.items)
+    .find((one) => (one.state === 'open' || one.state === 'running') && !isSameItem(one, except));
+  return item === undefined ? null : { stepKey: item.stepKey, itemKey: item.itemKey };
+}

@@ -1,0 +1,35 @@
+/** A limit as it stands beside a box, in the unit the person reads in: `8.5 to 9.7 %`, `at most 200 ppm`. */
+
+import type { EntryUnit } from '../../../domain/quantity/entryUnits.ts';
+import { formatNumber } from '../../../domain/quantity/formatQuantity.ts';
+import { type QuantityKey, quantitySpec } from '../../../domain/quantity/quantities.ts';
+
+type Bounds = { readonly min?: number | null | undefined; readonly max?: number | null | undefined };
+
+export function limitWords(quantity: QuantityKey, bounds: Bounds, unit: EntryUnit): string {
+  const min = bounds.min ?? null;
+  const max = bounds.max ?? null;
+  const unitText = unit.symbol === '' ? '' : ` ${unit.symbol}`;
+  if (min !== null && max !== null) {
+    return min === max
+      ? `exactly ${boundText(quantity, min, unit)}${unitText}`
+      : `${boundText(quantity, min, unit)} to ${boundText(quantity, max, unit)}${unitText}`;
+  }
+  if (min !== null) return `at least ${boundText(quantity, min, unit)}${unitText}`;
+  if (max !== null) return `at most ${boundText(quantity, max, unit)}${unitText}`;
+  return 'no limit';
+}
+
+/** Never fewer decimals than the bound has itself: a limit of 0.25 must not read as 0.3. */
+function boundText(quantity: QuantityKey, own: number, unit: EntryUnit): string {
+  const shown = Number(unit.fromOwn(own).toPrecision(12));
+  const unitsPerOwn = unit.fromOwn(1) - unit.fromOwn(0);
+  const usual = Math.max(0, quantitySpec(quantity).decimals - Math.round(Math.log10(unitsPerOwn)));
+  const needed = decimalsOf(shown);
+  // A converted bound (4 in w.c. from 9.96 mbar) has endless decimals: two more than usual are shown, no more.
+  return formatNumber(shown, needed <= usual ? needed : Math.min(needed, usual + 2));
+}
+
+function decimalsOf(value: number): number {
+  return /\.(\d+)$/.exec(String(value))?.[1]?.length ?? 0;
+}
