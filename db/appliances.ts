@@ -188,3 +188,7 @@ export function findPlacement(db: ReadableDb, applianceId: string): typeof place
     .where(and(eq(placements.applianceId, applianceId), isNull(placements.toOn)))
     .get();
 }
+
+export function findMakeSafe(db: ReadableDb, makeSafeId: string): typeof makeSafes.$inferSelect | undefined {
+  return db.select().from(makeSafes).where(eq(makeSafes.id, makeSafeId)).get();
+}

@@ -145,7 +145,7 @@ function toPerson(row: { id: string; name: string; initials: string; roles: read
   return { staffId: row.id, name: row.name, initials: row.initials, roles: row.roles as Role[] };
 }
 
-function toProfile(row: typeof companies.$inferSelect): CompanyProfile {
+export function toProfile(row: typeof companies.$inferSelect): CompanyProfile {
   const { id: _id, unitSystem, language, ...rest } = row;
   return { ...rest, unitSystem: unitSystem as 'metric' | 'us', language: language as 'en' | 'fr' | 'es' };
 }

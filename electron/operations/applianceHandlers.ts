@@ -1,5 +1,6 @@
 /** Appliances: identity, dates kept apart, fuel states, history. */
 import {
+  type ApplianceRow,
   findAppliance,
   findApplianceSummary,
   findBySerial,
@@ -38,23 +39,9 @@ export const applianceHandlers: Handlers<
     const row = findAppliance(context.db, input.applianceId);
     const summary = findApplianceSummary(context.db, input.applianceId);
     if (row === undefined || summary === undefined) return notFound('appliances', input.applianceId);
-    const {
-      id: _id,
-      serialKey: _serialKey,
-      supersedesId: _supersedesId,
-      plateFuel,
-      tagFuel,
-      ratedInputBasis,
-      ...rest
-    } = row;
     return {
       applianceId: row.id,
-      appliance: {
-        ...rest,
-        plateFuel: plateFuel as ApplianceFields['plateFuel'],
-        tagFuel: tagFuel as ApplianceFields['tagFuel'],
-        ratedInputBasis: ratedInputBasis as ApplianceFields['ratedInputBasis'],
-      },
+      appliance: toApplianceFields(row),
       dates: listApplianceDates(context.db, row.id).map(({ kind, on, precision, source }) => ({
         kind: kind as never,
         on,
@@ -155,4 +142,22 @@ function requireSheet(db: ReadableDb, sheetId: string | null): void {
 function requireDateOrder(dates: readonly KnownDate[]): void {
   const problem = findDateOrderProblem(dates);
   if (problem !== null) fail('dates-out-of-order', problem);
+}
+
+export function toApplianceFields(row: ApplianceRow): ApplianceFields {
+  const {
+    id: _id,
+    serialKey: _serialKey,
+    supersedesId: _supersedesId,
+    plateFuel,
+    tagFuel,
+    ratedInputBasis,
+    ...rest
+  } = row;
+  return {
+    ...rest,
+    plateFuel: plateFuel as ApplianceFields['plateFuel'],
+    tagFuel: tagFuel as ApplianceFields['tagFuel'],
+    ratedInputBasis: ratedInputBasis as ApplianceFields['ratedInputBasis'],
+  };
 }

@@ -41,7 +41,7 @@ export function readRunState(db: ReadableDb, runId: string, visitId: string, now
   const visit = findVisit(db, visitId) ?? notFound('visits', visitId);
   const record = readRunRecord(db, loaded.run, loaded.job);
   const people = listRunPeople(db, record, visit.plannedOn);
-  const findings = judgeRun({ record, sheet: loaded.sheet });
+  const findings = judgeRun({ record, sheet: loaded.sheet, reopenedAt: loaded.run.reopenedAt });
   const progress = runProgress({
     sheet: loaded.sheet,
     steps: loaded.steps,

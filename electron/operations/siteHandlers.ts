@@ -147,7 +147,7 @@ function replaceLoads(writer: StoreWriter, gasSupplyId: string, wanted: GasSuppl
   for (const one of left) writer.insert(gasLoads, { gasSupplyId, ...one });
 }
 
-function toSiteFields(row: SiteRow, emitters: ReturnType<typeof listEmitters>): SiteFields {
+export function toSiteFields(row: SiteRow, emitters: ReturnType<typeof listEmitters>): SiteFields {
   const {
     id: _id,
     customerId: _customerId,
@@ -166,7 +166,7 @@ function toSiteFields(row: SiteRow, emitters: ReturnType<typeof listEmitters>): 
   };
 }
 
-function toGasSupplyFields(row: GasSupplyRow, loads: ReturnType<typeof listGasLoads>): GasSupplyFields {
+export function toGasSupplyFields(row: GasSupplyRow, loads: ReturnType<typeof listGasLoads>): GasSupplyFields {
   const { id: _id, kind, fuel, compensation, ...rest } = row;
   return {
     ...rest,

@@ -1,0 +1,260 @@
+/**
+ * The core: one store, the operations on it and the files beside it. Every call passes one door that checks the name, the
+ * input, who is asking and the output; nothing a caller sends can make it throw.
+ */
+import { existsSync, mkdirSync, readFileSync, rmSync } from 'node:fs';
+import { uptime } from 'node:os';
+import { join } from 'node:path';
+import Database from 'better-sqlite3';
+import { openAttachmentFiles } from '../db/attachmentFiles.ts';
+import { findAttachment } from '../db/attachments.ts';
+import { kindForToday, openBackupFolder, putCopyInPlace } from '../db/backups.ts';
+import { openStore, type Store, storePath } from '../db/openStore.ts';
+import { findStaff } from '../db/people.ts';
+import { attachments } from '../db/schema/index.ts';
+import { contract, isOperationName, type OperationName } from './contract/index.ts';
+import { type AnyReply, commonErrors, type Role } from './contract/operation.ts';
+import type { ChangeListener, ClientId, Core, FileReply, StoredFile } from './core.ts';
+import type { CoreServices } from './operations/coreServices.ts';
+import { buildDemoStore } from './operations/demoStore.ts';
+import { type Actor, type HandlerContext, OperationFailure } from './operations/handler.ts';
+import { handlers } from './operations/index.ts';
+import { createPinGuard } from './operations/pinGuard.ts';
+import { hasIntactChains } from './operations/sealChains.ts';
+import { sniffMediaType } from './operations/sniffMediaType.ts';
+
+export type CoreOptions = {
+  readonly dataFolder: string;
+  readonly appRoot: string;
+  readonly startInDemo?: boolean;
+  /** UTC now, ISO; another clock only in tests. */
+  readonly clock?: () => string;
+  readonly steadyClockMs?: () => number;
+  /** Where a bug's details go, under its reference. */
+  readonly logFault?: (ref: string, error: unknown) => void;
+};
+
+const MAX_FILE_BYTES = 64 * 1024 * 1024;
+
+export function createCore(options: CoreOptions): Core {
+  const clock = options.clock ?? (() => new Date().toISOString());
+  const migrationsFolder = join(options.appRoot, 'db', 'migrations');
+  const listeners = new Set<ChangeListener>();
+  const signedIn = new Map<ClientId, string>();
+  const pinGuard = createPinGuard(() => Date.parse(clock()));
+
+  let purpose: 'real' | 'demo' = 'real';
+  const folderOf = (which: 'real' | 'demo'): string =>
+    which === 'real' ? options.dataFolder : join(options.dataFolder, 'demo');
+  const backupsOf = (which: 'real' | 'demo') =>
+    openBackupFolder(join(folderOf(which), 'copies'), migrationsFolder, hasIntactChains);
+
+  const open = (which: 'real' | 'demo'): Store => {
+    const folder = folderOf(which);
+    mkdirSync(folder, { recursive: true });
+    return openStore({
+      path: storePath(folder),
+      purpose: which,
+      migrationsFolder,
+      now: clock(),
+      beforeMigration: (raw) => void backupsOf(which).make(raw, 'before-update', clock()),
+    });
+  };
+
+  let store: Store = open('real');
+  keepDailyCopy();
+
+  function keepDailyCopy(): void {
+    if (purpose === 'demo') return;
+    const backups = backupsOf('real');
+    const today = clock().slice(0, 10);
+    if (backups.list().some((copy) => copy.madeAt.startsWith(today))) return;
+    backups.make(store.raw, kindForToday(backups.list(), clock()), clock());
+  }
+
+  function switchStore(to: 'real' | 'demo'): void {
+    if (to === 'demo' && !existsSync(storePath(folderOf('demo')))) {
+      buildDemoStore({ folder: folderOf('demo'), appRoot: options.appRoot, migrationsFolder, now: clock() });
+    }
+    store.close();
+    purpose = to;
+    store = open(to);
+    signedIn.clear();
+    changed(['app']);
+  }
+
+  function restoreFrom(copyName: string): string {
+    const backups = backupsOf(purpose);
+    const kept = backups.make(store.raw, 'before-restore', clock());
+    store.close();
+    const file = storePath(folderOf(purpose));
+    try {
+      const keptAs = `${file}.replaced-${clock().replaceAll(/[-:.]/g, '')}`;
+      putCopyInPlace(backups.pathOf(copyName), file, keptAs, clock());
+      rmSync(`${file}.restoring`, { force: true });
+    } finally {
+      store = open(purpose);
+      signedIn.clear();
+    }
+    changed(['app']);
+    return kept.name;
+  }
+
+  function changed(topics: readonly string[]): void {
+    for (const listener of listeners) listener(topics);
+  }
+
+  function actorFor(clientId: ClientId): Actor | null {
+    const staffId = signedIn.get(clientId);
+    const row = staffId === undefined ? undefined : findStaff(store.db, staffId);
+    return row === undefined ? null : { staffId: row.id, name: row.name, roles: row.roles as Role[] };
+  }
+
+  const services = (): CoreServices => ({
+    appRoot: options.appRoot,
+    dataFolder: folderOf(purpose),
+    isDemo: () => purpose === 'demo',
+    attachments: openAttachmentFiles(join(folderOf(purpose), 'attachments')),
+    backups: backupsOf(purpose),
+    steadyClockMs: options.steadyClockMs ?? (() => uptime() * 1000),
+    bootId: readBootId(),
+    signIn: (clientId, staffId) =>
+      void (staffId === null ? signedIn.delete(clientId) : signedIn.set(clientId, staffId)),
+    pinGuard,
+    switchStore,
+    restoreFrom,
+    changed,
+  });
+
+  async function handle(name: OperationName, input: unknown, clientId: ClientId): Promise<AnyReply> {
+    const spec = contract[name];
+    const actor = actorFor(clientId);
+    const refused = refusal(spec.access, actor);
+    if (refused !== null) return refused;
+    const parsed = spec.input.safeParse(input);
+    if (!parsed.success) {
+      const issues = parsed.error.issues.map((issue) => ({
+        path: issue.path.map(String).join('.'),
+        message: issue.message,
+      }));
+      return { ok: false, error: { code: 'bad-input', data: { issues } } };
+    }
+    const now = clock();
+    const context: HandlerContext = {
+      store,
+      db: store.db,
+      actor,
+      clientId,
+      now,
+      services: services(),
+      write: (action) => store.write({ actorId: actor?.staffId ?? null, now }, action),
+    };
+    const handler = handlers[name] as (value: unknown, context: HandlerContext) => unknown;
+    return { ok: true, value: spec.output.parse(await handler(parsed.data, context)) };
+  }
+
+  return {
+    async call(name, input, clientId) {
+      if (!isOperationName(name))
+        return { ok: false, error: { code: 'unknown-operation', data: { name: String(name).slice(0, 100) } } };
+      try {
+        return await handle(name, input, clientId);
+      } catch (error) {
+        return failureReply(name, error, options.logFault ?? logToStderr);
+      }
+    },
+
+    async putFile(file, clientId): Promise<FileReply> {
+      const actor = actorFor(clientId);
+      if (actor === null) return { ok: false, code: 'not-signed-in' };
+      if (file.bytes.length > MAX_FILE_BYTES) return { ok: false, code: 'too-large' };
+      const mediaType = sniffMediaType(file.bytes);
+      if (mediaType === null) return { ok: false, code: 'type-refused' };
+      try {
+        const { sha256 } = services().attachments.put(file.bytes);
+        const now = clock();
+        const attachmentId = store.write({ actorId: actor.staffId, now }, (writer) =>
+          writer.insert(attachments, {
+            sha256,
+            mediaType,
+            byteLength: file.bytes.length,
+            fileName: file.fileName.slice(0, 300),
+            origin: 'original',
+            takenAt: file.takenAt,
+            subject: 'photo',
+            addedById: actor.staffId,
+            addedAt: now,
+          }),
+        );
+        return { ok: true, attachmentId, sha256 };
+      } catch {
+        return { ok: false, code: 'not-saved' };
+      }
+    },
+
+    async getFile(attachmentId, clientId): Promise<StoredFile | null> {
+      if (actorFor(clientId) === null) return null;
+      const row = findAttachment(store.db, attachmentId);
+      const bytes = row === undefined ? null : services().attachments.get(row.sha256);
+      return row === undefined || bytes === null ? null : { bytes, mediaType: row.mediaType, fileName: row.fileName };
+    },
+
+    onChanged(listener) {
+      listeners.add(listener);
+      return () => listeners.delete(listener);
+    },
+
+    close: () => store.close(),
+  };
+}
+
+function refusal(access: (typeof contract)[OperationName]['access'], actor: Actor | null): AnyReply | null {
+  if (access === 'public') return null;
+  if (actor === null) return { ok: false, error: { code: 'not-signed-in', data: {} } };
+  if (access === 'signed-in' || actor.roles.some((role) => (access as readonly Role[]).includes(role))) return null;
+  return { ok: false, error: { code: 'not-allowed', data: { needs: [...access] } } };
+}
+
+const NOT_SAVED: Readonly<Record<string, 'disk-full' | 'read-only' | 'locked'>> = {
+  SQLITE_FULL: 'disk-full',
+  SQLITE_READONLY: 'read-only',
+  SQLITE_BUSY: 'locked',
+  ENOSPC: 'disk-full',
+  EROFS: 'read-only',
+  EACCES: 'read-only',
+};
+
+function failureReply(name: OperationName, error: unknown, logFault: (ref: string, error: unknown) => void): AnyReply {
+  if (error instanceof OperationFailure) {
+    const shape =
+      (contract[name].errors as Record<string, unknown>)[error.code] ??
+      commonErrors[error.code as keyof typeof commonErrors];
+    if (shape !== undefined) return { ok: false, error: { code: error.code, data: error.data } };
+  }
+  if (isStorageError(error)) {
+    const known = Object.entries(NOT_SAVED).find(([code]) => error.code.startsWith(code));
+    if (known !== undefined || error.code.startsWith('SQLITE_IOERR')) {
+      return { ok: false, error: { code: 'not-saved', data: { why: known?.[1] ?? 'failed' } } };
+    }
+  }
+  const ref = crypto.randomUUID();
+  logFault(ref, error);
+  return { ok: false, error: { code: 'internal', data: { ref } } };
+}
+
+function isStorageError(error: unknown): error is { readonly code: string } {
+  return (
+    error instanceof Database.SqliteError ||
+    (error instanceof Error && 'code' in error && typeof error.code === 'string')
+  );
+}
+
+function logToStderr(ref: string, error: unknown): void {
+  process.stderr.write(`fault ${ref}: ${error instanceof Error ? (error.stack ?? error.message) : String(error)}\n`);
+}
+
+/** Names this start of the machine where the system tells; elsewhere a restart shows only by the steady clock starting over. */
+function readBootId(): string {
+  const file = '/proc/sys/kernel/random/boot_id';
+  return existsSync(file) ? readFileSync(file, 'utf8').trim() : 'unknown';
+}

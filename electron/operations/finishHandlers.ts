@@ -1,0 +1,112 @@
+/** The end of a visit: what it ends as, and the sealing of its runs. */
+import { randomBytes } from 'node:crypto';
+import { listApplianceDates } from '../../db/appliances.ts';
+import { findRun, listOpenedSteps } from '../../db/runs.ts';
+import { applianceDates, jobs, runs, sealDisclosures, seals, visits } from '../../db/schema/index.ts';
+import { listSealsOfVisit } from '../../db/seals.ts';
+import { findSite } from '../../db/sites.ts';
+import type { StoreWriter } from '../../db/storeWriter.ts';
+import { findVisit, listVisitJobs } from '../../db/visits.ts';
+import { buildSealedRecord } from '../sealing/buildSealedRecord.ts';
+import { canonicalJson, sealHash } from '../sealing/canonicalJson.ts';
+import { actorOf, fail, type Handlers, notFound } from './handler.ts';
+import { readRecordInput } from './recordInput.ts';
+import { requireLicensedFor, requireOpenRun } from './runGuards.ts';
+import { type RunState, readRunState, stepsOf } from './runState.ts';
+import { dayIn } from './today.ts';
+
+export const finishHandlers: Handlers<'visits.finish' | 'visits.seal'> = {
+  'visits.finish': (input, context) => {
+    const visit = findVisit(context.db, input.visitId) ?? notFound('visits', input.visitId);
+    if (visit.startedAt === null) return fail('not-begun', {});
+    if (input.outcome !== 'finished' && (input.reason ?? '') === '') return fail('reason-missing', {});
+    const states = listVisitJobs(context.db, [visit.id]).flatMap(({ runId }) =>
+      runId === null ? [] : [readRunState(context.db, runId, visit.id, context.now)],
+    );
+    if (input.outcome === 'made-safe' && states.every((state) => state.record.openMakeSafes === 0))
+      return fail('no-make-safe', {});
+    const blockers =
+      input.outcome === 'made-safe'
+        ? []
+        : states
+            .filter((state) => mustBeClear(state, input.outcome, context.db))
+            .flatMap((state) => state.progress.gates.leaving);
+    if (blockers.length > 0) return fail('leaving-blocked', { blockers });
+    context.write((writer) => {
+      writer.update(visits, visit.id, {
+        state: 'finished',
+        outcome: input.outcome,
+        outcomeReason: input.reason,
+        endedAt: context.now,
+        labourMin: input.labourMin,
+      });
+      if (input.outcome === 'finished') for (const state of states) closeJob(writer, state, visit.siteId);
+    });
+    context.services.changed(['visits', 'runs', 'jobs', 'registrations', 'appliances']);
+    return {};
+  },
+
+  'visits.seal': (input, context) => {
+    const loaded = requireOpenRun(context.db, input);
+    const actor = actorOf(context);
+    requireLicensedFor(context.db, loaded, input.visitId, actor.staffId);
+    const visit = findVisit(context.db, input.visitId) ?? notFound('visits', input.visitId);
+    if (visit.outcome === null) return fail('not-finished', {});
+    const state = readRunState(context.db, input.runId, input.visitId, context.now);
+    if (visit.outcome === 'finished' && state.progress.gates.leaving.length > 0) {
+      return fail('leaving-blocked', { blockers: [...state.progress.gates.leaving] });
+    }
+    const sealed = context.write((writer) => {
+      const before = listSealsOfVisit(writer.db, visit.id);
+      const position = {
+        sequence: before.length + 1,
+        kind: 'sealed' as const,
+        previousSha256: before.at(-1)?.sha256 ?? null,
+        amends: null,
+        sealedAt: context.now,
+        sealedById: actor.staffId,
+      };
+      const { record, disclosures } = buildSealedRecord(
+        { ...readRecordInput(writer.db, state, visit, context.now), seal: position },
+        () => randomBytes(16).toString('hex'),
+      );
+      const canonical = canonicalJson(record);
+      const sha256 = sealHash(canonical);
+      const { amends: _amends, ...row } = position;
+      const sealId = writer.insert(seals, { visitId: visit.id, runId: input.runId, ...row, canonical, sha256 });
+      for (const disclosure of disclosures) writer.insert(sealDisclosures, { sealId, ...disclosure });
+      writer.update(runs, input.runId, { sealedAt: context.now });
+      writer.update(visits, visit.id, { state: 'signed' });
+      return { sha256, sequence: position.sequence };
+    });
+    context.services.changed(['visits', 'runs', 'registrations', 'appliances']);
+    return sealed;
+  },
+};
+
+/**
+ * A finished visit leaves nothing open. A visit that must come back, or found the site not ready, may leave open what it
+ * likes as long as the burner was never fired; once fired, it is finished properly or made safe.
+ */
+function mustBeClear(state: RunState, outcome: string, db: Parameters<typeof listOpenedSteps>[0]): boolean {
+  if (outcome === 'finished') return true;
+  const opened = new Set(listOpenedSteps(db, state.run.id));
+  return stepsOf(state).some((step) => step.needsClear === 'firing' && opened.has(step.key));
+}
+
+/** A finished startup is when the appliance was started, unless that day is on file already. */
+function closeJob(writer: StoreWriter, state: RunState, siteId: string): void {
+  writer.update(jobs, state.job.id, { closedAt: writer.now });
+  if (state.job.kind !== 'startup') return;
+  const known = listApplianceDates(writer.db, state.job.applianceId);
+  if (known.some((date) => date.kind === 'started')) return;
+  const timeZone = findSite(writer.db, siteId)?.timeZone ?? 'UTC';
+  const startedAt = findRun(writer.db, state.run.id)?.run.startedAt ?? writer.now;
+  writer.insert(applianceDates, {
+    applianceId: state.job.applianceId,
+    kind: 'started',
+    on: dayIn(timeZone, startedAt),
+    precision: 'day',
+    source: 'startup visit',
+  });
+}

@@ -1,0 +1,38 @@
+/** Every handler, by the name of its operation; the compiler sees that none is missing. */
+import type { OperationName } from '../contract/index.ts';
+import { appHandlers } from './appHandlers.ts';
+import { applianceHandlers } from './applianceHandlers.ts';
+import { backupHandlers } from './backupHandlers.ts';
+import { bookingHandlers } from './bookingHandlers.ts';
+import { customerHandlers } from './customerHandlers.ts';
+import { finishHandlers } from './finishHandlers.ts';
+import type { Handlers } from './handler.ts';
+import { makeSafeHandlers } from './makeSafeHandlers.ts';
+import { packetHandlers } from './packetHandlers.ts';
+import { peopleHandlers } from './peopleHandlers.ts';
+import { readingHandlers } from './readingHandlers.ts';
+import { recordHandlers } from './recordHandlers.ts';
+import { registrationHandlers } from './registrationHandlers.ts';
+import { runHandlers } from './runHandlers.ts';
+import { sheetHandlers } from './sheetHandlers.ts';
+import { siteHandlers } from './siteHandlers.ts';
+import { waitHandlers } from './waitHandlers.ts';
+
+export const handlers: Handlers<OperationName> = {
+  ...appHandlers,
+  ...peopleHandlers,
+  ...customerHandlers,
+  ...siteHandlers,
+  ...applianceHandlers,
+  ...sheetHandlers,
+  ...bookingHandlers,
+  ...runHandlers,
+  ...readingHandlers,
+  ...waitHandlers,
+  ...makeSafeHandlers,
+  ...finishHandlers,
+  ...registrationHandlers,
+  ...packetHandlers,
+  ...recordHandlers,
+  ...backupHandlers,
+};

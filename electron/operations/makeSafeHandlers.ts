@@ -1,0 +1,61 @@
+/** Make-safes: opened at one key, described afterwards, closed only by a licensed person with a reason. */
+import { findAppliance, findMakeSafe, findPlacement, listFuelStates } from '../../db/appliances.ts';
+import type { ReadableDb } from '../../db/openStore.ts';
+import { findCompany } from '../../db/people.ts';
+import { makeSafes } from '../../db/schema/index.ts';
+import type { FuelKey } from '../../domain/procedure/modelSheet.ts';
+import { actorOf, fail, type Handlers, notFound } from './handler.ts';
+import { requireLicence } from './licensing.ts';
+import { dayIn } from './today.ts';
+
+export const makeSafeHandlers: Handlers<'makeSafes.open' | 'makeSafes.describe' | 'makeSafes.close'> = {
+  'makeSafes.open': (input, context) => {
+    const placement = findPlacement(context.db, input.applianceId) ?? notFound('appliances', input.applianceId);
+    const makeSafeId = context.write((writer) =>
+      writer.insert(makeSafes, {
+        ...input,
+        siteId: placement.siteId,
+        isRefused: false,
+        openedById: actorOf(context).staffId,
+        openedAt: context.now,
+      }),
+    );
+    context.services.changed(['runs', 'appliances', 'sites', 'customers', 'visits']);
+    return { makeSafeId };
+  },
+
+  'makeSafes.describe': (input, context) => {
+    const { makeSafeId, ...fields } = input;
+    requireOpen(context.db, makeSafeId);
+    context.write((writer) => writer.update(makeSafes, makeSafeId, fields));
+    context.services.changed(['runs', 'appliances']);
+    return {};
+  },
+
+  'makeSafes.close': (input, context) => {
+    const makeSafe = requireOpen(context.db, input.makeSafeId);
+    const actor = actorOf(context);
+    const appliance = findAppliance(context.db, makeSafe.applianceId);
+    requireLicence(context.db, actor.staffId, {
+      on: dayIn(findCompany(context.db)?.timeZone ?? 'UTC', context.now),
+      fuel: (listFuelStates(context.db, makeSafe.applianceId)[0]?.fuel ??
+        appliance?.plateFuel ??
+        null) as FuelKey | null,
+      ratedInputKw: appliance?.ratedInputKw ?? null,
+    });
+    context.write((writer) =>
+      writer.update(makeSafes, makeSafe.id, {
+        closedById: actor.staffId,
+        closedAt: context.now,
+        closedReason: input.reason,
+      }),
+    );
+    context.services.changed(['runs', 'appliances', 'sites', 'customers', 'visits']);
+    return {};
+  },
+};
+
+function requireOpen(db: ReadableDb, makeSafeId: string): typeof makeSafes.$inferSelect {
+  const row = findMakeSafe(db, makeSafeId) ?? notFound('make_safes', makeSafeId);
+  return row.closedAt === null ? row : fail('make-safe-closed', {});
+}
