@@ -42,13 +42,19 @@ export type Proof =
 /** Where the demand comes from and how the judged number was made. */
 export type FindingBasis = {
   readonly limit: AppliedLimit | null;
-  /** `sheet`: the model sheet's own; `ceiling`: a cited safety ceiling that stands outside every sheet; `physics`: cannot be otherwise. */
-  readonly from: 'sheet' | 'ceiling' | 'physics' | 'none';
+  /**
+   * `sheet`: the model sheet's own; `ceiling`: a cited safety ceiling that stands outside every sheet; `physics`: cannot be
+   * otherwise; `practice`: a habit of the trade, shown as such and never as the maker's.
+   */
+  readonly from: 'sheet' | 'ceiling' | 'physics' | 'practice' | 'none';
   readonly source: Basis | null;
   /** Sheet and revision, when the sheet said it. */
   readonly sheet: { readonly sheetId: string; readonly revision: string } | null;
   readonly formula: string | null;
+  /** Numbers as used, and under `….reading` the ids of the readings they came from. */
   readonly inputs: Readonly<Record<string, number | string>>;
+  /** What the formula gave, when the judged number was computed. `plusMinus`: as far as the instruments can be off; null: unknown. */
+  readonly result?: { readonly value: number; readonly unit: string; readonly plusMinus: number | null };
 };
 
 /** One key press for the technician; the original is kept beside it. */
@@ -112,4 +118,6 @@ export type Finding = {
   readonly missing: readonly string[];
   /** For a stop: how to make safe, in order. */
   readonly makeSafe: readonly string[];
+  /** Everybody out before anything else; typing and recording come afterwards. */
+  readonly leaveFirst?: true;
 };

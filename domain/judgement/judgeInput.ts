@@ -1,0 +1,12 @@
+/** What the judgement needs to know. The clock and the place come in as data. */
+import type { ModelSheet } from '../procedure/modelSheet.ts';
+import type { RunRecord } from '../procedure/runRecord.ts';
+
+export type JudgeInput = {
+  readonly record: RunRecord;
+  readonly sheet: ModelSheet;
+  /** Absent: the site's own. */
+  readonly jurisdiction?: string;
+  /** When the run was last taken up again after being left: what has grown too old by then is not proven. */
+  readonly reopenedAt?: string | null;
+};

@@ -1,0 +1,37 @@
+/** Whether the instrument makes a reading proof: known, in date on the day of the reading, and zeroed before it. */
+import type { NotProvenReason } from '../finding.ts';
+import type { Measured } from '../measured.ts';
+import { FLUE_GAS, NEEDS_INSTRUMENT } from '../quantityGroups.ts';
+import type { RunContext } from '../runContext.ts';
+import { FRESH_AIR_LIMITS, NEEDED_IN_FRESH_AIR } from './freshAirLimits.ts';
+import { isAfterSiteDay } from './siteDay.ts';
+
+export function instrumentReasons(one: Measured, context: RunContext): readonly NotProvenReason[] {
+  const reasons: NotProvenReason[] = [];
+  const instrument = context.instrument(one.reading.instrumentId);
+  const isNeeded = NEEDS_INSTRUMENT.has(one.quantity);
+  if (instrument === undefined) return isNeeded ? ['instrument-unknown'] : [];
+  const { calibrationDueOn, kind } = instrument;
+  if (calibrationDueOn === null) {
+    if (isNeeded && kind === 'analyser') reasons.push('instrument-unknown');
+  } else if (one.atMs !== null && isAfterSiteDay(one.atMs, calibrationDueOn, context.record.site.timeZone)) {
+    reasons.push('instrument-out-of-date');
+  }
+  if (FLUE_GAS.has(one.quantity) && !wasZeroed(one, context)) reasons.push('instrument-not-zeroed');
+  return reasons;
+}
+
+function wasZeroed(one: Measured, context: RunContext): boolean {
+  const lapseMs = context.sheet.lapseHours.analyserZero * 3_600_000;
+  const { atMs } = one;
+  if (atMs === null) return false;
+  return FRESH_AIR_LIMITS.every(({ quantity, min, max }) => {
+    const check = context
+      .all(quantity)
+      .findLast(
+        (row) => row.reading.instrumentId === one.reading.instrumentId && row.atMs !== null && row.atMs <= atMs,
+      );
+    if (check?.atMs == null || atMs - check.atMs > lapseMs) return !NEEDED_IN_FRESH_AIR.includes(quantity);
+    return check.value >= min && check.value <= max && check.reading.comparator === '=';
+  });
+}
