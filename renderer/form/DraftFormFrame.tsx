@@ -1,0 +1,92 @@
+/** The frame of a form: says when something typed earlier was brought back, leads to the first wrong field, holds the button. */
+import { Button, Group, Stack } from '@mantine/core';
+import { type ReactNode, useEffect, useRef } from 'react';
+import { Note } from '../kit/Note.tsx';
+import type { DraftForm } from './useDraftForm.ts';
+
+export function DraftFormFrame<V extends object>({
+  form,
+  submitLabel,
+  failure,
+  beside,
+  children,
+}: {
+  readonly form: DraftForm<V>;
+  readonly submitLabel: string;
+  /** What the core refused, other than single fields. */
+  readonly failure?: ReactNode;
+  /** More buttons. */
+  readonly beside?: ReactNode;
+  readonly children: ReactNode;
+}) {
+  const element = useRef<HTMLFormElement>(null);
+  const { refusals } = form;
+  useEffect(() => {
+    if (refusals === 0) return;
+    element.current?.querySelector<HTMLElement>('[aria-invalid="true"]')?.focus();
+  }, [refusals]);
+  const wrong = Object.keys(form.errors).length;
+  return (
+    <form
+      ref={element}
+      noValidate
+      onSubmit={(event) => {
+        event.preventDefault();
+        event.stopPropagation();
+        void form.submit();
+      }}
+    >
+      <Stack gap="md">
+        <DraftNote form={form} />
+        {children}
+        {failure}
+        {wrong > 0 ? (
+          <Note tone="ember" isSpoken>
+            {wrong === 1 ? 'One field needs another look.' : `${wrong} fields need another look.`} Nothing was lost.
+            <UnplacedErrors form={form} />
+          </Note>
+        ) : null}
+        <Group gap="sm">
+          <Button type="submit" loading={form.isBusy}>
+            {submitLabel}
+          </Button>
+          {beside}
+        </Group>
+      </Stack>
+    </form>
+  );
+}
+
+function DraftNote<V extends object>({ form }: { readonly form: DraftForm<V> }) {
+  if (form.draft === 'none') return null;
+  return (
+    <Note
+      tone={form.draft === 'record-changed' ? 'caution' : 'plain'}
+      isSpoken
+      action={
+        <Button variant="default" onClick={form.discardDraft}>
+          Throw it away
+        </Button>
+      }
+    >
+      {form.draft === 'record-changed'
+        ? 'This is what you typed earlier; the record on file has changed since. Compare before saving.'
+        : 'This is what you typed earlier; it is not saved yet.'}
+    </Note>
+  );
+}
+
+/** Complaints about something that has no field of its own on this form must still be read somewhere. */
+function UnplacedErrors<V extends object>({ form }: { readonly form: DraftForm<V> }) {
+  const unplaced = Object.entries(form.errors).filter(([path]) => !((path.split('.')[0] ?? '') in form.values));
+  if (unplaced.length === 0) return null;
+  return (
+    <ul style={{ margin: 0 }}>
+      {unplaced.map(([path, why]) => (
+        <li key={path}>
+          {path || 'form'}: {why}
+        </li>
+      ))}
+    </ul>
+  );
+}

@@ -1,0 +1,32 @@
+/** A calendar day with its month as a word: 04/07 is read two ways, 4 Jul 2026 only one. */
+import { Temporal } from 'temporal-polyfill';
+
+const WEEKDAYS = ['Mon', 'Tue', 'Wed', 'Thu', 'Fri', 'Sat', 'Sun'] as const;
+const MONTHS = ['Jan', 'Feb', 'Mar', 'Apr', 'May', 'Jun', 'Jul', 'Aug', 'Sep', 'Oct', 'Nov', 'Dec'] as const;
+
+/** `4 Jul 2026`; with `weekday`, `Sat 4 Jul 2026`. */
+export function dayWords(day: string, { weekday = false }: { readonly weekday?: boolean } = {}): string {
+  const date = Temporal.PlainDate.from(day);
+  const words = `${date.day} ${MONTHS[date.month - 1]} ${date.year}`;
+  return weekday ? `${weekdayWords(date.dayOfWeek)} ${words}` : words;
+}
+
+/** 1 is Monday, as in ISO 8601. */
+export function weekdayWords(dayOfWeek: number): string {
+  return WEEKDAYS[dayOfWeek - 1] ?? '';
+}
+
+/** `4 Jul 2026, 14:05`, in the given zone or this computer's. */
+export function instantWords(instant: string, timeZone = Temporal.Now.timeZoneId()): string {
+  const at = Temporal.Instant.from(instant).toZonedDateTimeISO(timeZone);
+  const time = `${String(at.hour).padStart(2, '0')}:${String(at.minute).padStart(2, '0')}`;
+  return `${dayWords(at.toPlainDate().toString())}, ${time}`;
+}
+
+/** `today`, `tomorrow`, `in 3 days`, `2 days ago`. */
+export function daysAwayWords(daysAway: number): string {
+  if (daysAway === 0) return 'today';
+  if (daysAway === 1) return 'tomorrow';
+  if (daysAway === -1) return 'yesterday';
+  return daysAway > 0 ? `in ${daysAway} days` : `${-daysAway} days ago`;
+}

@@ -1,0 +1,135 @@
+/** Words for every failure the contract declares. A new code without words does not compile. */
+import type { ErrorsOf, OperationName } from '../../electron/contract/index.ts';
+import type { Role } from '../../electron/contract/operation.ts';
+import { dayWords } from './dayWords.ts';
+
+type AnyError = { [N in OperationName]: ErrorsOf<N> }[OperationName];
+export type ErrorCode = AnyError['code'];
+type DataByCode = { [C in ErrorCode]: Extract<AnyError, { readonly code: C }>['data'] };
+export type ErrorWith<C extends ErrorCode> = { readonly code: C; readonly data: DataByCode[C] };
+
+export function errorWords<C extends ErrorCode>(error: ErrorWith<C>): string {
+  return WORDS[error.code](error.data);
+}
+
+const WORDS: { readonly [C in ErrorCode]: (data: DataByCode[C]) => string } = {
+  'bad-input': ({ issues }) =>
+    `Some fields cannot be taken as they are: ${issues.map(({ path, message }) => `${path || 'form'} (${message})`).join(', ')}.`,
+  'unknown-operation': ({ name }) => `This version of the program does not know “${name}”. Restart it.`,
+  'not-signed-in': () => 'Nobody is signed in here. Sign in and try again; what you typed is kept.',
+  'not-allowed': ({ needs }) => `Only ${listOr(needs.map(roleWords))} may do this.`,
+  'not-found': ({ entity }) => `The ${entity.replaceAll('-', ' ')} is not on file any more.`,
+  'not-saved': ({ why }) => `Not saved: ${NOT_SAVED[why]}. Nothing was written; what you typed is still here.`,
+  internal: ({ ref }) => `Something went wrong in the program itself. It is in the log under ${ref}. Try once more.`,
+  offline: () => 'The program’s core does not answer. What you typed is kept; try again in a moment.',
+  'already-set-up': () => 'This store already belongs to a company. Sign in instead.',
+  'no-owner': () => 'At least one person needs the role “owner”, and the first one must have it.',
+  'unknown-time-zone': ({ timeZone }) => `“${timeZone}” is no time zone this computer knows. Example: America/Toronto.`,
+  'not-in-demo': () => 'The demo is not open.',
+  'wrong-pin': ({ waitS }) => (waitS > 0 ? `Wrong PIN. Try again in ${waitS} s.` : 'Wrong PIN. Try again.'),
+  'copy-damaged': ({ why }) => `This backup cannot be used: ${DAMAGED[why]}. The store in use was left as it is.`,
+  'looks-like': ({ others }) => `Somebody much like this is on file: ${others.map(({ name }) => name).join(', ')}.`,
+  'serial-taken': ({ where }) =>
+    `The same maker and serial number is on file${where === null ? '' : ` at ${where}`}. Check the plate: the wrong one of a pair, or a slip in typing?`,
+  'unknown-sheet': ({ sheetId }) => `There is no model sheet “${sheetId}” in this store.`,
+  'dates-out-of-order': ({ earlier, later }) =>
+    `“${coverDateWords(earlier)}” must not be later than “${coverDateWords(later)}”.`,
+  'last-owner': () => 'Somebody must stay owner. Give the role to another person first.',
+  'dates-reversed': () => 'The second date is before the first.',
+  'consent-missing': () => 'The office registers on the owner’s behalf only with the owner’s consent: give its date.',
+  'follow-up-missing': () => 'When the owner registers, the office needs a day to follow up.',
+  'packet-missing': () => 'Build the final packet first.',
+  'not-submitted': () => 'It has not been submitted yet.',
+  'gaps-open': ({ gaps }) => `The packet still lacks ${gaps.length === 1 ? 'one thing' : `${gaps.length} things`}.`,
+  'not-sealed': () => 'The record is not sealed yet. A draft can be built at any time.',
+  'not-json': ({ message }) => `The file is not readable as JSON: ${message}`,
+  'bad-sheet': ({ problems }) =>
+    `The sheet was not taken in: ${problems.length === 1 ? 'one field is' : `${problems.length} fields are`} wrong.`,
+  'revision-differs': ({ sheetId, revision }) =>
+    `Sheet “${sheetId}” revision ${revision} is here with other contents. A changed sheet needs a revision of its own.`,
+  'no-such-item': () => 'The sheet of this job has no such item.',
+  'readiness-open': ({ items }) =>
+    `${items.length === 1 ? 'One readiness item is' : `${items.length} readiness items are`} still open. Pencil the visit in, or answer them first.`,
+  'needs-licence': ({ name, why, on }) => `${name} may not do gas work here on ${dayWords(on)}: ${LICENCE[why]}.`,
+  'jobs-on-several-sites': () => 'One visit goes to one site. Book the others on their own.',
+  'times-reversed': ({ plannedFrom, plannedTo }) =>
+    `The visit would end (${plannedTo}) before it starts (${plannedFrom}).`,
+  'visit-begun': () => 'The visit has begun: it can no longer be moved or cancelled, only finished.',
+  'no-sheet': ({ fuel }) =>
+    `No model sheet here covers this appliance${fuel === null ? '' : ` on ${fuel.replaceAll('-', ' ')}`}. Choose one on the appliance, or take one in.`,
+  'fuel-unknown': () => 'The fuel is not known. Give the site’s gas supply, or the fuel on the plate.',
+  'visit-cancelled': () => 'The visit was cancelled.',
+  'run-sealed': ({ sealedAt }) =>
+    `The record was sealed on ${dayWords(sealedAt.slice(0, 10))}. A correction is an amendment.`,
+  'step-locked': ({ locks }) =>
+    locks.length === 1
+      ? 'This step is locked: something before it is open.'
+      : `This step is locked: ${locks.length} things before it are open.`,
+  'step-not-open': () => 'This step is not open yet.',
+  'no-such-step': () => 'The sheet of this job has no such step.',
+  'not-an-option': ({ value }) => `“${value}” is not one of the answers.`,
+  'must-be-possible': () => 'This one cannot be answered “not possible”.',
+  'cannot-read': () => 'This cannot be read as a number with its unit.',
+  'no-such-suggestion': () => 'The reading has changed meanwhile; look again.',
+  'needs-new-reading': () => 'This would turn a bad finding good: read again instead of converting.',
+  'hold-running': () => 'The wait is already running.',
+  'hold-not-over': ({ leftS }) => `${Math.ceil(leftS)} s of the wait are left.`,
+  'hold-not-running': () => 'The wait is not running.',
+  'tuning-running': () => 'The tuning run is already running.',
+  'tuning-not-running': () => 'The tuning run is not running.',
+  'stage-out-of-order': ({ expected }) =>
+    expected === null ? 'All stages have been reached.' : `The next stage is “${expected.replaceAll('-', ' ')}”.`,
+  'stages-missing': ({ stages }) =>
+    `Stages not reached yet: ${stages.map((key) => key.replaceAll('-', ' ')).join(', ')}.`,
+  'leaving-blocked': ({ blockers }) =>
+    `${blockers.length === 1 ? 'One thing stands' : `${blockers.length} things stand`} in the way of leaving.`,
+  'not-begun': () => 'The visit has not begun.',
+  'reason-missing': () => 'Say why.',
+  'no-make-safe': () => 'There is no open make-safe on this visit.',
+  'not-finished': () => 'Finish the visit first.',
+  'make-safe-closed': () => 'This make-safe is already closed.',
+};
+
+const NOT_SAVED = {
+  'disk-full': 'the disk is full',
+  'read-only': 'the data folder may not be written to',
+  locked: 'another program holds the data file',
+  failed: 'the disk refused',
+} as const;
+
+const DAMAGED = {
+  integrity: 'the file is damaged',
+  'foreign-keys': 'records in it do not fit together',
+  'seal-chain': 'the chain of sealed records is broken',
+  'not-a-store': 'it is not a Lightoff store',
+  'newer-program': 'it was made by a newer version of the program',
+} as const;
+
+export const LICENCE = {
+  'no-licence': 'no licence on file',
+  'not-valid-on-day': 'the licence is not valid on that day',
+  'other-fuel': 'the licence is for another fuel',
+  'too-large': 'the appliance is larger than the licence allows',
+} as const;
+
+export function roleWords(role: Role): string {
+  return role === 'owner' ? 'owner / manager' : role;
+}
+
+export function coverDateWords(kind: string): string {
+  return COVER_DATE_WORDS[kind] ?? kind;
+}
+
+const COVER_DATE_WORDS: Readonly<Record<string, string>> = {
+  made: 'made',
+  sold: 'sold',
+  installed: 'installed',
+  started: 'started up',
+  occupied: 'moved in',
+  'title-transfer': 'title transferred',
+};
+
+function listOr(words: readonly string[]): string {
+  if (words.length < 2) return words.join('');
+  return `${words.slice(0, -1).join(', ')} or ${words.at(-1)}`;
+}

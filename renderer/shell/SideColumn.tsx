@@ -1,0 +1,57 @@
+/** The left column: where one can go, who is working, and how to hand over to somebody else. */
+import { Button, Stack } from '@mantine/core';
+import { BrandMark } from '../kit/BrandMark.tsx';
+import { useSignedIn } from '../operations/AppStatus.tsx';
+import { useAct } from '../operations/useAct.ts';
+import { RouteLink } from '../RouteLink.tsx';
+import { goTo, usePlace } from '../route.ts';
+import { useShortcut, useShortcuts } from '../shortcuts/Shortcuts.tsx';
+import { PLACES, type PlaceEntry } from './places.ts';
+
+export function SideColumn() {
+  const here = usePlace().screen;
+  const person = useSignedIn();
+  const signOut = useAct('session.signOut');
+  const { showList } = useShortcuts();
+  return (
+    <div className="lo-side">
+      <header className="lo-brand">
+        <BrandMark />
+        Lightoff
+      </header>
+      <nav aria-label="Main">
+        <ul>
+          {PLACES.map((place) => (
+            <PlaceLink
+              key={place.screen}
+              place={place}
+              isCurrent={here === place.screen || place.holds.some((screen) => screen === here)}
+            />
+          ))}
+        </ul>
+      </nav>
+      <div className="lo-side-foot">
+        <div style={{ fontWeight: 600 }}>{person.name}</div>
+        <Stack gap="xs" mt="xs">
+          <Button variant="default" onClick={() => void signOut.act({})} loading={signOut.isBusy}>
+            Switch person
+          </Button>
+          <Button variant="subtle" onClick={showList}>
+            Keys (?)
+          </Button>
+        </Stack>
+      </div>
+    </div>
+  );
+}
+
+function PlaceLink({ place, isCurrent }: { readonly place: PlaceEntry; readonly isCurrent: boolean }) {
+  useShortcut(`g ${place.key}`, `Go to ${place.label}`, () => goTo(place.screen, {}));
+  return (
+    <li>
+      <RouteLink to={place.screen} params={{}} className="" isCurrent={isCurrent}>
+        {place.label}
+      </RouteLink>
+    </li>
+  );
+}

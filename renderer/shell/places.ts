@@ -1,0 +1,42 @@
+/** The places in the side column, in the order of the working day, with the key that leads there after `g`. */
+import type { ScreenName } from '../route.ts';
+
+export type PlaceEntry = {
+  readonly screen: PlaceName;
+  readonly label: string;
+  readonly key: string;
+  /** Screens that belong under it, so that the column shows where one is. */
+  readonly holds: readonly ScreenName[];
+};
+
+type PlaceName =
+  | 'today'
+  | 'jobs'
+  | 'visits'
+  | 'customers'
+  | 'appliances'
+  | 'registrations'
+  | 'people'
+  | 'instruments'
+  | 'sheets'
+  | 'backups'
+  | 'settings';
+
+export const PLACES: readonly PlaceEntry[] = [
+  { screen: 'today', label: 'Today', key: 't', holds: [] },
+  { screen: 'jobs', label: 'Jobs to book', key: 'j', holds: ['job'] },
+  { screen: 'visits', label: 'Diary', key: 'd', holds: ['visit'] },
+  {
+    screen: 'customers',
+    label: 'Customers',
+    key: 'c',
+    holds: ['customer', 'new-customer', 'edit-customer', 'new-site', 'site', 'edit-site', 'gas-supply'],
+  },
+  { screen: 'appliances', label: 'Appliances', key: 'a', holds: ['appliance', 'new-appliance', 'edit-appliance'] },
+  { screen: 'registrations', label: 'Registrations', key: 'r', holds: ['registration'] },
+  { screen: 'people', label: 'People', key: 'p', holds: ['staff-member'] },
+  { screen: 'instruments', label: 'Instruments', key: 'i', holds: [] },
+  { screen: 'sheets', label: 'Model sheets', key: 'm', holds: ['sheet'] },
+  { screen: 'backups', label: 'Backups', key: 'b', holds: [] },
+  { screen: 'settings', label: 'Settings', key: 's', holds: [] },
+];
