@@ -57,6 +57,8 @@ export function findingsByItem(
 function standsInTheWay(finding: Finding): boolean {
   if (finding.verdict === 'stop') return true;
   if (finding.blocks.length === 0) return false;
+  // A comparison that lacks its other side: the item that is still to be read stands in the way itself, or was not possible.
+  if (finding.verdict === 'cannot-judge' && finding.readingId === null) return false;
   const isFine =
     finding.verdict === 'within' || finding.verdict === 'near-the-edge' || finding.verdict === 'no-limit-on-sheet';
   return !(isFine && finding.proof.proven);
