@@ -7,7 +7,9 @@ const ORDER: readonly CoverDate[] = ['made', 'sold', 'installed', 'started'];
 export type KnownDate = { readonly kind: CoverDate; readonly on: string; readonly precision: 'day' | 'month' | 'year' };
 
 /** The first pair that contradicts the order; dates known only to the month or year are compared that far. */
-export function findDateOrderProblem(dates: readonly KnownDate[]): { readonly earlier: CoverDate; readonly later: CoverDate } | null {
+export function findDateOrderProblem(
+  dates: readonly KnownDate[],
+): { readonly earlier: CoverDate; readonly later: CoverDate } | null {
   const known = ORDER.flatMap((kind) => dates.filter((date) => date.kind === kind));
   for (const [index, later] of known.entries()) {
     for (const earlier of known.slice(0, index)) {
