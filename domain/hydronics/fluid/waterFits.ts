@@ -30,7 +30,7 @@ export function waterDensityFit(at: { readonly temperatureC: Celsius }): Result<
  *
  * Formula  cp = 4.2182 − 0.3022x + 0.9143x² − 1.4432x³ + 1.2354x⁴ − 0.4064x⁵, x = t/100
  * Units    °C; kJ/(kg K)
- * Valid    0–100 °C, within 0.0008 kJ/(kg K) of IF97
+ * Valid    0–100 °C, within 0.0008 kJ/(kg K) of IF97 from 1 °C up, within 0.0013 below that
  * Source   fitted to IF97
  * Checked  tests/domain/hydronics/fluid/waterFits.test.ts, against IF97
  */
