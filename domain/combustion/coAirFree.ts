@@ -25,7 +25,7 @@ export function coAirFreeFromO2(input: {
   const outside =
     checkRange('coPpmDry', input.coPpmDry, 0, CO_MAX_PPM) ?? checkRange('o2DryVolPct', input.o2DryVolPct, 0, 15);
   if (outside) return err(outside);
-  return ok((input.coPpmDry * O2_IN_AIR_EPA_VOL_PCT) / (O2_IN_AIR_EPA_VOL_PCT - input.o2DryVolPct));
+  return ok(input.coPpmDry * (O2_IN_AIR_EPA_VOL_PCT / (O2_IN_AIR_EPA_VOL_PCT - input.o2DryVolPct)));
 }
 
 export function coAirFreeFromCo2(input: {

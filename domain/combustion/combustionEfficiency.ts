@@ -49,7 +49,9 @@ export function combustionEfficiency(input: {
 }): Result<CombustionEfficiency, OutOfRange> {
   const { fuel, pressureKpaAbs } = input;
   const outside =
-    checkRange('airC', input.airC, -40, 60) ?? checkRange('flueGasC', input.flueGasC, Math.max(20, input.airC), 600);
+    checkRange('airC', input.airC, -40, 60) ??
+    checkRange('flueGasC', input.flueGasC, Math.max(20, input.airC), 600) ??
+    checkRange('airRelativeHumidityPct', input.airRelativeHumidityPct, 0, 100);
   if (outside) return err(outside);
   const lambda = lambdaFromO2(input);
   if (!lambda.ok) return lambda;

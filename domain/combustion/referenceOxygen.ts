@@ -31,5 +31,5 @@ export function atReferenceOxygen(input: {
     checkRange('referenceO2DryVolPct', input.referenceO2DryVolPct, 0, 15);
   if (outside) return err(outside);
   const base = O2_IN_AIR_PCT[input.base];
-  return ok((input.concentration * (base - input.referenceO2DryVolPct)) / (base - input.o2DryVolPct));
+  return ok(input.concentration * ((base - input.referenceO2DryVolPct) / (base - input.o2DryVolPct)));
 }
