@@ -3,7 +3,7 @@ import type { ModelSheet, StepItem } from '../../domain/procedure/modelSheet.ts'
 import { runProgress } from '../../domain/procedure/progress.ts';
 import type { RunProgress, RunProgressInput, StepList } from '../../domain/procedure/progressTypes.ts';
 import type { RunRecord } from '../../domain/procedure/runRecord.ts';
-import { after, DAY_START, withAcceptableEntry } from './runRecordBuilder.ts';
+import { DAY_START, secondsAfter, withAcceptableEntry } from './runRecordBuilder.ts';
 
 export type DrivenRun = {
   readonly record: RunRecord;
@@ -32,10 +32,10 @@ export function driveRun(
     if (shown === undefined) throw new Error(`the next item ${stepKey}/${itemKey} is not shown`);
     const secondsLeft = shown.state === 'running' ? (shown.timer?.secondsLeft ?? 0) : 0;
     if (secondsLeft > 0) {
-      now = after(now, secondsLeft);
+      now = secondsAfter(now, secondsLeft);
     } else {
-      now = after(now, 20);
-      record = withAcceptableEntry(record, getItem(sheet, steps, itemKey), sheet, now);
+      now = secondsAfter(now, 20);
+      record = withAcceptableEntry(record, getItem(sheet, steps, itemKey), now);
     }
   }
   throw new Error('the run does not come to an end');

@@ -1,5 +1,5 @@
 /** Run records for tests, built up by pure steps: each function answers a new record. */
-import type { FuelKey, ModelSheet, StepItem } from '../../domain/procedure/modelSheet.ts';
+import type { FuelKey, StepItem } from '../../domain/procedure/modelSheet.ts';
 import type { RecordedReading, RunRecord } from '../../domain/procedure/runRecord.ts';
 import type { QuantityKey } from '../../domain/quantity/quantities.ts';
 
@@ -49,7 +49,7 @@ export function emptyRecord(fuel: FuelKey, overrides: Partial<RunRecord> = {}): 
   };
 }
 
-export function after(iso: string, seconds: number): string {
+export function secondsAfter(iso: string, seconds: number): string {
   return new Date(Date.parse(iso) + seconds * 1000).toISOString();
 }
 
@@ -106,7 +106,7 @@ export function withReading(record: RunRecord, one: RecordedReading): RunRecord 
 }
 
 /** One acceptable entry for an item: what a careful technician would do next with it. */
-export function withAcceptableEntry(record: RunRecord, item: StepItem, sheet: ModelSheet, at: string): RunRecord {
+export function withAcceptableEntry(record: RunRecord, item: StepItem, at: string): RunRecord {
   switch (item.kind) {
     case 'confirm':
       return withAnswer(record, item.key, 'yes', at);
@@ -119,7 +119,7 @@ export function withAcceptableEntry(record: RunRecord, item: StepItem, sheet: Mo
     case 'read':
       return withReading(record, reading(item.key, item.quantity, 1, at, { point: item.point }));
     case 'series':
-      return withSample(record, item, sheet, at);
+      return withSample(record, item, at);
     case 'hold':
       return {
         ...record,
@@ -161,18 +161,13 @@ function isOtherFuel(value: string, fuel: FuelKey): boolean {
   return ['natural-gas', 'propane', 'butane', 'heating-oil'].includes(value) && value !== fuel;
 }
 
-function withSample(
-  record: RunRecord,
-  item: Extract<StepItem, { kind: 'series' }>,
-  sheet: ModelSheet,
-  at: string,
-): RunRecord {
+function withSample(record: RunRecord, item: Extract<StepItem, { kind: 'series' }>, at: string): RunRecord {
   const isReached = record.firingPoints.some((one) => one.firingPoint === item.firingPoint);
   if (!isReached) {
     return { ...record, firingPoints: [...record.firingPoints, { firingPoint: item.firingPoint, reachedAt: at }] };
   }
-  const sample = 1 + record.readings.filter((one) => one.itemKey === item.key).length / item.quantities.length;
-  if (sample > sheet.steady.minSamples) throw new Error(`series "${item.key}" asks for more than it needs`);
+  const taken = record.readings.filter((one) => one.itemKey === item.key).map((one) => one.sample);
+  const sample = Math.max(0, ...taken) + 1;
   return item.quantities.reduce(
     (filled, quantity) => withReading(filled, reading(item.key, quantity, 1, at, { sample, point: item.firingPoint })),
     record,
