@@ -23,10 +23,13 @@ export type LiquidProperties = {
  * Checked  tests/checks/hydronics/waterPropertyRows.ts W1–W11
  */
 export function waterProperties(at: { readonly temperatureC: Celsius }): Result<LiquidProperties, OutOfRange> {
+  const refused = checkWaterTemperature(at.temperatureC);
+  if (refused) return err(refused);
   const temperatureK = celsiusToKelvin(at.temperatureC);
-  const vapour = waterVapourPressure(at);
-  if (!vapour.ok) return vapour;
-  const pressureMpaAbs = Math.max(STANDARD_ATMOSPHERE_KPA, vapour.value) / 1000;
+  const saturation = saturationPressureMpaAbs(temperatureK);
+  if (!saturation.ok) return saturation;
+  // Kept in MPa: a detour over kPa can round to just below saturation, which region 1 refuses.
+  const pressureMpaAbs = Math.max(STANDARD_ATMOSPHERE_KPA / 1000, saturation.value);
   const liquid = if97RegionOne({ temperatureK, pressureMpaAbs });
   if (!liquid.ok) return liquid;
   const viscosity = waterViscosity({ temperatureK, densityKgPerM3: liquid.value.densityKgPerM3 });
@@ -48,8 +51,12 @@ export function waterProperties(at: { readonly temperatureC: Celsius }): Result<
  * Checked  tests/checks/hydronics/waterPropertyRows.ts W1–W11
  */
 export function waterVapourPressure(at: { readonly temperatureC: Celsius }): Result<KpaAbs, OutOfRange> {
-  const refused = checkRange('temperatureC', at.temperatureC, 0, 120);
+  const refused = checkWaterTemperature(at.temperatureC);
   if (refused) return err(refused);
   const saturation = saturationPressureMpaAbs(celsiusToKelvin(at.temperatureC));
   return saturation.ok ? ok(saturation.value * 1000) : saturation;
+}
+
+function checkWaterTemperature(temperatureC: Celsius): OutOfRange | null {
+  return checkRange('temperatureC', temperatureC, 0, 120);
 }

@@ -33,6 +33,13 @@ describe('water', () => {
     );
   });
 
+  it('answers all along the saturation line, however the pressure rounds', () => {
+    for (let step = 0; step <= 20_000; step += 1) {
+      const result = waterProperties({ temperatureC: 100 + step / 1000 });
+      if (!result.ok) throw new Error(`${100 + step / 1000} °C: ${JSON.stringify(result.error)}`);
+    }
+  });
+
   it('thins and lightens with heat from 4 °C on', async () => {
     await fc.assert(
       fc.property(
