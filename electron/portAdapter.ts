@@ -17,25 +17,25 @@ export type EventTargetPort = {
 
 /** Electron's MessagePortMain: an emitter whose listener gets an event. */
 export type EmitterPort = {
-  readonly on: (type: 'message' | 'close', listener: (event: { readonly data?: unknown }) => void) => unknown;
+  readonly on: {
+    (type: 'message', listener: (event: { readonly data: unknown }) => void): unknown;
+    (type: 'close', listener: () => void): unknown;
+  };
   readonly postMessage: (message: unknown) => void;
   readonly start: () => void;
   readonly close: () => void;
 };
 
 export function adaptPort(port: EventTargetPort | EmitterPort): PortEnd {
-  const listen = (type: 'message' | 'close', listener: (event: { readonly data?: unknown }) => void): void => {
-    // A worker thread's port is both; as an emitter it would hand over the bare value.
-    if ('addEventListener' in port) port.addEventListener(type, listener);
-    else port.on(type, listener);
+  // A worker thread's port is both; as an emitter it would hand over the bare value.
+  const onMessage = (listener: (message: unknown) => void): void => {
+    if ('addEventListener' in port) port.addEventListener('message', (event) => listener(event.data));
+    else port.on('message', (event) => listener(event.data));
+    port.start();
   };
-  return {
-    post: (message) => port.postMessage(message),
-    onMessage: (listener) => {
-      listen('message', (event) => listener(event.data));
-      port.start();
-    },
-    onClose: (listener) => listen('close', () => listener()),
-    close: () => port.close(),
+  const onClose = (listener: () => void): void => {
+    if ('addEventListener' in port) port.addEventListener('close', () => listener());
+    else port.on('close', () => listener());
   };
+  return { post: (message) => port.postMessage(message), onMessage, onClose, close: () => port.close() };
 }

@@ -34,6 +34,7 @@ export type PortMessage =
 /** What the preload puts on `window`. Asking to connect makes the port arrive as a window message, which alone can carry one. */
 export type DesktopBridge = { readonly connect: () => Promise<boolean> };
 export const bridgeName = 'lightoff';
+export const connectChannel = 'lightoff:connect';
 export const portMessage = 'lightoff:port';
 export const coreLostMessage = 'lightoff:core-lost';
 
