@@ -2,7 +2,9 @@
  * Steps of a sheet that no order of work could ever open: a hold point that waits for itself. Found by walking the
  * sheet as if every item could be answered the moment it is reached.
  */
-import type { Block, SheetStep, StepItem } from './modelSheet.ts';
+
+import type { Block, SheetStep } from './modelSheet.ts';
+import { isWait } from './progress/isWait.ts';
 
 export function findStuckSteps(steps: readonly SheetStep[]): readonly string[] {
   const settled = new Set<string>();
@@ -45,8 +47,4 @@ function settleItems(step: SheetStep, settled: Set<string>): void {
     if (conditionIsKnown && mayRun && !isBehindWait) settled.add(item.key);
     if (isWait(item) && !settled.has(item.key)) isBehindWait = true;
   }
-}
-
-function isWait(item: StepItem): boolean {
-  return item.kind === 'hold' || item.kind === 'tuning';
 }

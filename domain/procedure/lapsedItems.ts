@@ -20,7 +20,7 @@ export function lapsedItems(input: {
   readonly steps?: StepList;
 }): readonly LapsedItem[] {
   const { sheet, record, reopenedAt } = input;
-  const steps = input.steps ?? (record.kind === 'startup' ? 'startup' : 'service');
+  const steps = input.steps ?? (record.kind === 'startup' || sheet.service.length === 0 ? 'startup' : 'service');
   const byItem = recordByItem(record);
   const progressInput = { sheet, steps, record, findings: [], now: reopenedAt };
   return sheet[steps].flatMap((step) =>

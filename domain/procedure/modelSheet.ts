@@ -47,7 +47,7 @@ const limit = z
     quantity,
     /** Firing point, or `static`, `dynamic`, `dynamic-all-on`, `cold`, `after-purge`, `hot`, `before`, `after`; null: wherever read. */
     point: key.nullable().default(null),
-    /** null: any fuel. */
+    /** null: every fuel. */
     fuel: fuel.nullable().default(null),
     min: z.number().optional(),
     max: z.number().optional(),

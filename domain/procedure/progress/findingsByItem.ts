@@ -8,6 +8,7 @@ import type { RunProgressInput } from '../progressTypes.ts';
 import type { RecordedReading } from '../runRecord.ts';
 import type { AskedStep } from './askedItems.ts';
 import { secondsBetween } from './instants.ts';
+import { isWait } from './isWait.ts';
 import { seriesQuantities } from './readingProgress.ts';
 import type { RecordByItem } from './recordByItem.ts';
 
@@ -44,7 +45,8 @@ export function findingsByItem(
     if (item === undefined) {
       ofRun.push(open);
     } else if (
-      sources.every((reading) => decides(reading, isHard, items, byItem, input.sheet.steady.minSamples)) &&
+      (source !== undefined || !isWait(item)) &&
+      newestOfEach(sources).every((one) => decides(one, isHard, items, byItem, input.sheet.steady.minSamples)) &&
       !standsWithAdvice(finding, item, input, byItem)
     ) {
       ofItem.set(item.key, [...(ofItem.get(item.key) ?? []), open]);
@@ -70,6 +72,11 @@ function sourceReadings(finding: Finding, readings: ReadonlyMap<string, Recorded
   return ids
     .flatMap((id) => (typeof id === 'string' ? (readings.get(id) ?? []) : []))
     .sort((one, other) => secondsBetween(other.measuredAt, one.measuredAt));
+}
+
+/** Of several samples of one thing the newest stands for all of them. */
+function newestOfEach(sources: readonly RecordedReading[]): readonly RecordedReading[] {
+  return [...new Map(sources.map((reading) => [`${reading.itemKey} ${reading.quantity}`, reading])).values()];
 }
 
 /**
@@ -103,7 +110,7 @@ function isAppliedLimit(limit: SheetLimit, finding: Finding): boolean {
   return (
     applied !== null &&
     applied.quantity === limit.quantity &&
-    (limit.point === null || applied.point === limit.point) &&
+    applied.point === limit.point &&
     applied.severity === limit.severity &&
     applied.min === (limit.min ?? null) &&
     applied.max === (limit.max ?? null)

@@ -1,8 +1,9 @@
 /** All items of a step in order; a wait holds back what follows it in the step, and is held back by what precedes it. */
-import type { StepItem } from '../modelSheet.ts';
+
 import type { ItemProgress, RunProgressInput } from '../progressTypes.ts';
 import type { AskedStep } from './askedItems.ts';
 import type { FindingsByItem } from './findingsByItem.ts';
+import { isWait } from './isWait.ts';
 import { holdsUp, itemProgress } from './itemProgress.ts';
 import { ownProgress } from './ownProgress.ts';
 import type { RecordByItem } from './recordByItem.ts';
@@ -21,8 +22,4 @@ export function stepItems(
     done.push(itemProgress(one, own, findings.ofItem.get(one.item.key) ?? [], first?.itemKey ?? null, context));
   }
   return done;
-}
-
-function isWait(item: Pick<StepItem, 'kind'>): boolean {
-  return item.kind === 'hold' || item.kind === 'tuning';
 }

@@ -466,6 +466,45 @@ describe('a finding', () => {
     expect(itemOf(progressOf(sheet, both, { findings: [finding] }), 'dynamic').state).toBe('blocked-by-finding');
   });
 
+  it('from three rising samples is not lost because only two of them decide', () => {
+    const rising = tinySheet([
+      aStep('s', [anItem('series', 'flue', { firingPoint: 'high', quantities: ['coPpm'], blocks: ['leaving'] })], {
+        needsClear: 'firing',
+      }),
+    ]);
+    const samples = [1, 2, 3].map((sample) =>
+      reading('flue', 'coPpm', 20 * sample, secondsAfter(DAY_START, 60 * sample), { sample }),
+    );
+    const record = {
+      ...blank,
+      readings: samples,
+      firingPoints: [{ firingPoint: 'high', reachedAt: DAY_START }],
+    };
+    const inputs = Object.fromEntries(samples.map((one) => [`coPpm#${one.sample}.reading`, one.readingId]));
+    const finding = aFinding({ verdict: 'stop', subject: 'rising', basis: { ...aFinding().basis, inputs } });
+    const held = progressOf(rising, record, { findings: [finding] });
+    expect(blockedItems(held, 'firing')).toEqual(['flue']);
+    const released = progressOf(rising, record, {
+      findings: [finding],
+      firingReleasedAt: secondsAfter(DAY_START, 300),
+    });
+    expect(released.steps[0]?.state).toBe('open');
+  });
+
+  it('about an earlier run of a wait does not outlive a new one', () => {
+    const one = tinySheet([aStep('s', [anItem('hold', 'wait', { seconds: 60, basis: A_BASIS, blocks: ['firing'] })])]);
+    const hold = { itemKey: 'wait', startedAt: DAY_START, requiredS: 60, endedAt: null, clockJumped: false };
+    const record = {
+      ...blank,
+      holds: [
+        { ...hold, clockJumped: true },
+        { ...hold, startedAt: secondsAfter(DAY_START, 90) },
+      ],
+    };
+    const findings = [aFinding({ subject: 'wait', verdict: 'cannot-judge', blocks: ['firing'] })];
+    expect(progressOf(one, record, { findings, now: secondsAfter(DAY_START, 200) }).gates.firing).toEqual([]);
+  });
+
   it('about no item stands on the run as a whole', () => {
     const finding = aFinding({ subject: 'clocked-input' });
     const progress = progressOf(sheet, both, { findings: [finding] });
