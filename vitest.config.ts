@@ -12,6 +12,9 @@ export default defineConfig({
         extends: true,
         test: {
           name: 'unit',
+          // Real stores sync to a real disk, and two cores may be shared: slow is not wrong.
+          testTimeout: 60_000,
+          hookTimeout: 60_000,
           include: ['tests/**/*.test.ts'],
           exclude: ['tests/e2e/**', 'tests/bench/**'],
         },

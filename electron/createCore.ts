@@ -131,6 +131,12 @@ export function createCore(options: CoreOptions): Core {
     const actor = actorFor(clientId);
     const refused = refusal(spec.access, actor);
     if (refused !== null) return refused;
+    if (!isPlainObject(input)) {
+      return {
+        ok: false,
+        error: { code: 'bad-input', data: { issues: [{ path: '', message: 'a plain object is needed' }] } },
+      };
+    }
     const parsed = spec.input.safeParse(input);
     if (!parsed.success) {
       const issues = parsed.error.issues.map((issue) => ({
@@ -206,6 +212,13 @@ export function createCore(options: CoreOptions): Core {
 
     close: () => store.close(),
   };
+}
+
+/** Neither host can carry anything else; a Set or a Date would pass for an empty object. */
+function isPlainObject(input: unknown): input is object {
+  if (typeof input !== 'object' || input === null) return false;
+  const prototype: unknown = Object.getPrototypeOf(input);
+  return prototype === Object.prototype || prototype === null;
 }
 
 function refusal(access: (typeof contract)[OperationName]['access'], actor: Actor | null): AnyReply | null {

@@ -2,6 +2,8 @@
 import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
+import Database from 'better-sqlite3';
+import { storePath } from '../../db/openStore.ts';
 import type { InputOf, OperationName, OutputOf, ReplyOf } from '../../electron/contract/index.ts';
 import type { Core } from '../../electron/core.ts';
 import { createCore } from '../../electron/createCore.ts';
@@ -21,6 +23,8 @@ export type TestCore = {
   readonly setClockAhead: (seconds: number) => void;
   /** Closes the store and opens it again, as after a kill: everybody must sign in again. */
   readonly restart: () => void;
+  /** Every row of every table: equal before and after means that nothing was written. */
+  readonly snapshot: () => string;
   readonly remove: () => void;
 };
 
@@ -63,6 +67,18 @@ export function openTestCore(startAt = '2026-03-02T13:00:00.000Z', clientId = 't
     restart() {
       core.close();
       core = open();
+    },
+    snapshot() {
+      const raw = new Database(storePath(folder), { readonly: true });
+      try {
+        const tables = raw
+          .prepare("SELECT name FROM sqlite_schema WHERE type = 'table' ORDER BY name")
+          .pluck()
+          .all() as string[];
+        return JSON.stringify(tables.map((table) => [table, raw.prepare(`SELECT * FROM "${table}" ORDER BY 1`).all()]));
+      } finally {
+        raw.close();
+      }
     },
     remove() {
       core.close();
