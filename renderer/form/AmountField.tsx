@@ -70,14 +70,14 @@ export function AmountInput({
             autoComplete="off"
             value={amount.text}
             error={error !== undefined}
-            onChange={(event) => onAmount({ ...amount, text: event.currentTarget.value })}
+            onChange={(event) => onAmount({ text: event.currentTarget.value, unit: amount.unit })}
           />
           {units.length > 1 ? (
             <NativeSelect
               aria-label={`${label}: unit`}
               value={amount.unit}
               data={[...units]}
-              onChange={(event) => onAmount({ ...amount, unit: event.currentTarget.value })}
+              onChange={(event) => onAmount({ text: amount.text, unit: event.currentTarget.value })}
             />
           ) : (
             <span className="lo-faint">{units[0]}</span>

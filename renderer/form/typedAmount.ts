@@ -6,7 +6,12 @@ import type { Dimension } from '../../domain/quantity/quantities.ts';
 import { readNumberText } from '../../domain/quantity/readNumberText.ts';
 import { err, ok, type Result } from '../../domain/result.ts';
 
-export type TypedAmount = { readonly text: string; readonly unit: string };
+export type TypedAmount = {
+  readonly text: string;
+  readonly unit: string;
+  /** What is on file, while nobody has typed: opening and saving a form must not round a stored value. */
+  readonly storedOwn?: number;
+};
 
 export type AmountProblem =
   | { readonly code: 'not-a-number' }
@@ -19,7 +24,11 @@ export function amountUnits(dimension: Dimension): readonly string[] {
 }
 
 /** Null when nothing was typed: missing is not zero. */
-export function readAmount(dimension: Dimension, { text, unit }: TypedAmount): Result<number | null, AmountProblem> {
+export function readAmount(
+  dimension: Dimension,
+  { text, unit, storedOwn }: TypedAmount,
+): Result<number | null, AmountProblem> {
+  if (storedOwn !== undefined) return ok(storedOwn);
   if (text.trim() === '') return ok(null);
   const number = readNumberText(text);
   if (number === null || number.comparator !== '=') return err({ code: 'not-a-number' });
@@ -38,7 +47,11 @@ export function showAmount(dimension: Dimension, own: number | null, unit: strin
   const perOwn = entryUnit.fromOwn(1) - entryUnit.fromOwn(0);
   const decimals = Math.max(0, ownDecimals - Math.round(Math.log10(perOwn)));
   const text = formatNumber(entryUnit.fromOwn(own), decimals).replace('\u2212', '-').replaceAll('\u202f', '');
-  return { text: text.includes('.') ? text.replace(/\.?0+$/, '') : text, unit: entryUnit.symbol };
+  return {
+    text: text.includes('.') ? text.replace(/\.?0+$/, '') : text,
+    unit: entryUnit.symbol,
+    storedOwn: own,
+  };
 }
 
 const US_UNIT: Partial<Record<Dimension, string>> = {

@@ -1,6 +1,7 @@
 /** Words for every failure the contract declares. A new code without words does not compile. */
 import type { ErrorsOf, OperationName } from '../../electron/contract/index.ts';
 import type { Role } from '../../electron/contract/operation.ts';
+import { COVER_DATE_WORDS } from './coverDates.ts';
 import { dayWords } from './dayWords.ts';
 
 type AnyError = { [N in OperationName]: ErrorsOf<N> }[OperationName];
@@ -33,7 +34,7 @@ const WORDS: { readonly [C in ErrorCode]: (data: DataByCode[C]) => string } = {
     `The same maker and serial number is on file${where === null ? '' : ` at ${where}`}. Check the plate: the wrong one of a pair, or a slip in typing?`,
   'unknown-sheet': ({ sheetId }) => `There is no model sheet “${sheetId}” in this store.`,
   'dates-out-of-order': ({ earlier, later }) =>
-    `“${coverDateWords(earlier)}” must not be later than “${coverDateWords(later)}”.`,
+    `“${COVER_DATE_WORDS[earlier]}” must not be later than “${COVER_DATE_WORDS[later]}”.`,
   'last-owner': () => 'Somebody must stay owner. Give the role to another person first.',
   'dates-reversed': () => 'The second date is before the first.',
   'consent-missing': () => 'The office registers on the owner’s behalf only with the owner’s consent: give its date.',
@@ -115,19 +116,6 @@ export const LICENCE = {
 export function roleWords(role: Role): string {
   return role === 'owner' ? 'owner / manager' : role;
 }
-
-export function coverDateWords(kind: string): string {
-  return COVER_DATE_WORDS[kind] ?? kind;
-}
-
-const COVER_DATE_WORDS: Readonly<Record<string, string>> = {
-  made: 'made',
-  sold: 'sold',
-  installed: 'installed',
-  started: 'started up',
-  occupied: 'moved in',
-  'title-transfer': 'title transferred',
-};
 
 function listOr(words: readonly string[]): string {
   if (words.length < 2) return words.join('');

@@ -1,0 +1,121 @@
+/** The dates of an appliance, each with how precise it is and how we know; deadlines and cover count from them. */
+import { Button, Stack } from '@mantine/core';
+import { useState } from 'react';
+import { COVER_DATES } from '../../domain/procedure/modelSheet.ts';
+import type { OutputOf } from '../../electron/contract/index.ts';
+import { DraftFormFrame } from '../form/DraftFormFrame.tsx';
+import { impreciseDayWords, readImpreciseDay } from '../form/impreciseDay.ts';
+import { SelectField } from '../form/SelectField.tsx';
+import { TextField } from '../form/TextField.tsx';
+import { useDraftForm } from '../form/useDraftForm.ts';
+import { COVER_DATE_HINTS, COVER_DATE_WORDS } from '../kit/coverDates.ts';
+import { EmptyState } from '../kit/EmptyState.tsx';
+import { ErrorText } from '../kit/ErrorText.tsx';
+import { Panel } from '../kit/Panel.tsx';
+import { PlainTable } from '../kit/PlainTable.tsx';
+import { keyOf, optionsOf } from '../kit/tradeWords.ts';
+import { useHasRole } from '../operations/AppStatus.tsx';
+
+type Dates = OutputOf<'appliances.get'>['dates'];
+
+export function DatesPanel({ applianceId, dates }: { readonly applianceId: string; readonly dates: Dates }) {
+  const [isAdding, setIsAdding] = useState(false);
+  const mayEdit = useHasRole('dispatcher', 'owner', 'technician');
+  return (
+    <Panel
+      title="Dates"
+      action={
+        mayEdit && !isAdding ? (
+          <Button variant="default" onClick={() => setIsAdding(true)}>
+            Set a date
+          </Button>
+        ) : undefined
+      }
+    >
+      <Stack>
+        {isAdding ? <DateForm applianceId={applianceId} dates={dates} onDone={() => setIsAdding(false)} /> : null}
+        {dates.length === 0 ? (
+          <EmptyState title="No date known yet">
+            Made, sold, installed, started up, moved in: registration windows and cover count from different ones.
+          </EmptyState>
+        ) : (
+          <PlainTable
+            caption="Dates of this appliance"
+            rows={COVER_DATES.flatMap((kind) => dates.filter((date) => date.kind === kind))}
+            keyOf={(date) => date.kind}
+            columns={[
+              { label: 'What', cell: ({ kind }) => COVER_DATE_WORDS[kind] },
+              { label: 'When', cell: (date) => impreciseDayWords(date) },
+              { label: 'How we know', cell: ({ source }) => source },
+            ]}
+          />
+        )}
+      </Stack>
+    </Panel>
+  );
+}
+
+function DateForm({
+  applianceId,
+  dates,
+  onDone,
+}: {
+  readonly applianceId: string;
+  readonly dates: Dates;
+  readonly onDone: () => void;
+}) {
+  const missing = COVER_DATES.find((kind) => !dates.some((date) => date.kind === kind)) ?? 'installed';
+  const form = useDraftForm({
+    draftKey: `date.${applianceId}`,
+    operation: 'appliances.setDate',
+    inputRoot: 'date',
+    initial: { kind: missing as string, on: '', source: '' },
+    toInput: (values, reader) => {
+      const read = readImpreciseDay(values.on);
+      if (read === null) reader.fail('on', 'Not a date. Example: 4 Jul 2026, Jul 2026 or 2026; the month as a word.');
+      return {
+        applianceId,
+        date: {
+          kind: keyOf(COVER_DATE_WORDS, values.kind) ?? 'installed',
+          on: read?.on ?? '',
+          precision: read?.precision ?? 'day',
+          source: values.source,
+        },
+      };
+    },
+    onDone,
+  });
+  const read = readImpreciseDay(form.values.on);
+  const kind = keyOf(COVER_DATE_WORDS, form.values.kind) ?? 'installed';
+  return (
+    <DraftFormFrame
+      form={form}
+      submitLabel="Set"
+      failure={<ErrorText error={form.error} />}
+      beside={
+        <Button variant="default" onClick={onDone}>
+          Leave it
+        </Button>
+      }
+    >
+      <div className="lo-fields">
+        <SelectField
+          form={form}
+          name="kind"
+          label="What"
+          description={COVER_DATE_HINTS[kind]}
+          options={optionsOf(COVER_DATE_WORDS)}
+        />
+        <TextField
+          form={form}
+          name="on"
+          label="When"
+          description={read === null ? 'A month or a year will do.' : `= ${impreciseDayWords(read)}`}
+          placeholder="4 Jul 2026, Jul 2026 or 2026"
+          isNeeded
+        />
+        <TextField form={form} name="source" label="How we know" placeholder="plate, invoice, told by …" isNeeded />
+      </div>
+    </DraftFormFrame>
+  );
+}

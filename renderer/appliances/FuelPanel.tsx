@@ -1,0 +1,96 @@
+/** Which fuel the appliance has been set up for, since when, with which kit and proof; a conversion starts a new baseline. */
+import { Button, Stack } from '@mantine/core';
+import { useState } from 'react';
+import type { OutputOf } from '../../electron/contract/index.ts';
+import { DayField } from '../form/DayField.tsx';
+import { DraftFormFrame } from '../form/DraftFormFrame.tsx';
+import { SelectField } from '../form/SelectField.tsx';
+import { TextField } from '../form/TextField.tsx';
+import { useDraftForm } from '../form/useDraftForm.ts';
+import { Caution } from '../kit/Caution.tsx';
+import { DateText } from '../kit/DateText.tsx';
+import { dayWords } from '../kit/dayWords.ts';
+import { EmptyState } from '../kit/EmptyState.tsx';
+import { ErrorText } from '../kit/ErrorText.tsx';
+import { Panel } from '../kit/Panel.tsx';
+import { PlainTable } from '../kit/PlainTable.tsx';
+import { FUEL_WORDS, keyOf, optionsOf } from '../kit/tradeWords.ts';
+import { useAppStatus, useHasRole } from '../operations/AppStatus.tsx';
+
+export function FuelPanel({ appliance }: { readonly appliance: OutputOf<'appliances.get'> }) {
+  const [isAdding, setIsAdding] = useState(false);
+  const mayRecord = useHasRole('technician');
+  return (
+    <Panel
+      title="Fuel and conversions"
+      action={
+        mayRecord && !isAdding ? (
+          <Button variant="default" onClick={() => setIsAdding(true)}>
+            Record a conversion
+          </Button>
+        ) : undefined
+      }
+    >
+      <Stack>
+        {isAdding ? <FuelForm applianceId={appliance.applianceId} onDone={() => setIsAdding(false)} /> : null}
+        {appliance.fuelStates.length === 0 ? (
+          <EmptyState title="As on the plate">
+            A conversion is recorded here by the technician who did it, with kit, orifice and proof.
+          </EmptyState>
+        ) : (
+          <PlainTable
+            caption="Fuel over time"
+            rows={appliance.fuelStates}
+            keyOf={(state) => `${state.fromOn} ${state.fuel}`}
+            columns={[
+              { label: 'Fuel', cell: ({ fuel }) => FUEL_WORDS[fuel] },
+              { label: 'From', cell: ({ fromOn }) => <DateText day={fromOn} /> },
+              { label: 'Kit', cell: ({ conversionKit }) => conversionKit ?? '' },
+              { label: 'Orifice', cell: ({ orifice }) => orifice ?? '' },
+              { label: 'Proof', cell: ({ proof }) => proof ?? '' },
+            ]}
+          />
+        )}
+      </Stack>
+    </Panel>
+  );
+}
+
+function FuelForm({ applianceId, onDone }: { readonly applianceId: string; readonly onDone: () => void }) {
+  const { today } = useAppStatus();
+  const form = useDraftForm({
+    draftKey: `fuel.${applianceId}`,
+    operation: 'appliances.recordFuelState',
+    initial: { fuel: 'propane', fromOn: dayWords(today), conversionKit: '', orifice: '', proof: '' },
+    toInput: (values, reader) => ({
+      applianceId,
+      fuel: keyOf(FUEL_WORDS, values.fuel) ?? 'propane',
+      fromOn: reader.neededDay('fromOn', values.fromOn),
+      conversionKit: reader.optional(values.conversionKit),
+      orifice: reader.optional(values.orifice),
+      proof: reader.optional(values.proof),
+    }),
+    onDone,
+  });
+  return (
+    <DraftFormFrame
+      form={form}
+      submitLabel="Record"
+      failure={<ErrorText error={form.error} />}
+      beside={
+        <Button variant="default" onClick={onDone}>
+          Leave it
+        </Button>
+      }
+    >
+      <Caution>Conversions only with the maker’s kit, by a licensed person, as the maker’s manual says.</Caution>
+      <div className="lo-fields">
+        <SelectField form={form} name="fuel" label="Set up for" options={optionsOf(FUEL_WORDS)} />
+        <DayField form={form} name="fromOn" label="From" isNeeded />
+        <TextField form={form} name="conversionKit" label="Conversion kit number" />
+        <TextField form={form} name="orifice" label="Orifice marking" />
+        <TextField form={form} name="proof" label="Proof" placeholder="label fixed, photo …" />
+      </div>
+    </DraftFormFrame>
+  );
+}

@@ -1,0 +1,24 @@
+/** The same maker and serial number stands somewhere already: shows where, since it is the wrong one of a pair or a slip. */
+import { errorWords } from '../kit/errorWords.ts';
+import { Note } from '../kit/Note.tsx';
+import { RouteLink } from '../RouteLink.tsx';
+
+export function SerialTaken({
+  data,
+}: {
+  readonly data: { readonly applianceId: string; readonly where: string | null };
+}) {
+  return (
+    <Note
+      tone="ember"
+      isSpoken
+      action={
+        <RouteLink to="appliance" params={{ applianceId: data.applianceId }}>
+          Look at that one
+        </RouteLink>
+      }
+    >
+      {errorWords({ code: 'serial-taken', data })}
+    </Note>
+  );
+}

@@ -1,0 +1,35 @@
+/** The search of a list: `/` leads to it, every pause in typing searches. */
+import { TextInput } from '@mantine/core';
+import { useDebouncedValue } from '@mantine/hooks';
+import { useEffect, useRef, useState } from 'react';
+import { useShortcut } from '../shortcuts/Shortcuts.tsx';
+
+export function SearchBox({
+  label,
+  query,
+  onQuery,
+}: {
+  /** `Search customers by name, phone, street or city` */
+  readonly label: string;
+  readonly query: string;
+  readonly onQuery: (query: string) => void;
+}) {
+  const [text, setText] = useState(query);
+  const [settled] = useDebouncedValue(text, 200);
+  const input = useRef<HTMLInputElement>(null);
+  useShortcut('/', 'Search', () => input.current?.focus());
+  useEffect(() => {
+    if (settled !== query) onQuery(settled);
+  }, [settled, query, onQuery]);
+  return (
+    <TextInput
+      ref={input}
+      type="search"
+      label={label}
+      value={text}
+      maw="32rem"
+      autoComplete="off"
+      onChange={(event) => setText(event.currentTarget.value)}
+    />
+  );
+}
