@@ -1,0 +1,145 @@
+/** What a technician wrote down on a visit: the truth, seen through instruments, item by item of the sheet. */
+import type { ModelSheet, SheetStep, StepItem } from '../../../domain/procedure/modelSheet.ts';
+import { entryUnits } from '../../../domain/quantity/entryUnits.ts';
+import { type QuantityKey, quantitySpec } from '../../../domain/quantity/quantities.ts';
+import type { RecordedRun } from '../../../electron/demo/recordedRun.ts';
+import type { Random } from './random.ts';
+import type { BoilerFacts, VisitTruth } from './truth.ts';
+
+/** Standard deviations of good portable instruments: EN 50379-class figures halved, common practice for the rest. */
+const INSTRUMENT_NOISE: Partial<Record<QuantityKey, number>> = {
+  o2DryVolPct: 0.05,
+  co2DryVolPct: 0.05,
+  coPpm: 1,
+  flueGasC: 0.3,
+  intakeAirC: 0.3,
+  supplyC: 0.3,
+  returnC: 0.3,
+  inletPressureMbarG: 0.05,
+  systemPressureBarG: 0.01,
+  meterSeconds: 0.4,
+  waterPh: 0.05,
+  conductivityUsPerCm: 6,
+};
+
+export type NotesContext = {
+  readonly facts: BoilerFacts;
+  readonly truth: VisitTruth;
+  readonly serial: string;
+  readonly technician: string;
+  readonly occupant: string;
+  readonly startedAt: string;
+  readonly nextServiceOn: string;
+  readonly random: Random;
+};
+
+export function writeNotes(steps: readonly SheetStep[], context: NotesContext): RecordedRun {
+  const notes = {
+    serial: context.serial,
+    startedAt: context.startedAt,
+    answers: {} as Record<string, string>,
+    readings: {} as RecordedRun['readings'],
+    series: {} as RecordedRun['series'],
+    photos: { default: 'installation.png' },
+    signOffs: {} as Record<string, string>,
+  };
+  for (const item of steps.flatMap((step) => step.items)) {
+    switch (item.kind) {
+      case 'confirm':
+        notes.answers[item.key] = 'yes';
+        break;
+      case 'choose':
+        notes.answers[item.key] = choose(item, context);
+        break;
+      case 'note':
+        notes.answers[item.key] = write(item, context);
+        break;
+      case 'witness':
+        notes.answers[item.key] = item.by === 'occupant' ? context.occupant : context.technician;
+        break;
+      case 'read':
+        notes.readings[item.key] = read(item.quantity, item.point, context);
+        break;
+      case 'series':
+        notes.series[item.key] = sample(item, context.facts.sheet, context);
+        break;
+      case 'sign-off':
+        notes.signOffs[item.key] = item.by === 'occupant' ? context.occupant : context.technician;
+        break;
+    }
+  }
+  return notes;
+}
+
+function choose(item: Extract<StepItem, { kind: 'choose' }>, { facts }: NotesContext): string {
+  const has = (value: string): boolean => item.options.some((option) => option.value === value);
+  const wanted: Readonly<Record<string, string>> = {
+    'plate-fuel': facts.fuel,
+    'tag-fuel': facts.fuel,
+    'hot-water-kind': facts.hotWater,
+    'self-calibrates': facts.sheet.appliance.burner === 'fixed-ratio' ? 'no' : 'yes',
+    occupant: 'present',
+    registration: 'office',
+    'reset-used': 'used',
+    adjusted: 'no',
+  };
+  const named = wanted[item.key];
+  if (named !== undefined && has(named)) return named;
+  const fine = item.options.find((option) => option.outcome === 'fine') ?? item.options[0];
+  if (fine === undefined) throw new Error(`${item.key} has no options`);
+  return fine.value;
+}
+
+function write(item: Extract<StepItem, { kind: 'note' }>, context: NotesContext): string {
+  if (item.identifies === 'serial') return context.serial;
+  if (item.holds === 'time') return '10:05';
+  if (item.holds === 'date') return context.nextServiceOn;
+  const texts: Readonly<Record<string, string>> = {
+    'vent-material': 'polypropylene, 80 mm, rated 110 °C',
+    flush: 'flushed twice, 20 minutes each, ran clear',
+    treatment: 'inhibitor, one litre',
+    'heating-value-source': 'utility, monthly mean',
+    'safety-how': 'each tripped in turn at the control',
+    'safety-lockout-time': '4 s',
+    'lp-regulators': 'two stages, both new',
+    'timers-and-limits': 'pump overrun 3 min, least off-time 5 min',
+    'floor-ramp': '25 °C for three days, then 5 °C a day',
+    'floor-humidity': '45 %',
+  };
+  return texts[item.key] ?? 'none';
+}
+
+function read(
+  quantity: QuantityKey,
+  point: string | null,
+  context: NotesContext,
+): { readonly text: string; readonly unit: string } | { readonly notMeasured: string } {
+  const value = context.truth.at(quantity, point);
+  return value === null ? { notMeasured: 'no test point fitted' } : typed(quantity, value, context.random);
+}
+
+function sample(
+  item: Extract<StepItem, { kind: 'series' }>,
+  sheet: ModelSheet,
+  context: NotesContext,
+): RecordedRun['series'][string] {
+  const count = Math.max(2, sheet.steady.minSamples);
+  return Object.fromEntries(
+    item.quantities.map((quantity) => {
+      const value = context.truth.at(quantity, item.firingPoint);
+      if (value === null) throw new Error(`nothing is known of ${quantity} at ${item.firingPoint}`);
+      return [quantity, Array.from({ length: count }, () => typed(quantity, value, context.random))];
+    }),
+  );
+}
+
+export function typed(
+  quantity: QuantityKey,
+  value: number,
+  random: Random,
+): { readonly text: string; readonly unit: string } {
+  const spec = quantitySpec(quantity);
+  const noisy = value + random.noise(INSTRUMENT_NOISE[quantity] ?? 0);
+  const kept = Math.min(spec.possible[1], Math.max(spec.possible[0], noisy));
+  return { text: kept.toFixed(spec.decimals), unit: entryUnits(quantity)[0].symbol };
+}

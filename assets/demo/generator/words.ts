@@ -1,0 +1,73 @@
+/** Invented people, streets and firms of an invented coast. Any likeness to somebody real is chance. */
+
+export const GIVEN_NAMES = [
+  'Lowri',
+  'Amadou',
+  'Sigrún',
+  'Étienne',
+  'Perpetua',
+  'Jorun',
+  'Casimir',
+  'Odalys',
+  'Brannoch',
+  'Yevgenia',
+  'Łucja',
+  'Thandeka',
+  'Rafferty',
+  'Ignacia',
+  'Solvei',
+  'Kwabena',
+  'Marisol',
+  'Aurelien',
+  'Bettina',
+  'Fergal',
+] as const;
+export const FAMILY_NAMES = [
+  'Kestrel',
+  'Dunmarrow',
+  'Ærøe',
+  'Vasquillo',
+  'Thornaby',
+  'Okonedo',
+  'Halvorsgard',
+  'Peñarrubia',
+  'Strandvik',
+  'Mulcahearn',
+  'Quartermoor',
+  'Brześniak',
+  'Fontclair',
+  'Selwick',
+  'Ravensholt',
+  'Iwuchukwu',
+  'Merriden',
+  'Castellano-Rey',
+  'Grimsdatter',
+  'Loxwood',
+] as const;
+export const STREETS = [
+  'Fathom Street',
+  'Ropewalk',
+  'Lantern Hill',
+  'Saltpan Road',
+  'Cooper’s Close',
+  'Gannet Rise',
+  'Old Quarry Lane',
+  'Millrace Road',
+  'Chandler Row',
+  'Beacon Way',
+] as const;
+export const FIRMS = [
+  'Bluff Head Homes',
+  'Saltmarsh Lettings',
+  'Grindstone Bakery',
+  'Headland School Board',
+  'Quayside Flats Association',
+  'Tern Island Lodge',
+] as const;
+
+export const TOWNS = [
+  { city: 'Graven Bay', postcode: 'B4T', latitude: 44.61, longitude: -64.02, altitudeM: 25 },
+  { city: 'Tidewick', postcode: 'B4V', latitude: 44.55, longitude: -64.21, altitudeM: 12 },
+  { city: 'Upper Corrie', postcode: 'B4X', latitude: 44.78, longitude: -64.35, altitudeM: 640 },
+  { city: 'Farrow Mills', postcode: 'B4R', latitude: 44.7, longitude: -63.88, altitudeM: 95 },
+] as const;

@@ -1,0 +1,121 @@
+/** The demo's invented firm and its three years of work, as data. All dates are counted from `anchorOn` and moved to today when it is opened. */
+import { z } from 'zod';
+import { companyProfile } from '../contract/app.ts';
+import { applianceDate, applianceFields, gasSupplyFields, partyFields, siteFields } from '../contract/customers.ts';
+import { ROLES } from '../contract/operation.ts';
+import { INSTRUMENT_KINDS } from '../contract/people.ts';
+import { recordedRun } from './recordedRun.ts';
+
+const key = z.string();
+
+export const scenario = z.strictObject({
+  anchorOn: z.iso.date(),
+  company: companyProfile,
+  people: z.array(
+    z.strictObject({
+      key,
+      name: z.string(),
+      initials: z.string(),
+      roles: z.array(z.enum(ROLES)),
+      licences: z.array(
+        z.strictObject({
+          number: z.string(),
+          issuer: z.string(),
+          place: z.string(),
+          licenceClass: z.string(),
+          fuel: z.enum(['natural-gas', 'propane']).nullable(),
+          maxKw: z.number().nullable(),
+          validFrom: z.iso.date(),
+          validTo: z.iso.date(),
+        }),
+      ),
+    }),
+  ),
+  instruments: z.array(
+    z.strictObject({
+      key,
+      kind: z.enum(INSTRUMENT_KINDS),
+      label: z.string(),
+      serial: z.string(),
+      accuracy: z.record(z.string(), z.strictObject({ abs: z.number(), relPct: z.number() })),
+      rangeMax: z.record(z.string(), z.number()),
+      calibrations: z.array(
+        z.strictObject({ calibratedOn: z.iso.date(), dueOn: z.iso.date(), certificate: z.string() }),
+      ),
+    }),
+  ),
+  customers: z.array(
+    z.strictObject({
+      key,
+      since: z.iso.date(),
+      party: partyFields,
+      consents: z.array(
+        z.strictObject({
+          purpose: z.enum(['appointments', 'service-due', 'registration']),
+          channel: z.enum(['e-mail', 'phone', 'letter']),
+          granted: z.boolean(),
+          on: z.iso.date(),
+          source: z.string(),
+        }),
+      ),
+      sites: z.array(
+        z.strictObject({
+          key,
+          site: siteFields,
+          gasSupply: gasSupplyFields,
+          appliances: z.array(
+            z.strictObject({
+              key,
+              appliance: applianceFields,
+              position: z.string().nullable(),
+              dates: z.array(applianceDate),
+            }),
+          ),
+        }),
+      ),
+    }),
+  ),
+  visits: z.array(
+    z.strictObject({
+      key,
+      applianceKey: key,
+      kind: z.enum(['startup', 'service']),
+      technicianKey: key,
+      plannedOn: z.iso.date(),
+      plannedFrom: z.string(),
+      plannedTo: z.string(),
+      durationMin: z.number(),
+      /** Booked only: nothing is recorded yet. */
+      isDone: z.boolean(),
+      isPencilled: z.boolean(),
+      analyserKey: key,
+      faultKey: z.string().nullable(),
+      notes: recordedRun.nullable(),
+    }),
+  ),
+  /** Startups asked for but not booked. */
+  openJobs: z.array(z.strictObject({ applianceKey: key, readyItems: z.number().int() })),
+  registrations: z.array(
+    z.strictObject({
+      applianceKey: key,
+      state: z.enum(['recording', 'submitted', 'confirmed']),
+      by: z.enum(['office', 'owner']),
+      submittedOn: z.iso.date().nullable(),
+      confirmedOn: z.iso.date().nullable(),
+      number: z.string().nullable(),
+      followUpOn: z.iso.date().nullable(),
+    }),
+  ),
+  makeSafes: z.array(
+    z.strictObject({
+      applianceKey: key,
+      visitKey: key,
+      what: z.string(),
+      isolatedHow: z.string(),
+      labelNumber: z.string(),
+      toldWhom: z.string(),
+      isClosed: z.boolean(),
+    }),
+  ),
+});
+export type Scenario = z.output<typeof scenario>;
