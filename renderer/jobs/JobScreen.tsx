@@ -1,0 +1,134 @@
+/** One job on its way to a visit: the readiness call, then who goes when. */
+import { Checkbox } from '@mantine/core';
+import type { OutputOf } from '../../electron/contract/index.ts';
+import { DraftFormFrame } from '../form/DraftFormFrame.tsx';
+import { TextField } from '../form/TextField.tsx';
+import { useDraftForm } from '../form/useDraftForm.ts';
+import { Answer } from '../kit/Answer.tsx';
+import { ErrorText } from '../kit/ErrorText.tsx';
+import { Note } from '../kit/Note.tsx';
+import { Panel } from '../kit/Panel.tsx';
+import { Screen } from '../kit/Screen.tsx';
+import { JOB_KIND_WORDS } from '../kit/tradeWords.ts';
+import { useHasRole } from '../operations/AppStatus.tsx';
+import { useOperation } from '../operations/useOperation.ts';
+import { RouteLink } from '../RouteLink.tsx';
+import { replaceWith } from '../route.ts';
+import { VisitFields } from '../visits/VisitFields.tsx';
+import { emptyVisit, type VisitForm, visitFromForm } from '../visits/visitForm.ts';
+import { ReadinessPanel } from './ReadinessPanel.tsx';
+
+type Job = OutputOf<'jobs.list'>[number];
+
+export function JobScreen({ jobId }: { readonly jobId: string }) {
+  const jobs = useOperation('jobs.list', { unplannedOnly: false });
+  const job = jobs.state === 'ready' ? jobs.value.find((row) => row.jobId === jobId) : undefined;
+  return (
+    <Screen
+      title={job === undefined ? 'Job' : `${JOB_KIND_WORDS[job.kind]}: ${job.maker} ${job.model}`}
+      crumbs={
+        <>
+          <RouteLink to="jobs" params={{}}>
+            Jobs to book
+          </RouteLink>
+          {job === undefined ? null : (
+            <>
+              <RouteLink to="appliance" params={{ applianceId: job.applianceId }}>
+                Appliance {job.serial}
+              </RouteLink>
+              {job.siteId === null ? null : (
+                <RouteLink to="site" params={{ siteId: job.siteId }}>
+                  {job.street}, {job.city}
+                </RouteLink>
+              )}
+            </>
+          )}
+        </>
+      }
+    >
+      <Answer of={jobs}>
+        {(all) =>
+          job === undefined ? (
+            <Note tone="caution">This job is not on file any more.</Note>
+          ) : (
+            <Job
+              job={job}
+              others={all.filter((row) => row.siteId === job.siteId && row.jobId !== jobId && row.visitId === null)}
+            />
+          )
+        }
+      </Answer>
+    </Screen>
+  );
+}
+
+function Job({ job, others }: { readonly job: Job; readonly others: readonly Job[] }) {
+  const readiness = useOperation('jobs.getReadiness', { jobId: job.jobId }, { isWanted: job.kind === 'startup' });
+  const mayBook = useHasRole('dispatcher', 'owner', 'technician');
+  return (
+    <>
+      {job.visitId === null ? null : (
+        <Note
+          tone="fir"
+          action={
+            <RouteLink to="visit" params={{ visitId: job.visitId }}>
+              Open the visit
+            </RouteLink>
+          }
+        >
+          This job is booked.
+        </Note>
+      )}
+      {job.kind === 'startup' ? (
+        <Answer of={readiness}>{(given) => <ReadinessPanel readiness={given} />}</Answer>
+      ) : null}
+      {job.visitId === null && mayBook ? <BookingPanel job={job} others={others} /> : null}
+    </>
+  );
+}
+
+type BookingForm = VisitForm & { readonly note: string; readonly together: readonly string[] };
+
+function BookingPanel({ job, others }: { readonly job: Job; readonly others: readonly Job[] }) {
+  const form = useDraftForm<BookingForm, 'visits.book'>({
+    draftKey: `book.${job.jobId}`,
+    operation: 'visits.book',
+    initial: { ...emptyVisit(job.kind, job.openReadiness.length === 0), note: '', together: [] },
+    toInput: (values, reader) => ({
+      ...visitFromForm(values, reader),
+      jobIds: [job.jobId, ...values.together],
+      note: reader.optional(values.note),
+    }),
+    onDone: ({ visitId }) => replaceWith('visit', { visitId }),
+  });
+  const { together } = form.values;
+  return (
+    <Panel title="Book the visit">
+      <DraftFormFrame form={form} submitLabel="Book it" failure={<ErrorText error={form.error} />}>
+        {others.length === 0 ? null : (
+          <fieldset className="lo-fieldset">
+            <legend>Waiting at the same site: do them in one trip?</legend>
+            {others.map((other) => (
+              <Checkbox
+                key={other.jobId}
+                size="md"
+                py="xs"
+                label={`${JOB_KIND_WORDS[other.kind]}: ${other.maker} ${other.model}, ${other.serial}`}
+                checked={together.includes(other.jobId)}
+                onChange={(event) =>
+                  form.set({
+                    together: event.currentTarget.checked
+                      ? [...together, other.jobId]
+                      : together.filter((jobId) => jobId !== other.jobId),
+                  })
+                }
+              />
+            ))}
+          </fieldset>
+        )}
+        <VisitFields form={form} jobIds={[job.jobId, ...together]} />
+        <TextField form={form} name="note" label="Note for the crew" lines={2} />
+      </DraftFormFrame>
+    </Panel>
+  );
+}

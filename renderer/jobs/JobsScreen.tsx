@@ -1,0 +1,60 @@
+/** Jobs that nobody has booked yet, with what still stands in the way. */
+import { Answer } from '../kit/Answer.tsx';
+import { InstantText } from '../kit/DateText.tsx';
+import { EmptyState } from '../kit/EmptyState.tsx';
+import { PlainTable } from '../kit/PlainTable.tsx';
+import { Screen } from '../kit/Screen.tsx';
+import { JOB_KIND_WORDS } from '../kit/tradeWords.ts';
+import { useOperation } from '../operations/useOperation.ts';
+import { RouteLink } from '../RouteLink.tsx';
+
+export function JobsScreen() {
+  const jobs = useOperation('jobs.list', {});
+  return (
+    <Screen title="Jobs to book">
+      <Answer of={jobs}>
+        {(rows) =>
+          rows.length === 0 ? (
+            <EmptyState title="Every job is booked">
+              A job is opened on its appliance: find it under{' '}
+              <RouteLink to="appliances" params={{}} className="lo-link-inline">
+                Appliances
+              </RouteLink>{' '}
+              and press “New startup” or “New service”. It waits here until it has a day.
+            </EmptyState>
+          ) : (
+            <PlainTable
+              caption="Jobs to book"
+              rows={rows}
+              keyOf={(row) => row.jobId}
+              columns={[
+                {
+                  label: 'Job',
+                  cell: (row) => (
+                    <RouteLink to="job" params={{ jobId: row.jobId }}>
+                      {JOB_KIND_WORDS[row.kind]}: {row.maker} {row.model}
+                    </RouteLink>
+                  ),
+                },
+                { label: 'Customer', cell: (row) => row.customerName ?? '' },
+                { label: 'Where', cell: (row) => [row.street, row.city].filter(Boolean).join(', ') },
+                {
+                  label: 'Readiness',
+                  cell: (row) =>
+                    row.kind !== 'startup' ? (
+                      ''
+                    ) : row.openReadiness.length === 0 ? (
+                      <span style={{ color: 'var(--lo-fir)' }}>ready</span>
+                    ) : (
+                      <span style={{ color: 'var(--lo-ochre)' }}>{row.openReadiness.length} open</span>
+                    ),
+                },
+                { label: 'Opened', cell: (row) => <InstantText at={row.openedAt} /> },
+              ]}
+            />
+          )
+        }
+      </Answer>
+    </Screen>
+  );
+}

@@ -1,0 +1,162 @@
+/** The readiness call: item by item what the site has, who said so and when. What is not given blocks a firm booking. */
+import { Button, SegmentedControl, Stack, TextInput } from '@mantine/core';
+import { useState } from 'react';
+import { READINESS_ITEMS, type ReadinessHinders, type ReadinessItem } from '../../domain/procedure/readiness.ts';
+import type { OutputOf } from '../../electron/contract/index.ts';
+import { InstantText } from '../kit/DateText.tsx';
+import { type ErrorCode, type ErrorWith, errorWords } from '../kit/errorWords.ts';
+import { FieldSaved, type SaveState } from '../kit/FieldSaved.tsx';
+import { Panel } from '../kit/Panel.tsx';
+import { useHasRole } from '../operations/AppStatus.tsx';
+import { useAct } from '../operations/useAct.ts';
+import { useUnsaved } from '../shell/LeaveGuard.tsx';
+import { GasLoadNote } from '../sites/GasLoadNote.tsx';
+
+type Readiness = OutputOf<'jobs.getReadiness'>;
+type Given = Readiness['items'][number];
+type AnswerKey = NonNullable<Given['answer']>;
+
+const ANSWERS: readonly { readonly value: AnswerKey; readonly label: string }[] = [
+  { value: 'yes', label: 'Yes' },
+  { value: 'no', label: 'No' },
+  { value: 'unknown', label: 'Not known' },
+  { value: 'not-applicable', label: 'Not needed' },
+];
+
+const HINDERS_WORDS: Readonly<Record<ReadinessHinders, string>> = {
+  visit: 'else a wasted trip',
+  firing: 'else it cannot be lit',
+  leaving: 'else the visit cannot be finished',
+  testing: 'else a test cannot be done',
+  papers: 'else the papers wait',
+};
+
+export function ReadinessPanel({ readiness }: { readonly readiness: Readiness }) {
+  const given = new Map(readiness.items.map((item) => [item.itemKey, item]));
+  const blocking = READINESS_ITEMS.filter(({ blocksBooking }) => blocksBooking);
+  const open = blocking.filter(({ key }) => !isGiven(given.get(key)?.answer ?? null));
+  return (
+    <Panel
+      title="Readiness"
+      action={
+        <strong role="status" style={{ color: open.length === 0 ? 'var(--lo-fir)' : 'var(--lo-ochre)' }}>
+          {open.length === 0
+            ? 'ready for a firm booking'
+            : `${open.length} of ${blocking.length} that must be given are open`}
+        </strong>
+      }
+    >
+      <Stack gap="md">
+        <p className="lo-faint" style={{ margin: 0 }}>
+          Asked on the phone one to three days ahead and again the same morning. Ask for three photos: boiler front,
+          vent outside, gas meter. “Ready” said by a builder is not ready seen.
+        </p>
+        {readiness.gasLoad === null ? null : <GasLoadNote balance={readiness.gasLoad} />}
+        <div>
+          {READINESS_ITEMS.map((item) => (
+            <ItemRow key={item.key} jobId={readiness.jobId} item={item} given={given.get(item.key) ?? null} />
+          ))}
+        </div>
+      </Stack>
+    </Panel>
+  );
+}
+
+function ItemRow({
+  jobId,
+  item,
+  given,
+}: {
+  readonly jobId: string;
+  readonly item: ReadinessItem;
+  readonly given: Given | null;
+}) {
+  const set = useAct('jobs.setReadiness');
+  const mayAnswer = useHasRole('dispatcher', 'owner', 'technician');
+  const [note, setNote] = useState(given?.note ?? '');
+  const [confirmedBy, setConfirmedBy] = useState(given?.confirmedBy ?? '');
+  const [state, setState] = useState<SaveState>({ kind: 'idle' });
+  const isTyped = note !== (given?.note ?? '') || confirmedBy !== (given?.confirmedBy ?? '');
+  useUnsaved(state.kind === 'not-saved' ? `“${item.label}” is not saved: ${state.why}` : null);
+
+  const save = async (answer: AnswerKey) => {
+    setState({ kind: 'saving' });
+    const reply = await set.act({
+      jobId,
+      itemKey: item.key,
+      answer,
+      note: note.trim() === '' ? null : note,
+      confirmedBy: confirmedBy.trim() === '' ? null : confirmedBy,
+    });
+    setState(
+      reply.ok ? { kind: 'saved' } : { kind: 'not-saved', why: errorWords(reply.error as ErrorWith<ErrorCode>) },
+    );
+  };
+  const saveTyped = () => {
+    if (isTyped) void save(given?.answer ?? 'unknown');
+  };
+  return (
+    <div className="lo-ready" data-open={item.blocksBooking && !isGiven(given?.answer ?? null)}>
+      <div>
+        <div style={{ fontWeight: 600 }} id={`ready-${item.key}`}>
+          {item.label}
+        </div>
+        <div className="lo-faint">
+          {item.blocksBooking ? 'must be given' : 'better known'}, {HINDERS_WORDS[item.hinders]}
+          {item.photoHelps ? '; a photo helps' : ''}
+        </div>
+        {item.caution === null ? null : <div>{item.caution}.</div>}
+      </div>
+      <div>
+        <SegmentedControl
+          aria-labelledby={`ready-${item.key}`}
+          fullWidth
+          disabled={!mayAnswer}
+          value={given?.answer ?? ''}
+          data={[...ANSWERS]}
+          onChange={(answer) => {
+            const known = ANSWERS.find(({ value }) => value === answer);
+            if (known) void save(known.value);
+          }}
+        />
+        <div className="lo-ready-notes">
+          <TextInput
+            aria-label={`${item.label}: note`}
+            placeholder={item.note}
+            autoComplete="off"
+            value={note}
+            disabled={!mayAnswer}
+            onChange={(event) => setNote(event.currentTarget.value)}
+            onBlur={saveTyped}
+          />
+          <TextInput
+            aria-label={`${item.label}: who said so`}
+            placeholder="who said so"
+            autoComplete="off"
+            value={confirmedBy}
+            disabled={!mayAnswer}
+            onChange={(event) => setConfirmedBy(event.currentTarget.value)}
+            onBlur={saveTyped}
+          />
+        </div>
+        <div className="lo-faint" style={{ display: 'flex', gap: '1rem', minHeight: '1.45rem' }}>
+          {given?.recordedAt ? (
+            <span>
+              {given.recordedByName}, <InstantText at={given.recordedAt} />
+            </span>
+          ) : null}
+          <FieldSaved state={state} />
+          {state.kind === 'not-saved' ? (
+            <Button variant="default" onClick={saveTyped}>
+              Try again
+            </Button>
+          ) : null}
+        </div>
+      </div>
+    </div>
+  );
+}
+
+function isGiven(answer: AnswerKey | null): boolean {
+  return answer === 'yes' || answer === 'not-applicable';
+}

@@ -1,0 +1,216 @@
+/** One visit: what, where and who; begin it, move it, or cancel it. */
+import { Button, Group, Stack, TextInput } from '@mantine/core';
+import { useState } from 'react';
+import type { VisitRow } from '../../electron/contract/visits.ts';
+import { DraftFormFrame } from '../form/DraftFormFrame.tsx';
+import { durationWords } from '../form/readTime.ts';
+import { useDraftForm } from '../form/useDraftForm.ts';
+import { Answer } from '../kit/Answer.tsx';
+import { ConfirmUndo } from '../kit/ConfirmUndo.tsx';
+import { DateText } from '../kit/DateText.tsx';
+import { ErrorText } from '../kit/ErrorText.tsx';
+import { Facts } from '../kit/Facts.tsx';
+import { HistoryPanel } from '../kit/HistoryPanel.tsx';
+import { MakeSafeCount } from '../kit/MakeSafeCount.tsx';
+import { Panel } from '../kit/Panel.tsx';
+import { PlainTable } from '../kit/PlainTable.tsx';
+import { Screen } from '../kit/Screen.tsx';
+import { CREW_ROLE_WORDS, JOB_KIND_WORDS, OUTCOME_WORDS, VISIT_STATE_WORDS } from '../kit/tradeWords.ts';
+import { useHasRole } from '../operations/AppStatus.tsx';
+import { useAct } from '../operations/useAct.ts';
+import { useOperation } from '../operations/useOperation.ts';
+import { RouteLink } from '../RouteLink.tsx';
+import { goTo } from '../route.ts';
+import { arrivalWords } from './VisitCard.tsx';
+import { VisitFields } from './VisitFields.tsx';
+import { visitFromForm, visitToForm } from './visitForm.ts';
+
+export function VisitScreen({ visitId }: { readonly visitId: string }) {
+  const found = useOperation('visits.get', { visitId });
+  const visit = found.state === 'ready' ? found.value : null;
+  return (
+    <Screen
+      title={visit === null ? 'Visit' : `${visit.customerName}, ${visit.street}`}
+      crumbs={
+        <>
+          <RouteLink to="visits" params={{ day: visit?.plannedOn ?? null }}>
+            Diary
+          </RouteLink>
+          {visit === null ? null : (
+            <>
+              <RouteLink to="customer" params={{ customerId: visit.customerId }}>
+                Customer
+              </RouteLink>
+              <RouteLink to="site" params={{ siteId: visit.siteId }}>
+                Site
+              </RouteLink>
+            </>
+          )}
+        </>
+      }
+      action={visit === null ? undefined : <BeginButton visit={visit} />}
+    >
+      <Answer of={found}>{(row) => <Visit visit={row} />}</Answer>
+    </Screen>
+  );
+}
+
+/** Moved or cancelled only before it has begun. */
+function isAhead(visit: VisitRow): boolean {
+  return visit.state === 'pencilled' || visit.state === 'planned';
+}
+
+function BeginButton({ visit }: { readonly visit: VisitRow }) {
+  const mayBegin = useHasRole('technician', 'owner');
+  const begin = useAct('visits.begin');
+  if (!isAhead(visit) || !mayBegin) return null;
+  return (
+    <Stack gap="xs">
+      <Button
+        size="lg"
+        loading={begin.isBusy}
+        onClick={async () => {
+          const reply = await begin.act({ visitId: visit.visitId });
+          const runId = reply.ok ? reply.value.runs[0]?.runId : undefined;
+          if (runId !== undefined) goTo('run', { visitId: visit.visitId, runId });
+        }}
+      >
+        Begin the visit
+      </Button>
+      <ErrorText error={begin.error} />
+    </Stack>
+  );
+}
+
+function Visit({ visit }: { readonly visit: VisitRow }) {
+  const [isMoving, setIsMoving] = useState(false);
+  const mayPlan = useHasRole('dispatcher', 'owner', 'technician');
+  const mayCancel = useHasRole('dispatcher', 'owner');
+  return (
+    <>
+      <Panel title="What there is to do">
+        <PlainTable
+          caption="Jobs of this visit"
+          rows={visit.jobs}
+          keyOf={(job) => job.jobId}
+          columns={[
+            {
+              label: 'Job',
+              cell: (job) => (
+                <RouteLink to="job" params={{ jobId: job.jobId }}>
+                  {JOB_KIND_WORDS[job.kind]}
+                </RouteLink>
+              ),
+            },
+            {
+              label: 'Appliance',
+              cell: (job) => (
+                <RouteLink to="appliance" params={{ applianceId: job.applianceId }}>
+                  {job.model}, {job.serial}
+                </RouteLink>
+              ),
+            },
+            {
+              label: 'Record',
+              cell: (job) =>
+                job.runId === null ? (
+                  <span className="lo-faint">not begun</span>
+                ) : (
+                  <RouteLink to="run" params={{ visitId: visit.visitId, runId: job.runId }}>
+                    {job.isSealed ? 'sealed record' : 'go on with the run'}
+                  </RouteLink>
+                ),
+            },
+            { label: 'Open', cell: (job) => <MakeSafeCount count={job.openMakeSafes} /> },
+          ]}
+        />
+      </Panel>
+      <Panel
+        title="When and who"
+        action={
+          isAhead(visit) && mayPlan && !isMoving ? (
+            <Button variant="default" onClick={() => setIsMoving(true)}>
+              Move or change
+            </Button>
+          ) : undefined
+        }
+      >
+        {isMoving ? (
+          <MoveForm visit={visit} onDone={() => setIsMoving(false)} />
+        ) : (
+          <Facts
+            facts={[
+              ['Day', <DateText key="day" day={visit.plannedOn} weekday />],
+              ['Arrive', arrivalWords(visit)],
+              ['Time on site', durationWords(visit.durationMin)],
+              [
+                'State',
+                `${VISIT_STATE_WORDS[visit.state]}${visit.outcome === null ? '' : `: ${OUTCOME_WORDS[visit.outcome]}`}`,
+              ],
+              ['Crew', visit.crew.map(({ name, role }) => `${name} (${CREW_ROLE_WORDS[role]})`).join(', ')],
+            ]}
+          />
+        )}
+      </Panel>
+      {isAhead(visit) && mayCancel ? <CancelPanel visitId={visit.visitId} /> : null}
+      <HistoryPanel entity="visits" entityId={visit.visitId} />
+    </>
+  );
+}
+
+function MoveForm({ visit, onDone }: { readonly visit: VisitRow; readonly onDone: () => void }) {
+  const { visitId } = visit;
+  const form = useDraftForm({
+    draftKey: `visit.${visitId}`,
+    operation: 'visits.update',
+    initial: visitToForm(visit),
+    toInput: (values, reader) => ({ visitId, ...visitFromForm(values, reader) }),
+    onDone,
+  });
+  return (
+    <DraftFormFrame
+      form={form}
+      submitLabel="Save"
+      failure={<ErrorText error={form.error} />}
+      beside={
+        <Button variant="default" onClick={onDone}>
+          Leave it as it was
+        </Button>
+      }
+    >
+      <VisitFields form={form} jobIds={visit.jobs.map(({ jobId }) => jobId)} />
+    </DraftFormFrame>
+  );
+}
+
+function CancelPanel({ visitId }: { readonly visitId: string }) {
+  const cancel = useAct('visits.cancel');
+  const [reason, setReason] = useState('');
+  return (
+    <Panel title="Cancel it">
+      <Stack gap="sm" maw="40rem">
+        <TextInput
+          label="Why"
+          description="The reason counts: wasted trips are reported by reason."
+          autoComplete="off"
+          value={reason}
+          onChange={(event) => setReason(event.currentTarget.value)}
+        />
+        <ErrorText error={cancel.error} />
+        <Group>
+          <ConfirmUndo
+            label="Cancel the visit …"
+            confirmLabel="Cancel the visit"
+            isDisabled={reason.trim() === ''}
+            isBusy={cancel.isBusy}
+            onConfirm={async () => {
+              await cancel.act({ visitId, reason });
+            }}
+          >
+            The visit leaves the diary; its jobs go back to “Jobs to book” and can be booked again.
+          </ConfirmUndo>
+        </Group>
+      </Stack>
+    </Panel>
+  );
+}
