@@ -36,7 +36,7 @@ export type RunContext = {
   /** The newest at this point; `undefined` stands for any point. */
   readonly latest: (quantity: QuantityKey, point?: string | null) => Measured | undefined;
   /** The newest row of a firing point in which all of these were read. */
-  readonly lastRow: (point: string, quantities: readonly QuantityKey[]) => SampleRow | undefined;
+  readonly lastRow: (point: string | null, quantities: readonly QuantityKey[]) => SampleRow | undefined;
 };
 
 export function runContext(input: JudgeInput): RunContext {

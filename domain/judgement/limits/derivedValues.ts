@@ -2,6 +2,7 @@
 import { coAirFreeFromCo2, coAirFreeFromO2 } from '../../combustion/coAirFree.ts';
 import type { QuantityKey } from '../../quantity/quantities.ts';
 import { inputsOf, type Measured } from '../measured.ts';
+import { orNull } from '../orNull.ts';
 import { proofOf } from '../proof/proofOf.ts';
 import type { RunContext } from '../runContext.ts';
 import type { SampleRow } from '../sampleRows.ts';
@@ -29,7 +30,7 @@ function coAirFree(row: SampleRow, context: RunContext): readonly JudgedValue[] 
   if (co === undefined) return [];
   if (o2 !== undefined && o2.value <= MAX_O2_PCT) {
     const from = (coPpmDry: number, o2DryVolPct: number) =>
-      valueOrNull(coAirFreeFromO2({ coPpmDry, o2DryVolPct: Math.min(MAX_O2_PCT, Math.max(0, o2DryVolPct)) }));
+      orNull(coAirFreeFromO2({ coPpmDry, o2DryVolPct: Math.min(MAX_O2_PCT, Math.max(0, o2DryVolPct)) }));
     return derived('coAirFreePpm', 'ppm', 'CO · 20.9 / (20.9 − O₂)', row, [co, o2], context, {
       value: from(co.value, o2.value),
       lowest: from(Math.max(0, co.lowest), o2.lowest),
@@ -40,7 +41,7 @@ function coAirFree(row: SampleRow, context: RunContext): readonly JudgedValue[] 
     const { co2MaxDryVolPct } = context.fuel;
     const from = (coPpmDry: number, co2DryVolPct: number) => {
       const co2Pct = Math.min(co2MaxDryVolPct, Math.max(MIN_CO2_PCT, co2DryVolPct));
-      return valueOrNull(coAirFreeFromCo2({ fuel: context.fuel, coPpmDry, co2DryVolPct: co2Pct }));
+      return orNull(coAirFreeFromCo2({ fuel: context.fuel, coPpmDry, co2DryVolPct: co2Pct }));
     };
     return derived('coAirFreePpm', 'ppm', 'CO · CO₂max / CO₂', row, [co, co2], context, {
       value: from(co.value, co2.value),
@@ -102,8 +103,4 @@ function derived(
       },
     },
   ];
-}
-
-function valueOrNull(result: { ok: true; value: number } | { ok: false }): number | null {
-  return result.ok ? result.value : null;
 }

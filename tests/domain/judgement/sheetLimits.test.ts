@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { judgeReading } from '../../../domain/judgement/judgeReading.ts';
+import { isAbout, judgeReading } from '../../../domain/judgement/judgeReading.ts';
 import { judgeRun } from '../../../domain/judgement/judgeRun.ts';
 import { findingOn, findingsOn, reasonsOf } from '../../support/findings.ts';
 import { judgementSheet } from '../../support/judgementSheet.ts';
@@ -108,7 +108,7 @@ describe('limits of the sheet', () => {
     const findings = judgeReading({ record: cleanRecord(), sheet, reading: live });
     expect(findingOn(findings, 'ceiling:flue-co-air-free@high').verdict).toBe('stop');
     expect(findingOn(findings, 'limit:coAirFreePpm@high').verdict).toBe('outside');
-    expect(findings.every(({ readingId }) => readingId === null || readingId === live.readingId)).toBe(true);
+    expect(findings.every((finding) => isAbout(finding, live.readingId))).toBe(true);
     const record = cleanRecord({
       readings: cleanRecord().readings.map((one) => (one.readingId === readingIdOf('coPpm', 'high', 2) ? live : one)),
     });
