@@ -73,7 +73,7 @@ export function logarithmicMeanDifference(circuit: {
   const { supplyC, returnC, roomC } = circuit;
   const refused =
     checkRange('roomC', roomC, 0, 40) ??
-    checkRange('returnC', returnC, roomC + 0.5, 120) ??
+    checkRange('returnC', returnC, roomC + 0.5, null) ??
     checkRange('supplyC', supplyC, returnC, 120);
   if (refused) return err(refused);
   const hotEndK = supplyC - roomC;

@@ -56,12 +56,10 @@ const T_STAR_K = 1386;
 const P_STAR_MPA = 16.53;
 const R_KJ_PER_KG_K = 0.461526;
 
-/** I, J, n of Table 2. */
+/** I, J, n of Table 2, without its rows 3 and 4 (I = 0, J = 0 and 1): they set the zero of energy and drop out of v and cp. */
 const TABLE_2: readonly (readonly [i: number, j: number, n: number])[] = [
   [0, -2, 0.14632971213167],
   [0, -1, -0.84548187169114],
-  [0, 0, -0.3756360367204e1],
-  [0, 1, 0.33855169168385e1],
   [0, 2, -0.95791963387872],
   [0, 3, 0.15772038513228],
   [0, 4, -0.16616417199501e-1],

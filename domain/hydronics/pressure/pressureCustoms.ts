@@ -49,6 +49,6 @@ export const CIRCULATOR_INLET_MINIMUM: readonly { readonly waterC: number; reado
  * 30 psi or less: 12 NYCRR 4-5.3.
  */
 export function reliefRiseLimitPct(boiler: { readonly maximumAllowableBarG: BarGauge }): number | undefined {
-  // Compared in psi, so that 30 psi entered as bar is still 30 psi.
-  return barToPsi(boiler.maximumAllowableBarG) <= 30 + 1e-9 ? 20 : undefined;
+  // Compared in psi with a hair of room, so that 30 psi that went through bar is still 30 psi.
+  return barToPsi(boiler.maximumAllowableBarG) <= 30.001 ? 20 : undefined;
 }

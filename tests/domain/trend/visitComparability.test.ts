@@ -14,8 +14,8 @@ describe('visitComparability', () => {
   });
 
   it('names every obstacle', () => {
-    expect(obstacles({ returnC: 53.1 })).toEqual(['other-return-temperature']);
-    expect(obstacles({ firing: 'low', call: 'hot-water', returnC: 46.9 })).toEqual([
+    expect(obstacles({ returnC: 53.02 })).toEqual(['other-return-temperature']);
+    expect(obstacles({ firing: 'low', call: 'hot-water', returnC: 46.98 })).toEqual([
       'other-firing-point',
       'other-call',
       'other-return-temperature',

@@ -34,9 +34,9 @@ describe('water', () => {
   });
 
   it('answers all along the saturation line, however the pressure rounds', () => {
-    for (let step = 0; step <= 20_000; step += 1) {
-      const result = waterProperties({ temperatureC: 100 + step / 1000 });
-      if (!result.ok) throw new Error(`${100 + step / 1000} °C: ${JSON.stringify(result.error)}`);
+    for (let step = 0; step <= 2000; step += 1) {
+      const result = waterProperties({ temperatureC: 100 + step / 100 });
+      if (!result.ok) throw new Error(`${100 + step / 100} °C: ${JSON.stringify(result.error)}`);
     }
   });
 

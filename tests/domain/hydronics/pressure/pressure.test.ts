@@ -72,6 +72,11 @@ describe('suction head', () => {
     );
   });
 
+  it('is the printed balance, with vapour pressure and density of the property table (80 °C)', () => {
+    const byHand = (101_325 + 50_000 - 47_415) / (971.8 * 9.80665);
+    expect(Math.abs(unwrap(netPositiveSuctionHead({ waterC: 80, suctionBarG: 0.5 })) - byHand)).toBeLessThan(0.001);
+  });
+
   it('is below zero where the water boils', () => {
     expect(unwrap(netPositiveSuctionHead({ waterC: 110, suctionBarG: 0 }))).toBeLessThan(0);
   });
