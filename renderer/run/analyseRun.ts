@@ -1,5 +1,4 @@
 /** What the domain makes of a run as it stands now: the judgement of every reading and how far the run has come. */
-
 import type { Finding } from '../../domain/judgement/finding.ts';
 import { judgeRun } from '../../domain/judgement/judgeRun.ts';
 import type { SheetStep } from '../../domain/procedure/modelSheet.ts';
@@ -13,24 +12,29 @@ export type RunAnalysis = {
   readonly progress: RunProgress;
 };
 
-export function stepListOf(view: Pick<RunView, 'record'>): StepList {
-  return view.record.kind === 'startup' ? 'startup' : 'service';
+export function stepListOf({ record, sheet }: Pick<RunView, 'record' | 'sheet'>): StepList {
+  return record.kind === 'startup' || sheet.service.length === 0 ? 'startup' : 'service';
 }
 
-export function findingsOf(view: Pick<RunView, 'record' | 'sheet'>, now: string): readonly Finding[] {
-  return judgeRun({ record: view.record, sheet: view.sheet, now });
+export function judgeView(view: Pick<RunView, 'record' | 'sheet' | 'reopenedAt'>): readonly Finding[] {
+  return judgeRun({ record: view.record, sheet: view.sheet, reopenedAt: view.reopenedAt });
 }
 
-export function analyseRun(view: RunView, findings: readonly Finding[], now: string): RunAnalysis {
-  const list = stepListOf(view);
+export function analyseRun(
+  view: RunView,
+  findings: readonly Finding[],
+  at: { readonly now: string; readonly firingReleasedAt: string | null },
+): RunAnalysis {
+  const steps = stepListOf(view);
   const progress = runProgress({
     sheet: view.sheet,
-    steps: list,
+    steps,
     record: view.record,
     findings,
     people: view.people,
+    firingReleasedAt: at.firingReleasedAt,
     reopenedAt: view.reopenedAt,
-    now,
+    now: at.now,
   });
-  return { steps: view.sheet[list], findings, progress };
+  return { steps: view.sheet[steps], findings, progress };
 }

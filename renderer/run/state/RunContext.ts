@@ -6,10 +6,12 @@ import type { Person } from '../../../electron/contract/app.ts';
 import type { InputOf, OperationName, ReplyOf } from '../../../electron/contract/index.ts';
 import type { RunView } from '../../../electron/contract/visits.ts';
 import type { RunAnalysis } from '../analyseRun.ts';
+import type { Instruments } from '../instruments/useInstruments.ts';
 import type { WordSource } from '../words/reasonWords.ts';
 import type { UnsavedBoxes } from './useUnsavedBoxes.ts';
 
 export type WriteName = Extract<OperationName, `visits.${string}` | `makeSafes.${string}`>;
+/** Sends it and, when it was taken, waits until the run on screen shows it. */
 export type Write = <N extends WriteName>(name: N, input: InputOf<N>) => Promise<ReplyOf<N>>;
 
 export type RunContextValue = {
@@ -19,7 +21,6 @@ export type RunContextValue = {
   readonly unitSystem: UnitSystem;
   readonly signedIn: Person;
   readonly isSealed: boolean;
-  /** Sends it and, when it was taken, waits until the run on screen shows it. */
   readonly write: Write;
   readonly active: ItemAddress | null;
   readonly goTo: (address: ItemAddress) => void;
@@ -27,11 +28,10 @@ export type RunContextValue = {
   readonly goToLeaving: () => void;
   /** Saves, then moves on; keys pressed meanwhile are kept for the next box. Stays where it is when `save` answers false. */
   readonly saveAndGoOn: (from: ItemAddress, save: () => Promise<boolean>) => Promise<void>;
-  /** Said to a screen reader, politely. */
-  readonly say: (text: string) => void;
   readonly makeSafe: (what: string) => void;
   readonly unsaved: UnsavedBoxes;
-  /** Who reads the instrument, unless said otherwise at the box. */
+  readonly instruments: Instruments;
+  /** Who reads the instrument, unless said otherwise. */
   readonly measuredById: string;
   readonly chooseMeasuredBy: (staffId: string) => void;
 };

@@ -1,0 +1,237 @@
+/** One run on screen: what the domain makes of it, where the technician is in it, and how anything is written into it. */
+import { useQueryClient } from '@tanstack/react-query';
+import { useCallback, useEffect, useLayoutEffect, useMemo, useRef, useState } from 'react';
+import { flushSync } from 'react-dom';
+import type { ItemAddress } from '../../domain/procedure/progressTypes.ts';
+import type { InputOf, ReplyOf } from '../../electron/contract/index.ts';
+import type { RunView } from '../../electron/contract/visits.ts';
+import { useSignedIn, useUnitSystem } from '../operations/AppStatus.tsx';
+import { useCore } from '../operations/CoreAccess.tsx';
+import { hashFor } from '../route.ts';
+import { useUnsaved } from '../shell/LeaveGuard.tsx';
+import { analyseRun, judgeView, type RunAnalysis } from './analyseRun.ts';
+import { useHoldKeeper } from './clock/useHoldKeeper.ts';
+import { useNow } from './clock/useNow.ts';
+import { focusActive } from './focus/focusActive.ts';
+import { isAltKey } from './focus/isAltKey.ts';
+import { makeKeyBuffer } from './focus/keyBuffer.ts';
+import { typeInto } from './focus/typeInto.ts';
+import { RunHeader } from './header/RunHeader.tsx';
+import { useInstruments } from './instruments/useInstruments.ts';
+import { LeavePanel } from './leave/LeavePanel.tsx';
+import { SidePanel } from './side/SidePanel.tsx';
+import { StepStage } from './stage/StepStage.tsx';
+import { itemAfter, itemBeside, itemToOpen } from './state/itemAfter.ts';
+import { RunContext, type RunContextValue, type WriteName } from './state/RunContext.ts';
+import { useUnsavedBoxes } from './state/useUnsavedBoxes.ts';
+import { StepRail } from './steps/StepRail.tsx';
+import { StopLayer } from './stop/StopLayer.tsx';
+import { useMakeSafes } from './stop/useMakeSafes.ts';
+import { wordSource } from './words/wordSource.ts';
+
+/** In place of a step's key in the address: the list of what is open before leaving. */
+export const LEAVING = '~leaving';
+
+export function Run({ view, stepKey }: { readonly view: RunView; readonly stepKey: string | null }) {
+  const { visitId, runId } = view;
+  const core = useCore();
+  const queries = useQueryClient();
+  const signedIn = useSignedIn();
+  const unitSystem = useUnitSystem();
+  const makeSafes = useMakeSafes(view);
+  const now = useNow(1000);
+  const findings = useMemo(() => judgeView(view), [view]);
+  const analysis = useMemo(
+    () => analyseRun(view, findings, { now, firingReleasedAt: makeSafes.lastClosedAt }),
+    [view, findings, now, makeSafes.lastClosedAt],
+  );
+  const isSealed = view.sealedSha256 !== null;
+
+  const [isLeaving, setIsLeaving] = useState(stepKey === LEAVING);
+  const [active, setActive] = useState<ItemAddress | null>(() => whereToResume(view, analysis, stepKey));
+  const unsaved = useUnsavedBoxes();
+  const instruments = useInstruments(view.record.instruments);
+  const [measuredById, chooseMeasuredBy] = useState(signedIn.staffId);
+  const [buffer] = useState(() => makeKeyBuffer(window));
+  // What is on screen now, for what happens after an await.
+  const latest = useRef({ view, active, releasedAt: makeSafes.lastClosedAt });
+  latest.current = { view, active, releasedAt: makeSafes.lastClosedAt };
+  useUnsaved(unsaved.list.length === 0 ? null : `Not saved yet: ${unsaved.list.map((box) => box.label).join(', ')}.`);
+
+  const refresh = useCallback(async () => {
+    const input = { visitId, runId };
+    const queryKey = ['visits.getRun', input];
+    const fresh = await core.call('visits.getRun', input);
+    if (!fresh.ok) return;
+    // An answer asked for before the write must not come in after this one.
+    await queries.cancelQueries({ queryKey });
+    latest.current = { ...latest.current, view: fresh.value };
+    flushSync(() => queries.setQueryData(queryKey, fresh.value));
+  }, [core, queries, visitId, runId]);
+
+  const openStep = useCallback(
+    async (wanted: string) => {
+      const { view: shown } = latest.current;
+      if (shown.sealedSha256 !== null || (shown.currentStepKey === wanted && shown.openedSteps.includes(wanted)))
+        return;
+      const reply = await core.call('visits.openStep', { visitId, runId, stepKey: wanted });
+      if (reply.ok) await refresh();
+    },
+    [core, refresh, visitId, runId],
+  );
+
+  const write = useCallback(
+    async <N extends WriteName>(name: N, input: InputOf<N>): Promise<ReplyOf<N>> => {
+      // Looking at a step opens nothing; writing into it does.
+      if ('stepKey' in input && name !== 'visits.openStep') await openStep(String(input.stepKey));
+      const reply = await core.call(name, input);
+      if (reply.ok) await refresh();
+      return reply;
+    },
+    [core, openStep, refresh],
+  );
+
+  const show = useCallback(
+    (address: ItemAddress | null, leaving: boolean) => {
+      // Leaving a box saves it; a box that goes away with its card is never told.
+      if (document.activeElement instanceof HTMLElement) document.activeElement.blur();
+      flushSync(() => {
+        setActive(address);
+        setIsLeaving(leaving);
+      });
+      const segment = leaving ? LEAVING : (address?.stepKey ?? null);
+      window.history.replaceState(null, '', hashFor('run', { visitId, runId, stepKey: segment }));
+    },
+    [visitId, runId],
+  );
+  const goTo = useCallback((address: ItemAddress) => show(address, false), [show]);
+  const goToLeaving = useCallback(() => show(latest.current.active, true), [show]);
+  const analyseNow = useCallback((): RunAnalysis => {
+    const { view: shown, releasedAt } = latest.current;
+    return analyseRun(shown, judgeView(shown), { now: new Date().toISOString(), firingReleasedAt: releasedAt });
+  }, []);
+  const goToStep = useCallback(
+    (wanted: string) => {
+      const address = itemToOpen(analyseNow().progress, wanted);
+      if (address !== null) goTo(address);
+    },
+    [analyseNow, goTo],
+  );
+
+  const saveAndGoOn = useCallback(
+    async (from: ItemAddress, save: () => Promise<boolean>) => {
+      buffer.begin();
+      try {
+        if (!(await save())) return;
+        const next = itemAfter(analyseNow().progress, from);
+        if (next === null) goToLeaving();
+        else {
+          goTo(next);
+          // Where a restart comes back to.
+          if (next.stepKey !== from.stepKey) await openStep(next.stepKey);
+        }
+      } finally {
+        typeInto(document.activeElement, buffer.end());
+      }
+    },
+    [buffer, analyseNow, goTo, goToLeaving, openStep],
+  );
+
+  useLayoutEffect(() => {
+    if (active !== null && !isLeaving) focusActive(active);
+  }, [active, isLeaving]);
+
+  // A step that is opened by resuming or by a click is remembered once it may be worked in, unless the burner is behind it.
+  const currentStep = analysis.steps.find((step) => step.key === active?.stepKey);
+  const mayOpen =
+    currentStep !== undefined &&
+    currentStep.needsClear === null &&
+    analysis.progress.steps.find((step) => step.stepKey === currentStep.key)?.state === 'open';
+  useEffect(() => {
+    if (mayOpen && currentStep !== undefined) void openStep(currentStep.key);
+  }, [mayOpen, currentStep, openStep]);
+
+  useEffect(() => {
+    const onKey = (event: KeyboardEvent) => {
+      const { active: from } = latest.current;
+      const by = isAltKey(event, 'ArrowDown') ? 1 : isAltKey(event, 'ArrowUp') ? -1 : null;
+      if (isAltKey(event, 'L')) goToLeaving();
+      else if (by !== null && from !== null) {
+        const beside = itemBeside(analyseNow().progress, from, by);
+        if (beside !== null) goTo(beside);
+      } else return;
+      event.preventDefault();
+    };
+    window.addEventListener('keydown', onKey);
+    return () => window.removeEventListener('keydown', onKey);
+  }, [analyseNow, goTo, goToLeaving]);
+
+  useHoldKeeper(view, write);
+
+  const words = useMemo(() => wordSource(view.sheet, analysis.steps), [view.sheet, analysis.steps]);
+  const value = useMemo<RunContextValue>(
+    () => ({
+      view,
+      analysis,
+      words,
+      unitSystem,
+      signedIn,
+      isSealed,
+      write,
+      active,
+      goTo,
+      goToStep,
+      goToLeaving,
+      saveAndGoOn,
+      makeSafe: makeSafes.open,
+      unsaved,
+      instruments,
+      measuredById,
+      chooseMeasuredBy,
+    }),
+    [
+      view,
+      analysis,
+      words,
+      unitSystem,
+      signedIn,
+      isSealed,
+      write,
+      active,
+      goTo,
+      goToStep,
+      goToLeaving,
+      saveAndGoOn,
+      makeSafes.open,
+      unsaved,
+      instruments,
+      measuredById,
+    ],
+  );
+
+  return (
+    <RunContext value={value}>
+      <div className="run">
+        <RunHeader makeSafes={makeSafes} isLeaving={isLeaving} />
+        <div className="run-body">
+          <StepRail isLeaving={isLeaving} />
+          <main id="main" className="run-main" tabIndex={-1}>
+            {isLeaving ? <LeavePanel /> : active === null ? null : <StepStage stepKey={active.stepKey} />}
+          </main>
+          {isLeaving ? null : <SidePanel />}
+        </div>
+      </div>
+      <StopLayer makeSafes={makeSafes} />
+    </RunContext>
+  );
+}
+
+/** The step of the address, else the one last worked in, else wherever work is. */
+function whereToResume(view: RunView, analysis: RunAnalysis, stepKey: string | null): ItemAddress | null {
+  const { progress } = analysis;
+  for (const wanted of [stepKey, view.currentStepKey]) {
+    if (wanted !== null && progress.steps.some((step) => step.stepKey === wanted)) return itemToOpen(progress, wanted);
+  }
+  const first = analysis.steps[0];
+  return progress.nextItem ?? (first === undefined ? null : itemToOpen(progress, first.key));
+}

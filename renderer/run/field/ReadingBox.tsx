@@ -1,0 +1,268 @@
+/**
+ * The box a number is typed into: unit shown and switchable, read and judged at every keystroke, saved when it is left.
+ * What the judgement says stands in `detail`, below the box or in a place the caller keeps for it.
+ */
+import { useId, useMemo, useRef, useState } from 'react';
+import { createPortal } from 'react-dom';
+import type { Finding, Suggestion } from '../../../domain/judgement/finding.ts';
+import { isAbout } from '../../../domain/judgement/judgeReading.ts';
+import { heaviestVerdict } from '../../../domain/judgement/verdictRank.ts';
+import type { ItemAddress } from '../../../domain/procedure/progressTypes.ts';
+import type { RecordedReading } from '../../../domain/procedure/runRecord.ts';
+import { parseTyped, type TypedMeaning } from '../../../domain/quantity/parseTyped.ts';
+import type { QuantityKey } from '../../../domain/quantity/quantities.ts';
+import { FieldSaved } from '../../kit/FieldSaved.tsx';
+import { VerdictMark } from '../../kit/VerdictMark.tsx';
+import { isAltKey } from '../focus/isAltKey.ts';
+import { instrumentKindFor } from '../instruments/instrumentKindFor.ts';
+import { useRun } from '../state/RunContext.ts';
+import { problemWords } from '../words/problemWords.ts';
+import { saveErrorWords } from '../words/saveErrorWords.ts';
+import { mayTake } from '../words/suggestionWords.ts';
+import { limitsFor } from './limitsFor.ts';
+import { asksSomething, heaviestFirst, liveFindings } from './liveFindings.ts';
+import { meaningText } from './meaningText.ts';
+import { ReadingDetail } from './ReadingDetail.tsx';
+import { useEntryUnit } from './useEntryUnit.ts';
+import { useField } from './useField.ts';
+
+export type ReadingBoxProps = {
+  readonly address: ItemAddress;
+  readonly quantity: QuantityKey;
+  readonly point: string | null;
+  readonly sample: number;
+  /** As a screen reader says it: the quantity and where it is read. */
+  readonly label: string;
+  readonly size: 'large' | 'cell';
+  /** Gets the keyboard when the item is opened. */
+  readonly isMain?: boolean;
+  /** Where the judgement is written instead of below the box, while the box has the keyboard. */
+  readonly detailPlace?: HTMLElement | null;
+  /** Saves and goes wherever is next. */
+  readonly onEnter: (commit: () => Promise<boolean>) => void;
+  readonly onLeaveOut?: () => void;
+};
+
+export function ReadingBox(props: ReadingBoxProps) {
+  const { address, quantity, point, sample, label, size, isMain = false, detailPlace, onEnter, onLeaveOut } = props;
+  const { view, analysis, unitSystem, write, signedIn, instruments, measuredById } = useRun();
+  const reading = standingReading(view.record.readings, address.itemKey, quantity, sample);
+  const storedText = reading === undefined || reading.valueOwn === null ? '' : reading.typedText;
+  const { unit, units, switchUnit } = useEntryUnit(
+    quantity,
+    unitSystem,
+    reading?.valueOwn == null ? null : reading.typedUnit,
+  );
+  const messageId = useId();
+  const [hasFocus, setHasFocus] = useState(false);
+  /** The text Enter was already pressed on: a second Enter keeps it as it is. */
+  const keptText = useRef<string | null>(null);
+  const latestView = useRef(view);
+  latestView.current = view;
+  const kind = instrumentKindFor(quantity);
+  const ref = { visitId: view.visitId, runId: view.runId, ...address };
+
+  const field = useField({
+    address,
+    box: `${quantity} ${sample}`,
+    label,
+    stored: storedText,
+    save: async (text) => {
+      const read = parseTyped(quantity, text, unit.symbol);
+      if (!read.ok) return { ok: false, why: problemWords(read.error) };
+      const reply = await write('visits.recordReading', {
+        ...ref,
+        quantity,
+        sample,
+        typedText: text.trim(),
+        typedUnit: unit.symbol,
+        notMeasuredReason: null,
+        instrumentId: instruments.inHand(kind),
+        measuredById,
+      });
+      return reply.ok ? { ok: true } : { ok: false, why: saveErrorWords(reply.error) };
+    },
+  });
+
+  const { text, isChanged } = field;
+  const parsed = useMemo(
+    () => (text.trim() === '' ? null : parseTyped(quantity, text, unit.symbol)),
+    [quantity, text, unit.symbol],
+  );
+  const instrumentId = instruments.inHand(kind);
+  const findings = useMemo<readonly Finding[]>(() => {
+    if (parsed === null || !parsed.ok) return [];
+    if (!isChanged && reading !== undefined) {
+      return heaviestFirst(analysis.findings.filter((finding) => isAbout(finding, reading.readingId)));
+    }
+    return liveFindings(
+      view,
+      {
+        visitId: view.visitId,
+        stepKey: address.stepKey,
+        itemKey: address.itemKey,
+        quantity,
+        point,
+        sample,
+        notMeasuredReason: null,
+        instrumentId,
+        measuredById,
+        typedById: signedIn.staffId,
+        measuredAt: new Date().toISOString(),
+        origin: 'typed',
+      },
+      parsed.value,
+    );
+  }, [
+    parsed,
+    isChanged,
+    reading,
+    analysis.findings,
+    view,
+    address,
+    quantity,
+    point,
+    sample,
+    instrumentId,
+    measuredById,
+    signedIn,
+  ]);
+  const problem = parsed !== null && !parsed.ok ? parsed.error : null;
+  const meanings = problem?.code === 'ambiguous' ? problem.meanings : [];
+  const suggestions = findings.flatMap((finding) => finding.suggestions).filter(mayTake);
+  const verdict = heaviestVerdict(findings);
+
+  const takeMeaning = (meaning: TypedMeaning) => field.type(meaningText(meaning));
+  const takeSuggestion = async (suggestion: Suggestion) => {
+    // It is about stored readings: what is typed is stored first, and stays on file as the original.
+    if (!(await field.commit())) return;
+    const stored = standingReading(latestView.current.record.readings, address.itemKey, quantity, sample);
+    if (stored === undefined) return;
+    const { visitId, runId } = view;
+    await write('visits.takeSuggestion', { visitId, runId, readingId: stored.readingId, code: suggestion.code });
+  };
+
+  const enter = () => {
+    const needsLook = isChanged && problem === null && keptText.current !== text && asksSomething(findings);
+    if (!needsLook) {
+      onEnter(field.commit);
+      return;
+    }
+    keptText.current = text;
+    void field.commit();
+  };
+
+  const detail = (
+    <ReadingDetail
+      quantity={quantity}
+      limits={limitsFor(view.sheet, view.record.fuel, quantity, point)}
+      unit={unit}
+      findings={findings}
+      problem={problem}
+      isKept={keptText.current === text && asksSomething(findings)}
+      onMeaning={takeMeaning}
+      onSuggestion={(suggestion) => void takeSuggestion(suggestion)}
+    />
+  );
+  return (
+    <div className="run-reading" data-size={size} data-verdict={verdict}>
+      <div className="run-box-row">
+        <input
+          className="run-number"
+          data-main={isMain || undefined}
+          type="text"
+          inputMode="text"
+          autoComplete="off"
+          spellCheck={false}
+          maxLength={60}
+          aria-label={`${label}${unit.symbol === '' ? '' : `, ${unit.symbol}`}`}
+          aria-describedby={messageId}
+          aria-invalid={problem !== null && problem.code !== 'empty'}
+          value={text}
+          onChange={(event) => field.type(event.currentTarget.value)}
+          onFocus={(event) => {
+            setHasFocus(true);
+            event.currentTarget.select();
+          }}
+          onBlur={() => {
+            setHasFocus(false);
+            void field.commit();
+          }}
+          onKeyDown={(event) => {
+            const digit = ['1', '2', '3', '4'].findIndex((key) => isAltKey(event, key));
+            const meaning = meanings[digit];
+            const suggestion = suggestions[digit];
+            if (meaning !== undefined) takeMeaning(meaning);
+            else if (suggestion !== undefined) void takeSuggestion(suggestion);
+            else if (isAltKey(event, 'U') && units.length > 1) changeUnit();
+            else if (isAltKey(event, 'X') && onLeaveOut !== undefined) {
+              event.stopPropagation();
+              onLeaveOut();
+            } else if (event.key === 'Enter') enter();
+            else return;
+            event.preventDefault();
+          }}
+        />
+        {unit.symbol === '' ? null : units.length === 1 ? (
+          <span className="run-unit">{unit.symbol}</span>
+        ) : (
+          <button
+            type="button"
+            className="run-unit-button"
+            aria-label={`Unit ${unit.symbol}, switch`}
+            aria-keyshortcuts="Alt+U"
+            tabIndex={size === 'cell' ? -1 : 0}
+            onClick={changeUnit}
+          >
+            {unit.symbol}
+          </button>
+        )}
+        {size === 'cell' ? (
+          <CellState findings={findings} reading={reading} />
+        ) : (
+          <>
+            {verdict === undefined ? null : <VerdictMark verdict={verdict} size="lg" />}
+            {reading?.valueOwn === null && !isChanged ? (
+              <span className="run-left-out">not measured: {reading.notMeasuredReason}</span>
+            ) : null}
+          </>
+        )}
+        <FieldSaved state={field.state} />
+      </div>
+      <div id={messageId} className="run-reading-detail">
+        {size === 'large' ? detail : null}
+      </div>
+      {size === 'cell' && hasFocus && detailPlace ? createPortal(detail, detailPlace) : null}
+    </div>
+  );
+
+  function changeUnit(): void {
+    switchUnit();
+    // The same digits in another unit are another reading.
+    if (text.trim() !== '') field.type(text);
+  }
+}
+
+function CellState({
+  findings,
+  reading,
+}: {
+  readonly findings: readonly Finding[];
+  readonly reading: RecordedReading | undefined;
+}) {
+  const verdict = heaviestVerdict(findings);
+  if (verdict !== undefined && verdict !== 'no-limit-on-sheet') return <VerdictMark verdict={verdict} />;
+  return reading?.valueOwn === null ? <span className="run-left-out">not measured</span> : null;
+}
+
+function standingReading(
+  readings: readonly RecordedReading[],
+  itemKey: string,
+  quantity: QuantityKey,
+  sample: number,
+): RecordedReading | undefined {
+  return readings.findLast(
+    (one) =>
+      one.supersededById === null && one.itemKey === itemKey && one.quantity === quantity && one.sample === sample,
+  );
+}

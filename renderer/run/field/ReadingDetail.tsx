@@ -1,0 +1,96 @@
+/** Beside a number: what the sheet wants and where that stands, what the judgement says and why, and what it asks. */
+import type { Finding, Suggestion } from '../../../domain/judgement/finding.ts';
+import type { SheetLimit } from '../../../domain/procedure/modelSheet.ts';
+import type { EntryUnit } from '../../../domain/quantity/entryUnits.ts';
+import type { TypedMeaning, TypedProblem } from '../../../domain/quantity/parseTyped.ts';
+import type { QuantityKey } from '../../../domain/quantity/quantities.ts';
+import { KeyHint } from '../../kit/KeyHint.tsx';
+import { FindingLine } from '../side/FindingLine.tsx';
+import { useRun } from '../state/RunContext.ts';
+import { sourceWords } from '../words/findingWords.ts';
+import { limitWords } from '../words/limitWords.ts';
+import { problemWords } from '../words/problemWords.ts';
+import { meaningText } from './meaningText.ts';
+import { Suggestions } from './Suggestions.tsx';
+
+export function ReadingDetail({
+  quantity,
+  limits,
+  unit,
+  findings,
+  problem,
+  isKept,
+  onMeaning,
+  onSuggestion,
+}: {
+  readonly quantity: QuantityKey;
+  readonly limits: readonly SheetLimit[];
+  readonly unit: EntryUnit;
+  readonly findings: readonly Finding[];
+  readonly problem: TypedProblem | null;
+  /** Saved, but the judgement asks something: a second Enter leaves it as it is. */
+  readonly isKept: boolean;
+  readonly onMeaning: (meaning: TypedMeaning) => void;
+  readonly onSuggestion: (suggestion: Suggestion) => void;
+}) {
+  const { view } = useRun();
+  const { sheet } = view;
+  // One that only repeats the limit printed above adds nothing, unless it is bad or unproven.
+  const worthSaying = findings.filter(
+    (finding) =>
+      finding.verdict !== 'no-limit-on-sheet' &&
+      (finding.verdict !== 'within' || !finding.proof.proven || finding.basis.result !== undefined),
+  );
+  return (
+    <>
+      <p className="run-limit">
+        {limits.length === 0 ? (
+          <>
+            No limit on the sheet for this ({sheet.title}, rev. {sheet.revision}).
+          </>
+        ) : (
+          limits.map((limit) => (
+            <span key={`${limit.severity} ${limit.min} ${limit.max}`} className="run-limit-line">
+              {limit.severity === 'stop' ? 'Stop outside' : 'Sheet wants'} <b>{limitWords(quantity, limit, unit)}</b>{' '}
+              <span className="lo-faint">
+                {sourceWords(limit.basis)} (rev. {sheet.revision})
+              </span>
+            </span>
+          ))
+        )}
+      </p>
+      {problem === null || problem.code === 'empty' ? null : (
+        <p className="run-problem" role="status">
+          {problemWords(problem)}
+        </p>
+      )}
+      {problem?.code === 'ambiguous' ? (
+        <div className="run-ready-words">
+          {problem.meanings.map((meaning, index) => (
+            <button
+              key={`${meaning.valueTyped} ${meaning.unit}`}
+              type="button"
+              className="run-button"
+              onClick={() => onMeaning(meaning)}
+            >
+              <KeyHint keys={`Alt+${index + 1}`} /> {meaningText(meaning)}
+            </button>
+          ))}
+        </div>
+      ) : null}
+      {worthSaying.length === 0 ? null : (
+        <ul className="run-findings" aria-live="polite">
+          {worthSaying.map((finding) => (
+            <FindingLine key={`${finding.subject} ${finding.readingId} ${finding.basis.from}`} finding={finding} />
+          ))}
+        </ul>
+      )}
+      <Suggestions findings={findings} onTake={onSuggestion} />
+      {isKept ? (
+        <p className="run-kept" role="status">
+          Saved. Look at it once more: <KeyHint keys="Enter" /> leaves it as it is and goes on.
+        </p>
+      ) : null}
+    </>
+  );
+}

@@ -1,0 +1,12 @@
+/** Puts the keyboard into the item that is worked on: its main box or its answers; nothing while a dialog is open. */
+import type { ItemAddress } from '../../../domain/procedure/progressTypes.ts';
+
+export function focusActive(address: ItemAddress): void {
+  if (document.querySelector('dialog[open]') !== null) return;
+  const card = document.querySelector<HTMLElement>(`[data-card="${address.itemKey}"]`);
+  const main = card?.querySelector<HTMLElement>('[data-main]') ?? card;
+  if (main === null || main === undefined) return;
+  main.focus({ preventScroll: true });
+  if (main instanceof HTMLInputElement) main.select();
+  card?.scrollIntoView({ block: 'nearest' });
+}

@@ -1,0 +1,66 @@
+/** Whose boiler this is and by which sheet, what waits are running, and the way to stop: always on screen, whatever the step. */
+import { RouteLink } from '../../RouteLink.tsx';
+import { useRun } from '../state/RunContext.ts';
+import type { MakeSafes } from '../stop/useMakeSafes.ts';
+import { fuelWords } from '../words/reasonWords.ts';
+import { RunningWaits } from './RunningWaits.tsx';
+import { UnsavedStrip } from './UnsavedStrip.tsx';
+
+export function RunHeader({ makeSafes, isLeaving }: { readonly makeSafes: MakeSafes; readonly isLeaving: boolean }) {
+  const { view, analysis, active, isSealed, goToLeaving } = useRun();
+  const { visit, record, sheet } = view;
+  const openCount = record.openMakeSafes;
+  const step = analysis.steps.find((one) => one.key === active?.stepKey);
+  return (
+    <header className="run-header">
+      <div className="run-header-row">
+        <RouteLink to="visit" params={{ visitId: view.visitId }} className="run-way-out">
+          <span aria-hidden="true">‹</span> Visit
+        </RouteLink>
+        <h1 className="run-who">
+          {visit.customerName} <span className="run-who-where">{visit.street}</span>
+        </h1>
+        <p className="run-what">
+          <b>{record.appliance.serial}</b> · {fuelWords(record.fuel)} · {sheet.title}, rev. {sheet.revision}
+          {isSealed ? ' · sealed' : ''}
+        </p>
+        <RunningWaits />
+        {isLeaving ? null : (
+          <button type="button" className="run-button run-narrow-only" onClick={goToLeaving}>
+            Before leaving
+          </button>
+        )}
+        <button
+          type="button"
+          className="run-stop"
+          aria-keyshortcuts="F8"
+          onClick={() => makeSafes.open(`Stopped by hand${step === undefined ? '' : ` at “${step.title}”`}`)}
+        >
+          <StopShape /> Stop and make safe <kbd className="run-stop-key">F8</kbd>
+        </button>
+      </div>
+      {openCount > 0 ? (
+        <div className="run-strip" data-tone="ember" role="status">
+          <strong>
+            {openCount === 1 ? 'A make-safe is open' : `${openCount} make-safes are open`} on this appliance: it must
+            not fire.
+          </strong>
+          <button type="button" className="run-button" onClick={makeSafes.show}>
+            Show it
+          </button>
+        </div>
+      ) : null}
+      <UnsavedStrip />
+    </header>
+  );
+}
+
+/** A solid block with a bar across, as in the stop verdict. */
+function StopShape() {
+  return (
+    <svg width="24" height="24" viewBox="0 0 20 20" aria-hidden="true" focusable="false">
+      <path d="M2 2h16v16H2z" fill="none" stroke="currentColor" strokeWidth="2.2" />
+      <path d="M5 8.2h10v3.6H5z" fill="currentColor" />
+    </svg>
+  );
+}

@@ -1,0 +1,75 @@
+/** Yes, no or not applicable by one key. "No" is saved at once; what is wrong can be added. */
+import { useState } from 'react';
+import type { ItemOf } from '../../../domain/procedure/modelSheet.ts';
+import type { ItemAddress } from '../../../domain/procedure/progressTypes.ts';
+import { FieldSaved } from '../../kit/FieldSaved.tsx';
+import { plainKey } from '../focus/isAltKey.ts';
+import { newestAnswer } from '../stage/answerText.ts';
+import { useRun } from '../state/RunContext.ts';
+import { useAnswerSave, useItemWrites } from '../state/useItemWrites.ts';
+import { AnswerButton } from './AnswerButton.tsx';
+import { ReasonBox } from './ReasonBox.tsx';
+
+export function ConfirmItem({ item, address }: { readonly item: ItemOf<'confirm'>; readonly address: ItemAddress }) {
+  const { view, saveAndGoOn } = useRun();
+  const { state, answer } = useItemWrites({ stepKey: address.stepKey, itemKey: item.key });
+  const saveAnswer = useAnswerSave({ stepKey: address.stepKey, itemKey: item.key });
+  const given = newestAnswer(view.record, item.key);
+  const [isExplaining, setExplaining] = useState(false);
+
+  const give = (value: 'yes' | 'no' | 'not-applicable') => {
+    if (value !== 'no') {
+      void saveAndGoOn(address, () => answer(value, null));
+      return;
+    }
+    void answer('no', given?.value === 'no' ? given.reason : null).then((isSaved) => {
+      if (isSaved) setExplaining(true);
+    });
+  };
+  return (
+    <>
+      {/* biome-ignore lint/a11y/useSemanticElements: a fieldset cannot take the keyboard as one thing */}
+      <div
+        className="run-answers"
+        role="group"
+        aria-labelledby={`label-${item.key}`}
+        tabIndex={-1}
+        data-main
+        onKeyDown={(event) => {
+          const key = plainKey(event);
+          if (key === 'y') give('yes');
+          else if (key === 'n') give('no');
+          else if (key === 'a' && item.notApplicable) give('not-applicable');
+          else if (event.key === 'Enter' && event.target === event.currentTarget && given?.value != null)
+            void saveAndGoOn(address, async () => true);
+          else return;
+          event.preventDefault();
+        }}
+      >
+        <AnswerButton answerKey="Y" tone="good" isGiven={given?.value === 'yes'} onGive={() => give('yes')}>
+          Yes
+        </AnswerButton>
+        <AnswerButton answerKey="N" tone="ember" isGiven={given?.value === 'no'} onGive={() => give('no')}>
+          No
+        </AnswerButton>
+        {item.notApplicable ? (
+          <AnswerButton answerKey="A" isGiven={given?.value === 'not-applicable'} onGive={() => give('not-applicable')}>
+            Not applicable
+          </AnswerButton>
+        ) : null}
+        <FieldSaved state={state} />
+      </div>
+      {isExplaining || given?.value === 'no' ? (
+        <ReasonBox
+          address={{ stepKey: address.stepKey, itemKey: item.key }}
+          box="reason"
+          label="What is wrong (Enter goes on)"
+          stored={given?.reason ?? ''}
+          save={(text) => saveAnswer('no', text)}
+          mayStayEmpty
+          isFocused={isExplaining}
+        />
+      ) : null}
+    </>
+  );
+}

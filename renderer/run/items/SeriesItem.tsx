@@ -1,0 +1,187 @@
+/**
+ * Samples at one firing point until they are steady: first the moment the burner got there, then a row for each sample with
+ * its time. The wait to settle counts from the stored moment; whether a row came too early is the judgement's to say.
+ */
+import { useEffect, useRef, useState } from 'react';
+import type { ItemOf } from '../../../domain/procedure/modelSheet.ts';
+import type { ItemAddress, ItemProgress } from '../../../domain/procedure/progressTypes.ts';
+import { quantitySpec } from '../../../domain/quantity/quantities.ts';
+import { FieldSaved } from '../../kit/FieldSaved.tsx';
+import { KeyHint } from '../../kit/KeyHint.tsx';
+import { CountDown } from '../clock/CountDown.tsx';
+import { timeOfDay } from '../clock/timeOfDay.ts';
+import { ReadingBox } from '../field/ReadingBox.tsx';
+import { WhoAndWith } from '../field/WhoAndWith.tsx';
+import { isAltKey } from '../focus/isAltKey.ts';
+import { useRun } from '../state/RunContext.ts';
+import { useItemWrites } from '../state/useItemWrites.ts';
+import { SeriesLeftOut } from './SeriesLeftOut.tsx';
+import { SteadyWords } from './SteadyWords.tsx';
+import { boxAfter, firstEmptyBox, type SeriesBox, seriesQuantities, seriesRows } from './seriesPlan.ts';
+
+export function SeriesItem({ item, progress }: { readonly item: ItemOf<'series'>; readonly progress: ItemProgress }) {
+  const { view, words, saveAndGoOn } = useRun();
+  const [here] = useState<ItemAddress>({ stepKey: progress.stepKey, itemKey: item.key });
+  const { ref, state, send } = useItemWrites(here);
+  const [extra, setExtra] = useState(0);
+  const [detailPlace, setDetailPlace] = useState<HTMLElement | null>(null);
+  const [leavingOut, setLeavingOut] = useState<SeriesBox | null>(null);
+  const table = useRef<HTMLTableElement>(null);
+  const { record, sheet } = view;
+  const rows = seriesRows(item, record, sheet, extra);
+  const quantities = seriesQuantities(item);
+  const reached = record.firingPoints.findLast((one) => one.firingPoint === item.firingPoint);
+  const settleS = sheet.firingPoints.find((one) => one.key === item.firingPoint)?.settleS ?? 0;
+  const pointLabel = words.firingPointLabel(item.firingPoint);
+  const { timeZone } = record.site;
+  const firstEmpty = firstEmptyBox(item, record, rows);
+  const [startBox] = useState<SeriesBox | null>(firstEmpty);
+  const lastRowAt = rows.findLast((row) => row.startedAt !== null)?.startedAt ?? null;
+  const isAwaited = progress.state === 'open' && firstEmpty === null;
+
+  const focusBox = (box: SeriesBox) => {
+    const input = table.current?.querySelector<HTMLInputElement>(`[data-box="${box.sample} ${box.quantity}"] input`);
+    input?.focus();
+  };
+  const enterFrom = (box: SeriesBox) => (commit: () => Promise<boolean>) => {
+    const next = boxAfter(item, rows, box);
+    if (next === null) {
+      void saveAndGoOn(here, commit);
+      return;
+    }
+    // Inside the series nothing waits for the reply: each box keeps its own draft, and says so when it is refused.
+    void commit().then((isSaved) => {
+      if (!isSaved) focusBox(box);
+    });
+    focusBox(next);
+  };
+  const markReached = () =>
+    void send('visits.reachFiringPoint', {
+      visitId: ref.visitId,
+      runId: ref.runId,
+      stepKey: here.stepKey,
+      firingPoint: item.firingPoint,
+    });
+  const wasReached = useRef(reached?.reachedAt ?? null);
+  useEffect(() => {
+    const at = reached?.reachedAt ?? null;
+    if (at !== null && at !== wasReached.current) {
+      const box = table.current?.querySelector<HTMLInputElement>('input');
+      box?.focus();
+    }
+    wasReached.current = at;
+  }, [reached?.reachedAt]);
+
+  return (
+    // biome-ignore lint/a11y/noStaticElementInteractions: keys of the boxes inside it bubble up to here
+    <div
+      className="run-series"
+      onKeyDown={(event) => {
+        if (isAltKey(event, 'R')) markReached();
+        else if (isAltKey(event, 'A')) setExtra((count) => count + 1);
+        else return;
+        event.preventDefault();
+      }}
+    >
+      <div className="run-box-row run-reached">
+        <button
+          type="button"
+          className={reached === undefined ? 'run-button run-button-main' : 'run-button'}
+          data-main={reached === undefined ? true : undefined}
+          onClick={markReached}
+        >
+          {reached === undefined ? (
+            <>
+              Burner is at {pointLabel} now <KeyHint keys="Enter" />
+            </>
+          ) : (
+            <>
+              At {pointLabel} again <KeyHint keys="Alt+R" />
+            </>
+          )}
+        </button>
+        {reached === undefined ? null : (
+          <>
+            <span>
+              At {pointLabel} since <b>{timeOfDay(reached.reachedAt, timeZone, true)}</b>
+            </span>
+            <CountDown
+              startedAt={reached.reachedAt}
+              totalS={settleS}
+              overWords="settled"
+              leftWords="to settle"
+              isSmall
+            />
+            {lastRowAt !== null && (firstEmpty !== null || isAwaited) && sheet.steady.apartS > 0 ? (
+              <CountDown
+                key={lastRowAt}
+                startedAt={lastRowAt}
+                totalS={sheet.steady.apartS}
+                overWords="next sample may be taken"
+                leftWords="to the next sample"
+                isSmall
+              />
+            ) : null}
+          </>
+        )}
+        <FieldSaved state={state} />
+      </div>
+      <table className="run-samples" ref={table}>
+        <thead>
+          <tr>
+            <th scope="col">Sample</th>
+            {quantities.map((quantity) => (
+              <th key={quantity} scope="col">
+                {quantitySpec(quantity).label}
+                {item.optional.includes(quantity) ? <span className="lo-faint"> if read</span> : null}
+              </th>
+            ))}
+            <th scope="col">Time</th>
+          </tr>
+        </thead>
+        <tbody>
+          {rows.map((row) => (
+            <tr key={row.sample}>
+              <th scope="row">{row.sample}</th>
+              {quantities.map((quantity) => (
+                <td key={quantity} data-box={`${row.sample} ${quantity}`}>
+                  <ReadingBox
+                    address={here}
+                    quantity={quantity}
+                    point={item.firingPoint}
+                    sample={row.sample}
+                    label={`${quantitySpec(quantity).label}, ${pointLabel}, sample ${row.sample}`}
+                    size="cell"
+                    isMain={
+                      reached !== undefined &&
+                      row.sample === (startBox?.sample ?? 1) &&
+                      quantity === (startBox?.quantity ?? quantities[0])
+                    }
+                    detailPlace={detailPlace}
+                    onEnter={enterFrom({ sample: row.sample, quantity })}
+                    onLeaveOut={() => setLeavingOut({ sample: row.sample, quantity })}
+                  />
+                </td>
+              ))}
+              <td>{row.startedAt === null ? '' : timeOfDay(row.startedAt, timeZone, true)}</td>
+            </tr>
+          ))}
+        </tbody>
+      </table>
+      {leavingOut === null ? null : (
+        <SeriesLeftOut address={here} box={leavingOut} onDone={() => setLeavingOut(null)} />
+      )}
+      <SteadyWords item={item} />
+      <div ref={setDetailPlace} className="run-series-detail" />
+      <div className="run-box-row">
+        <button type="button" className="run-button" onClick={() => setExtra((count) => count + 1)}>
+          Another sample <KeyHint keys="Alt+A" />
+        </button>
+        <button type="button" className="run-button" onClick={() => void saveAndGoOn(here, async () => true)}>
+          Go on
+        </button>
+        <WhoAndWith quantity={quantities[0] ?? 'o2DryVolPct'} />
+      </div>
+    </div>
+  );
+}

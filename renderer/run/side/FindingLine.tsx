@@ -1,0 +1,38 @@
+/** One finding: verdict and proof as word and shape, what it is about, the limit it was held against and who asks for that. */
+import type { Finding } from '../../../domain/judgement/finding.ts';
+import { preferredUnit } from '../../../domain/quantity/preferredUnit.ts';
+import { ProofMark, VerdictMark } from '../../kit/VerdictMark.tsx';
+import { useRun } from '../state/RunContext.ts';
+import { figures } from '../words/figures.ts';
+import { basisWords, subjectWords } from '../words/findingWords.ts';
+import { limitWords } from '../words/limitWords.ts';
+
+export function FindingLine({ finding }: { readonly finding: Finding }) {
+  const { view, unitSystem } = useRun();
+  const { limit, result, formula } = finding.basis;
+  const basis = basisWords(finding);
+  return (
+    <li className="run-finding" data-verdict={finding.verdict}>
+      <span className="run-finding-head">
+        <VerdictMark verdict={finding.verdict} />
+        <b>{subjectWords(finding, view.sheet)}</b>
+        {result === undefined ? null : (
+          <span>
+            {figures(result.value)}
+            {result.unit === '' ? '' : ` ${result.unit}`}
+            {result.plusMinus === null ? '' : ` ± ${figures(result.plusMinus)}`}
+          </span>
+        )}
+      </span>
+      {limit === null ? null : (
+        <span>{limitWords(limit.quantity, limit, preferredUnit(limit.quantity, unitSystem))}</span>
+      )}
+      {basis === '' ? null : <span className="lo-faint">{basis}</span>}
+      {formula === null ? null : <span className="run-formula">{formula}</span>}
+      {finding.verdict === 'cannot-judge' && finding.missing.length > 0 ? (
+        <span>missing: {finding.missing.join(', ')}</span>
+      ) : null}
+      {finding.proof.proven ? null : <ProofMark proof={finding.proof} />}
+    </li>
+  );
+}

@@ -1,0 +1,22 @@
+/** Beside the step: what the judgement says of it, what was worked out, and where the readings sit in the sheet's bands. */
+import { useRun } from '../state/RunContext.ts';
+import { ComputedValues } from './ComputedValues.tsx';
+import { FindingsOfStep } from './FindingsOfStep.tsx';
+import { FiringPointChart } from './FiringPointChart.tsx';
+import { stepFindings } from './stepFindings.ts';
+
+export function SidePanel() {
+  const { view, analysis, active } = useRun();
+  const step = analysis.steps.find((one) => one.key === active?.stepKey);
+  if (step === undefined) return null;
+  const findings = stepFindings(step, view.record, analysis.findings);
+  const isCombustion = step.items.some((item) => item.kind === 'series');
+  return (
+    // biome-ignore lint/a11y/noNoninteractiveTabindex: it scrolls on its own, so the keyboard must reach it
+    <aside className="run-side" aria-label="Findings and computed values" tabIndex={0}>
+      <FindingsOfStep findings={findings} />
+      <ComputedValues findings={findings} />
+      {isCombustion ? <FiringPointChart /> : null}
+    </aside>
+  );
+}

@@ -1,0 +1,94 @@
+/** The item that is worked on, large: what is asked, how, what it blocks, its boxes or answers, and "not possible, because …". */
+import { type ReactNode, useState } from 'react';
+import type { StepItem } from '../../../domain/procedure/modelSheet.ts';
+import type { ItemProgress } from '../../../domain/procedure/progressTypes.ts';
+import { assertNever } from '../../../domain/result.ts';
+import { KeyHint } from '../../kit/KeyHint.tsx';
+import { isAltKey, plainKey } from '../focus/isAltKey.ts';
+import { ChooseItem } from '../items/ChooseItem.tsx';
+import { ConfirmItem } from '../items/ConfirmItem.tsx';
+import { HoldItem } from '../items/HoldItem.tsx';
+import { NoteItem } from '../items/NoteItem.tsx';
+import { NotPossible } from '../items/NotPossible.tsx';
+import { PhotoItem } from '../items/PhotoItem.tsx';
+import { ReadItem } from '../items/ReadItem.tsx';
+import { SeriesItem } from '../items/SeriesItem.tsx';
+import { SignOffItem } from '../items/SignOffItem.tsx';
+import { TuningItem } from '../items/TuningItem.tsx';
+import { WitnessItem } from '../items/WitnessItem.tsx';
+import { useRun } from '../state/RunContext.ts';
+import { blockWords, reasonWords } from '../words/reasonWords.ts';
+
+export function ItemCard({ item, progress }: { readonly item: StepItem; readonly progress: ItemProgress }) {
+  const { words } = useRun();
+  const [isLeavingOut, setLeavingOut] = useState(false);
+  const mayLeaveOut = item.mayBeNotPossible && item.kind !== 'sign-off';
+  const waits = progress.state === 'waiting';
+  const reasons = progress.because.filter((reason) => reason.code !== 'not-answered' && reason.code !== 'finding');
+  return (
+    // biome-ignore lint/a11y/noStaticElementInteractions: keys of the answers inside it bubble up to here
+    <div
+      className="run-card"
+      data-card={item.key}
+      tabIndex={-1}
+      onKeyDown={(event) => {
+        if (!mayLeaveOut || isLeavingOut) return;
+        if (!isAltKey(event, 'X') && plainKey(event) !== 'x') return;
+        event.preventDefault();
+        setLeavingOut(true);
+      }}
+    >
+      <div className="run-card-head">
+        <h3 className="run-card-label" id={`label-${item.key}`}>
+          {item.label}
+        </h3>
+        {progress.blocks.length === 0 ? null : (
+          <span className="run-card-blocks">blocks {progress.blocks.map(blockWords).join(', ')}</span>
+        )}
+      </div>
+      {item.hint === undefined ? null : <p className="run-card-hint">{item.hint}</p>}
+      {reasons.length === 0 ? null : (
+        <p className="run-card-why" role="status">
+          {reasons.map((reason) => reasonWords(reason, words)).join('; ')}
+        </p>
+      )}
+      {waits ? null : <ItemBody item={item} progress={progress} />}
+      {isLeavingOut ? (
+        <NotPossible item={item} address={progress} onCancel={() => setLeavingOut(false)} />
+      ) : mayLeaveOut ? (
+        <p className="run-card-foot">
+          <button type="button" className="run-quiet-button" onClick={() => setLeavingOut(true)}>
+            {item.kind === 'read' ? 'Not measured' : 'Not possible'}, because … <KeyHint keys="Alt+X" />
+          </button>
+        </p>
+      ) : null}
+    </div>
+  );
+}
+
+function ItemBody({ item, progress }: { readonly item: StepItem; readonly progress: ItemProgress }): ReactNode {
+  switch (item.kind) {
+    case 'confirm':
+      return <ConfirmItem item={item} address={progress} />;
+    case 'choose':
+      return <ChooseItem item={item} address={progress} />;
+    case 'note':
+      return <NoteItem item={item} address={progress} />;
+    case 'read':
+      return <ReadItem item={item} address={progress} />;
+    case 'series':
+      return <SeriesItem item={item} progress={progress} />;
+    case 'hold':
+      return <HoldItem item={item} progress={progress} />;
+    case 'tuning':
+      return <TuningItem item={item} progress={progress} />;
+    case 'photo':
+      return <PhotoItem item={item} address={progress} />;
+    case 'witness':
+      return <WitnessItem item={item} address={progress} />;
+    case 'sign-off':
+      return <SignOffItem item={item} address={progress} />;
+    default:
+      return assertNever(item);
+  }
+}

@@ -1,0 +1,86 @@
+/** What was answered, as it reads in one line; null when nothing was. */
+import type { StepItem } from '../../../domain/procedure/modelSheet.ts';
+import type { RecordedAnswer, RecordedReading, RunRecord } from '../../../domain/procedure/runRecord.ts';
+import { formatQuantity } from '../../../domain/quantity/formatQuantity.ts';
+import type { UnitSystem } from '../../../domain/quantity/preferredUnit.ts';
+import { quantitySpec } from '../../../domain/quantity/quantities.ts';
+import { assertNever } from '../../../domain/result.ts';
+import type { RunView } from '../../../electron/contract/visits.ts';
+import { timeOfDay } from '../clock/timeOfDay.ts';
+import { dayInWords } from '../note/parseDay.ts';
+
+export function answerText(item: StepItem, { record }: Pick<RunView, 'record'>, unitSystem: UnitSystem): string | null {
+  const answer = newestAnswer(record, item.key);
+  if (answer !== null && answer.value === null && answer.reason !== null) return `not possible: ${answer.reason}`;
+  const reason = answer?.reason ? ` (${answer.reason})` : '';
+  switch (item.kind) {
+    case 'confirm':
+      return answer?.value == null ? null : `${CONFIRMED[answer.value] ?? answer.value}${reason}`;
+    case 'choose': {
+      if (answer?.value == null) return null;
+      const option = item.options.find((one) => one.value === answer.value);
+      return `${option?.label ?? answer.value}${reason}`;
+    }
+    case 'note':
+      if (answer?.value == null) return null;
+      return item.holds === 'date' ? dayInWords(answer.value) : answer.value;
+    case 'read': {
+      const [reading] = liveReadings(record, item.key).slice(-1);
+      return reading === undefined ? null : readingText(reading, unitSystem);
+    }
+    case 'series': {
+      const readings = liveReadings(record, item.key);
+      if (readings.length === 0) return null;
+      return item.quantities
+        .flatMap((quantity) => {
+          const last = readings.findLast((one) => one.quantity === quantity);
+          return last === undefined ? [] : [`${quantitySpec(quantity).label} ${readingText(last, unitSystem)}`];
+        })
+        .join(' · ');
+    }
+    case 'hold': {
+      const hold = record.holds.findLast((one) => one.itemKey === item.key);
+      if (hold?.endedAt == null) return null;
+      return `${timeOfDay(hold.startedAt, record.site.timeZone)}–${timeOfDay(hold.endedAt, record.site.timeZone)}`;
+    }
+    case 'tuning': {
+      const tuning = record.tunings.findLast((one) => one.itemKey === item.key);
+      return tuning?.finishedAt == null ? null : `finished ${timeOfDay(tuning.finishedAt, record.site.timeZone)}`;
+    }
+    case 'photo': {
+      const count = record.photos.filter((one) => one.itemKey === item.key).length;
+      return count === 0 ? null : count === 1 ? '1 photo' : `${count} photos`;
+    }
+    case 'witness':
+      return answer?.value ?? null;
+    case 'sign-off': {
+      const signOff = record.signOffs.findLast((one) => one.itemKey === item.key);
+      return signOff === undefined ? null : `${signOff.name}, ${timeOfDay(signOff.at, record.site.timeZone)}`;
+    }
+    default:
+      return assertNever(item);
+  }
+}
+
+/** The over-range mark stays: “>4000” is not 4000. */
+export function readingText(reading: RecordedReading, unitSystem: UnitSystem): string {
+  if (reading.valueOwn === null) return `not measured: ${reading.notMeasuredReason ?? ''}`;
+  // As typed where it was typed in the reader's own unit: 4.55 must not come back as 4.6.
+  const shown = formatQuantity(reading.quantity, reading.valueOwn, unitSystem);
+  const isPlain = reading.typedUnit === shown.unit && /^\s*[\d.,]+\s*$/.test(reading.typedText);
+  const text = isPlain ? reading.typedText.trim() : shown.text;
+  const { unit } = shown;
+  return `${reading.comparator === '=' ? '' : reading.comparator}${text}${unit === '' ? '' : ` ${unit}`}`;
+}
+
+export function liveReadings(record: Pick<RunRecord, 'readings'>, itemKey: string): readonly RecordedReading[] {
+  return record.readings
+    .filter((one) => one.itemKey === itemKey && one.supersededById === null)
+    .sort((one, other) => one.sample - other.sample);
+}
+
+export function newestAnswer(record: Pick<RunRecord, 'answers'>, itemKey: string): RecordedAnswer | null {
+  return record.answers.findLast((one) => one.itemKey === itemKey) ?? null;
+}
+
+const CONFIRMED: Readonly<Record<string, string>> = { yes: 'yes', no: 'no', 'not-applicable': 'not applicable' };

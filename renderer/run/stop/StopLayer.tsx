@@ -1,0 +1,46 @@
+/** What lies over the run: a stop that has just been found, or the make-safe. F8 opens a make-safe from anywhere. */
+import { useEffect, useMemo, useState } from 'react';
+import { useRun } from '../state/RunContext.ts';
+import { MakeSafePanel } from './MakeSafePanel.tsx';
+import { StopTakeover } from './StopTakeover.tsx';
+import { type Stop, stopsOf } from './stopsOf.ts';
+import type { MakeSafes } from './useMakeSafes.ts';
+
+export function StopLayer({ makeSafes }: { readonly makeSafes: MakeSafes }) {
+  const { view, analysis, active, isSealed } = useRun();
+  const [seen, setSeen] = useState<ReadonlySet<string>>(new Set());
+  const stops = useMemo(() => stopsOf(view, analysis), [view, analysis]);
+  const stop = isSealed || view.record.openMakeSafes > 0 ? undefined : stops.find((one) => !seen.has(one.key));
+  const step = analysis.steps.find((one) => one.key === active?.stepKey);
+  const { open, show, isShown } = makeSafes;
+  const hasOpen = view.record.openMakeSafes > 0;
+  const worst = stop ?? stops[0];
+
+  useEffect(() => {
+    const onKey = (event: KeyboardEvent) => {
+      if (event.key !== 'F8') return;
+      event.preventDefault();
+      event.stopPropagation();
+      if (event.repeat || isShown) return;
+      if (hasOpen) show();
+      else open(worst?.what ?? `Stopped by hand${step === undefined ? '' : ` at “${step.title}”`}`);
+    };
+    window.addEventListener('keydown', onKey, true);
+    return () => window.removeEventListener('keydown', onKey, true);
+  }, [hasOpen, isShown, open, show, worst, step]);
+
+  const markSeen = (one: Stop) => setSeen((before) => new Set([...before, one.key]));
+  if (isShown) return <MakeSafePanel makeSafes={makeSafes} stop={worst ?? null} />;
+  if (stop === undefined) return null;
+  return (
+    <StopTakeover
+      key={stop.key}
+      stop={stop}
+      onMakeSafe={() => {
+        markSeen(stop);
+        open(stop.what);
+      }}
+      onLookAgain={() => markSeen(stop)}
+    />
+  );
+}

@@ -1,0 +1,67 @@
+/** What says "make safe now": findings of readings that stand, and answers that mean stop. */
+import type { Finding } from '../../../domain/judgement/finding.ts';
+import { BURNER_OFF, EVERYBODY_OUT } from '../../../domain/judgement/makeSafe.ts';
+import type { ItemAddress } from '../../../domain/procedure/progressTypes.ts';
+import type { RunView } from '../../../electron/contract/visits.ts';
+import type { RunAnalysis } from '../analyseRun.ts';
+import { newestAnswer, readingText } from '../stage/answerText.ts';
+import { basisWords, subjectWords } from '../words/findingWords.ts';
+
+export type Stop = {
+  /** Same key, same stop: it takes over the screen once. */
+  readonly key: string;
+  readonly what: string;
+  readonly why: string;
+  readonly makeSafe: readonly string[];
+  readonly leaveFirst: boolean;
+  /** Where it was read or answered. */
+  readonly at: ItemAddress | null;
+};
+
+export function stopsOf(
+  view: Pick<RunView, 'record' | 'sheet'>,
+  analysis: Pick<RunAnalysis, 'steps' | 'findings'>,
+): readonly Stop[] {
+  return [...findingStops(view, analysis.findings), ...answerStops(view, analysis.steps)];
+}
+
+function findingStops(view: Pick<RunView, 'record' | 'sheet'>, findings: readonly Finding[]): readonly Stop[] {
+  return findings
+    .filter((finding) => finding.verdict === 'stop')
+    .map((finding) => {
+      const ids = finding.readingId === null ? Object.values(finding.basis.inputs) : [finding.readingId];
+      const readings = view.record.readings.filter((one) => ids.includes(one.readingId));
+      const source = readings.at(-1);
+      const values = readings.map((one) => readingText(one, 'metric')).join(', ');
+      return {
+        key: `${finding.subject} ${readings.map((one) => one.readingId).join(' ')}`,
+        what: `${subjectWords(finding, view.sheet)}${values === '' ? '' : `: ${values}`}`,
+        why: basisWords(finding),
+        makeSafe: finding.makeSafe.length > 0 ? finding.makeSafe : BURNER_OFF,
+        leaveFirst: finding.leaveFirst === true,
+        at: source === undefined ? null : { stepKey: source.stepKey, itemKey: source.itemKey },
+      };
+    });
+}
+
+function answerStops(view: Pick<RunView, 'record'>, steps: RunAnalysis['steps']): readonly Stop[] {
+  return steps.flatMap((step) =>
+    step.items.flatMap((item) => {
+      if (item.kind !== 'choose') return [];
+      const answer = newestAnswer(view.record, item.key);
+      const option = item.options.find((one) => one.value === answer?.value);
+      if (answer === null || option === undefined || option.outcome !== 'stop') return [];
+      const isGasInTheAir = /\bgas smell\b|smell of gas/i.test(`${item.label} ${option.label}`);
+      return [
+        {
+          key: `${item.key} ${answer.at}`,
+          what: `${item.label.replace(/\?$/, '')}: ${option.label}`,
+          why: step.title,
+          makeSafe: isGasInTheAir ? EVERYBODY_OUT : BURNER_OFF,
+          leaveFirst: isGasInTheAir,
+          at: { stepKey: step.key, itemKey: item.key },
+        },
+      ];
+    }),
+  );
+}

@@ -1,0 +1,45 @@
+/** What a finding is about and where its demand comes from, in words. */
+import type { Finding } from '../../../domain/judgement/finding.ts';
+import type { Basis, ModelSheet } from '../../../domain/procedure/modelSheet.ts';
+import { isQuantityKey, quantitySpec } from '../../../domain/quantity/quantities.ts';
+import { pointWords } from './pointWords.ts';
+
+/** `limit:coAirFreePpm@high` is “CO air-free, high fire”. */
+export function subjectWords(finding: Pick<Finding, 'subject'>, sheet: Pick<ModelSheet, 'firingPoints'>): string {
+  const [, what = finding.subject, point] = /^(?:[a-z-]+:)?([^@]+)(?:@(.+))?$/.exec(finding.subject) ?? [];
+  const name = isQuantityKey(what) ? quantitySpec(what).label : sentence(what);
+  return point === undefined ? name : `${name}, ${pointWords(point, sheet).toLowerCase()}`;
+}
+
+/** Who asks for it: `sheet (maker): table 4`, `safety ceiling: …`, `common practice: …`. */
+export function basisWords(finding: Pick<Finding, 'basis'>): string {
+  const { from, source, sheet } = finding.basis;
+  const said = source === null ? '' : `: ${source.source}`;
+  switch (from) {
+    case 'sheet':
+      return `sheet${sheet === null ? '' : ` rev. ${sheet.revision}`}${source === null ? '' : `, ${KINDS[source.kind]}`}${said}`;
+    case 'ceiling':
+      return `safety ceiling${said}`;
+    case 'physics':
+      return `cannot be otherwise${said}`;
+    case 'practice':
+      return `common practice, not the maker${said}`;
+    case 'none':
+      return said.replace(/^: /, '');
+  }
+}
+
+export function sourceWords(basis: Basis): string {
+  return `${KINDS[basis.kind]}: ${basis.source}`;
+}
+
+const KINDS: Record<Basis['kind'], string> = {
+  maker: 'maker',
+  standard: 'standard',
+  'common-practice': 'common practice',
+};
+
+function sentence(key: string): string {
+  const words = key.replaceAll('-', ' ').trim();
+  return words.charAt(0).toUpperCase() + words.slice(1);
+}
