@@ -2,7 +2,7 @@
  * The one door for what a window asks of the main process: it hears only the main frame of our own page, takes only what
  * `parse` accepts, and answers a value whatever happens.
  */
-import type { IpcMain, IpcMainInvokeEvent, WebContents } from 'electron';
+import type { IpcMain, WebContents } from 'electron';
 import type { FaultLog } from './faultLog.ts';
 import { isOwnPage } from './navigationPolicy.ts';
 
@@ -26,7 +26,13 @@ export function handleFromWindow<I>(ipc: Pick<IpcMain, 'handle'>, request: Windo
   });
 }
 
-export function isFromOwnMainFrame(event: Pick<IpcMainInvokeEvent, 'senderFrame' | 'sender'>): boolean {
+/** The part of an IPC event that tells who sent it. */
+export type SentBy = {
+  readonly senderFrame: { readonly url: string; readonly parent: unknown } | null;
+  readonly sender: { readonly mainFrame: unknown };
+};
+
+export function isFromOwnMainFrame(event: SentBy): boolean {
   const frame = event.senderFrame;
   return frame !== null && frame.parent === null && frame === event.sender.mainFrame && isOwnPage(frame.url);
 }
