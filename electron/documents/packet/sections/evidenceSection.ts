@@ -1,0 +1,122 @@
+/** Instruments with their calibration as of the visit, photos, permits, consents and signatures. */
+import { dayText, momentText } from '../../documentDates.ts';
+import type { Block, Cell, Photo } from '../../page/blocks.ts';
+import type { PacketView } from '../packetView.ts';
+import type { PagePhoto } from '../photoForPdf.ts';
+
+export function evidenceSection(view: PacketView, photos: ReadonlyMap<string, PagePhoto>): readonly Block[] {
+  return [
+    ...instrumentBlocks(view),
+    ...photoBlocks(view, photos),
+    { kind: 'heading', level: 2, text: 'Handover, consent and signatures' },
+    ...consentBlocks(view),
+    signatureTable(view),
+  ];
+}
+
+function instrumentBlocks(view: PacketView): readonly Block[] {
+  const { instruments, readings } = view.record.run;
+  if (instruments.length === 0) return [];
+  return [
+    { kind: 'heading', level: 2, text: 'Instruments' },
+    {
+      kind: 'table',
+      hasRowHeaders: true,
+      columns: [
+        { header: 'Instrument', share: 1.6 },
+        { header: 'Serial', share: 1 },
+        { header: 'Calibrated', share: 1.2 },
+        { header: 'Good until', share: 1.2 },
+        { header: 'On the day of the visit', share: 1.2 },
+        { header: 'Readings', width: 42, align: 'right' },
+      ],
+      rows: instruments.map((one): Cell[] => {
+        const isInDate = one.calibrationDueOn !== null && one.calibrationDueOn >= view.visitOn;
+        const used = readings.filter((reading) => reading.instrumentId === one.instrumentId).length;
+        return [
+          { text: one.label },
+          { text: one.serial },
+          {
+            text: one.calibratedOn === null ? 'not on record' : dayText(one.calibratedOn),
+            small: one.certificate === null ? null : `certificate ${one.certificate}`,
+          },
+          { text: one.calibrationDueOn === null ? 'not on record' : dayText(one.calibrationDueOn) },
+          {
+            text: one.calibrationDueOn === null ? 'not known' : isInDate ? 'in date' : 'out of date',
+            tone: isInDate ? 'plain' : 'strong',
+          },
+          { text: String(used) },
+        ];
+      }),
+    },
+  ];
+}
+
+function photoBlocks(view: PacketView, pictures: ReadonlyMap<string, PagePhoto>): readonly Block[] {
+  const { photos } = view.record.run;
+  if (photos.length === 0) return [];
+  const shown: Photo[] = [];
+  const notShown: string[] = [];
+  for (const photo of photos) {
+    const label = view.itemOf(photo.itemKey)?.label ?? photo.itemKey;
+    const picture = pictures.get(photo.sha256);
+    if (picture?.kind === 'drawable') {
+      const taken = momentText(photo.takenAt, view.timeZone, view.visitOn);
+      const small = `${taken} · SHA-256 ${photo.sha256.slice(0, 16)}…`;
+      shown.push({ sha256: photo.sha256, widthPx: picture.widthPx, heightPx: picture.heightPx, caption: label, small });
+    } else {
+      const why = picture === undefined ? 'its file is not at hand' : picture.why;
+      notShown.push(`${label}: not shown, ${why}. SHA-256 ${photo.sha256}`);
+    }
+  }
+  return [
+    { kind: 'heading', level: 2, text: 'Photos' },
+    ...(shown.length === 0 ? [] : [{ kind: 'photos', photos: shown } as const]),
+    ...(notShown.length === 0 ? [] : [{ kind: 'list', items: notShown } as const]),
+  ];
+}
+
+function consentBlocks(view: PacketView): readonly Block[] {
+  const { parties, permits } = view.record;
+  const consents = parties.flatMap((party) =>
+    party.consents.map(
+      (consent) =>
+        `${party.name} ${consent.granted ? 'agreed' : 'did not agree'} on ${dayText(consent.on)} to being written to about ${PURPOSE_WORDS[consent.purpose]} by ${consent.channel}.`,
+    ),
+  );
+  const permitLines = permits.map(
+    (permit) =>
+      `Permit ${permit.number}, ${permit.issuer}: ${permit.state}${permit.on === null ? '' : ` on ${dayText(permit.on)}`}.`,
+  );
+  const items = [...consents, ...permitLines];
+  return items.length === 0 ? [] : [{ kind: 'list', items }];
+}
+
+const PURPOSE_WORDS = {
+  appointments: 'appointments',
+  'service-due': 'services that fall due',
+  registration: 'the registration',
+  offers: 'offers',
+  safety: 'safety notices',
+} as const;
+
+function signatureTable(view: PacketView): Block {
+  const { signOffs } = view.record.run;
+  if (signOffs.length === 0) return { kind: 'paragraph', text: 'Nobody has signed.' };
+  return {
+    kind: 'table',
+    hasRowHeaders: true,
+    columns: [
+      { header: 'Signed', share: 1.8 },
+      { header: 'Name', share: 1.8 },
+      { header: 'As', share: 1 },
+      { header: 'At', share: 1 },
+    ],
+    rows: signOffs.map((signOff): Cell[] => [
+      { text: view.itemOf(signOff.itemKey)?.label ?? signOff.itemKey },
+      { text: signOff.name },
+      { text: signOff.by === 'licensed' ? 'licensed person' : 'occupant' },
+      { text: momentText(signOff.at, view.timeZone, view.visitOn) },
+    ]),
+  };
+}

@@ -1,0 +1,15 @@
+/** What pdfkit can do and its published types leave out. */
+declare namespace PDFKit.Mixins {
+  interface StructureElementOptions {
+    bbox?: [number, number, number, number];
+    scope?: 'Column' | 'Row' | 'Both';
+  }
+  interface PDFAttachmentOptions {
+    /** How the file belongs to the document (ISO 19005-3, AFRelationship). */
+    relationship?: 'Source' | 'Data' | 'Supplement' | 'Alternative' | 'Unspecified';
+  }
+  interface PDFFont {
+    /** A font that has been read already: reading one costs more than drawing ten packets. */
+    registerFont(name: string, src: import('fontkit').Font): this;
+  }
+}
