@@ -388,8 +388,8 @@ const rows: readonly CheckRow[] = [
     quantity: 'bar',
     expected: 0.980665,
     tolerance: { relative: 1e-12 },
-    kind: 'P',
-    source: 'NIST SP 811',
+    kind: 'C',
+    source: 'by definition',
     compute: () => PA_PER_KGF_PER_CM2 / PA_PER_BAR,
   },
   {
@@ -398,8 +398,8 @@ const rows: readonly CheckRow[] = [
     quantity: '°C',
     expected: 82.22,
     tolerance: 0.005,
-    kind: 'P',
-    source: 'NIST SP 811',
+    kind: 'C',
+    source: 'by definition',
     compute: () => fahrenheitToCelsius(180),
   },
   {
@@ -408,8 +408,8 @@ const rows: readonly CheckRow[] = [
     quantity: 'K',
     expected: 11.11,
     tolerance: 0.005,
-    kind: 'P',
-    source: 'NIST SP 811',
+    kind: 'C',
+    source: 'by definition',
     compute: () => fahrenheitDifferenceToKelvinDifference(20),
   },
   {
@@ -418,10 +418,10 @@ const rows: readonly CheckRow[] = [
     quantity: '°C',
     expected: -2.78,
     tolerance: 0.005,
-    kind: 'P',
-    source: 'NIST SP 811',
+    kind: 'C',
+    source: 'by definition',
     compute: () => fahrenheitToCelsius(27),
   },
 ];
 
-describeCheckRows('unit factors (U)', rows, { published: 38, computed: 0 });
+describeCheckRows('unit factors (U)', rows, { published: 34, computed: 4 });
