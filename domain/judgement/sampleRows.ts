@@ -4,6 +4,7 @@
  */
 import type { QuantityKey } from '../quantity/quantities.ts';
 import type { Measured } from './measured.ts';
+import { FLUE_GAS } from './quantityGroups.ts';
 
 export type SampleRow = {
   /** Series item, or step where every quantity is an item of its own. */
@@ -14,6 +15,11 @@ export type SampleRow = {
   readonly atMs: number | null;
   readonly readings: readonly Measured[];
   readonly get: (quantity: QuantityKey) => Measured | undefined;
+  /**
+   * The same, or else the newest read at this point on its own: temperatures of water and air that a sheet asks for once
+   * beside its series. Never for the flue gas itself, whose numbers belong to one sample.
+   */
+  readonly near: (quantity: QuantityKey) => Measured | undefined;
 };
 
 /** `measured` oldest first; so are the rows. Of one quantity read twice in a row the later counts. */
@@ -33,10 +39,15 @@ export function sampleRows(measured: readonly Measured[]): readonly SampleRow[] 
     if (row) row.list.set(one.quantity, one);
     else byRow.set(rowKey, { group, list: new Map([[one.quantity, one]]) });
   }
-  return [...byRow.values()].map(({ group, list }) => toRow(group, list)).sort(byTimeThenSample);
+  const newest = new Map(measured.map((one) => [`${one.quantity}|${one.point}`, one]));
+  return [...byRow.values()].map(({ group, list }) => toRow(group, list, newest)).sort(byTimeThenSample);
 }
 
-function toRow(group: string, list: ReadonlyMap<QuantityKey, Measured>): SampleRow {
+function toRow(
+  group: string,
+  list: ReadonlyMap<QuantityKey, Measured>,
+  newest: ReadonlyMap<string, Measured>,
+): SampleRow {
   const readings = [...list.values()];
   const [first] = readings;
   const instants = readings.flatMap((one) => (one.atMs === null ? [] : [one.atMs]));
@@ -47,6 +58,8 @@ function toRow(group: string, list: ReadonlyMap<QuantityKey, Measured>): SampleR
     atMs: instants.length === 0 ? null : Math.max(...instants),
     readings,
     get: (quantity) => list.get(quantity),
+    near: (quantity) =>
+      list.get(quantity) ?? (FLUE_GAS.has(quantity) ? undefined : newest.get(`${quantity}|${first?.point ?? null}`)),
   };
 }
 
@@ -55,4 +68,15 @@ function byTimeThenSample(one: SampleRow, other: SampleRow): number {
   if (byTime !== 0) return byTime;
   const byGroup = one.group < other.group ? -1 : one.group > other.group ? 1 : 0;
   return byGroup || one.sample - other.sample;
+}
+
+/** Two readings of one row, or one of the row and the other read beside it; undefined: the row holds neither. */
+export function pairOf(
+  row: SampleRow,
+  quantity: QuantityKey,
+  other: QuantityKey,
+): readonly [Measured, Measured] | undefined {
+  if (row.get(quantity) === undefined && row.get(other) === undefined) return undefined;
+  const [one, another] = [row.near(quantity), row.near(other)];
+  return one && another ? [one, another] : undefined;
 }

@@ -31,10 +31,10 @@ function excessAir(point: string, context: RunContext): readonly Finding[] {
 const SEA_LEVEL_M = 0;
 
 function flueSide(point: string, context: RunContext): readonly Finding[] {
-  const row = context.lastRow(point, ['o2DryVolPct', 'flueGasC', 'intakeAirC']);
+  const row = context.lastRow(point, ['o2DryVolPct', 'flueGasC']);
   const o2 = row?.get('o2DryVolPct');
   const flue = row?.get('flueGasC');
-  const air = row?.get('intakeAirC');
+  const air = row?.near('intakeAirC');
   if (o2 === undefined || flue === undefined || air === undefined) return [];
   const from = [o2, flue, air];
   const pressure = standardAtmosphere({ elevationM: context.record.site.altitudeM ?? SEA_LEVEL_M });
@@ -86,7 +86,7 @@ function flueSide(point: string, context: RunContext): readonly Finding[] {
       context,
     ),
     ...flueLoss(point, o2, flue, air, context),
-    ...condensing(point, result.dewPointC, row?.get('returnC'), from, context),
+    ...condensing(point, result.dewPointC, row?.near('returnC'), from, context),
   ];
 }
 

@@ -6,15 +6,17 @@ import type { Finding } from '../finding.ts';
 import type { RunContext } from '../runContext.ts';
 import { cannotCompute, computedFinding, plusMinusOf } from './computedFinding.ts';
 
+const HIGH = 'high';
 const FORMULA = 'flow · density · heat capacity · (supply − return), meter in the return';
 
 export function heatOutputOfCircuit(context: RunContext): readonly Finding[] {
   return context.all('systemFlowLPerMin').flatMap((flow) => {
-    const row = context.lastRow(flow.point, ['supplyC', 'returnC']);
-    const supply = row?.get('supplyC');
-    const returned = row?.get('returnC');
+    // A flow that the boiler shows at no firing point in particular is held against high fire.
+    const point = flow.point ?? HIGH;
+    const supply = context.latest('supplyC', point);
+    const returned = context.latest('returnC', point);
     if (supply === undefined || returned === undefined) return [];
-    const common = { name: 'heat-output', point: flow.point, from: [flow, supply, returned], formula: FORMULA };
+    const common = { name: 'heat-output', point, from: [flow, supply, returned], formula: FORMULA };
     if (supply.value - returned.value < LEAST_USEFUL_DELTA_T_K) {
       return [cannotCompute({ ...common, missing: ['supply at least 5 K above return'] }, context)];
     }

@@ -5,7 +5,7 @@ import { inputsOf, type Measured } from '../measured.ts';
 import { orNull } from '../orNull.ts';
 import { proofOf } from '../proof/proofOf.ts';
 import type { RunContext } from '../runContext.ts';
-import type { SampleRow } from '../sampleRows.ts';
+import { pairOf, type SampleRow } from '../sampleRows.ts';
 import type { JudgedValue } from './judgedValue.ts';
 
 export const DERIVED: readonly QuantityKey[] = ['coAirFreePpm', 'coCo2Ratio', 'deltaTK'];
@@ -65,9 +65,9 @@ function coToCo2(row: SampleRow, context: RunContext): readonly JudgedValue[] {
 }
 
 function supplyMinusReturn(row: SampleRow, context: RunContext): readonly JudgedValue[] {
-  const supply = row.get('supplyC');
-  const back = row.get('returnC');
-  if (supply === undefined || back === undefined || row.get('deltaTK') !== undefined) return [];
+  const pair = pairOf(row, 'supplyC', 'returnC');
+  if (pair === undefined || row.get('deltaTK') !== undefined) return [];
+  const [supply, back] = pair;
   return derived('deltaTK', 'K', 'supply − return', row, [supply, back], context, {
     value: supply.value - back.value,
     lowest: supply.lowest - back.highest,

@@ -80,8 +80,8 @@ function flueGas(context: RunContext): readonly Finding[] {
 function deltaT(context: RunContext): readonly Finding[] {
   return context.rows.flatMap((row) => {
     const typed = row.get('deltaTK');
-    const supply = row.get('supplyC');
-    const returned = row.get('returnC');
+    const supply = row.near('supplyC');
+    const returned = row.near('returnC');
     if (!typed || !supply || !returned) return [];
     const computed = supply.value - returned.value;
     const agrees = (value: number) => Math.abs(value - computed) <= DELTA_T_AGREES_WITHIN_K;

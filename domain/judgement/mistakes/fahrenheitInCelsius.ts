@@ -4,7 +4,7 @@ import { fahrenheitToCelsius } from '../../quantity/conversions.ts';
 import type { QuantityKey } from '../../quantity/quantities.ts';
 import type { Measured } from '../measured.ts';
 import type { RunContext } from '../runContext.ts';
-import type { SampleRow } from '../sampleRows.ts';
+import { pairOf, type SampleRow } from '../sampleRows.ts';
 import { change, type MistakeRule, mistakeFinding } from './mistakeFinding.ts';
 import { CONDENSING_FLUE_MAX_C, isCondensing } from './plausibleRanges.ts';
 
@@ -32,7 +32,7 @@ export const fahrenheitInCelsius: MistakeRule = {
 
 function flueTooHot(row: SampleRow, context: RunContext) {
   const flue = row.get('flueGasC');
-  const returned = row.get('returnC');
+  const returned = row.near('returnC');
   if (!flue || !isTypedInCelsius(flue) || !isCondensing(context)) return [];
   const converted = fahrenheitToCelsius(flue.value);
   const isUsualConverted = converted > (returned?.value ?? 25) - 5 && converted < CONDENSING_FLUE_MAX_C;
@@ -47,9 +47,10 @@ function flueTooHot(row: SampleRow, context: RunContext) {
 const LARGEST_OVER_RETURN_K = 60;
 
 function tooFarApart(row: SampleRow, context: RunContext) {
-  const supply = row.get('supplyC');
-  const returned = row.get('returnC');
-  if (!supply || !returned || Math.abs(supply.value - returned.value) <= LARGEST_DELTA_T_K) return [];
+  const pair = pairOf(row, 'supplyC', 'returnC');
+  if (pair === undefined) return [];
+  const [supply, returned] = pair;
+  if (Math.abs(supply.value - returned.value) <= LARGEST_DELTA_T_K) return [];
   const hotter = supply.value > returned.value ? supply : returned;
   const other = hotter === supply ? returned : supply;
   if (!isTypedInCelsius(hotter) || hotter.value > HOTTEST_WATER_C) return [];

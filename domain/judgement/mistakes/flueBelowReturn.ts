@@ -14,7 +14,7 @@ export const flueBelowReturn: MistakeRule = {
   find: (context) =>
     context.rows.flatMap((row) => {
       const flue = row.get('flueGasC');
-      const returned = row.get('returnC');
+      const returned = row.near('returnC');
       if (!flue || !returned || row.point !== FIRING_POINT || returned.value - flue.value <= BELOW_RETURN_K) return [];
       return [
         mistakeFinding(

@@ -40,10 +40,10 @@ function reversed(quantity: QuantityKey, context: RunContext): readonly Measured
 }
 
 function flueRise(context: RunContext): readonly Measured[] {
-  const high = context.lastRow(HIGH, ['flueGasC', 'returnC']);
-  const low = context.lastRow(LOW, ['flueGasC', 'returnC']);
-  const [flueHigh, returnHigh] = [high?.get('flueGasC'), high?.get('returnC')];
-  const [flueLow, returnLow] = [low?.get('flueGasC'), low?.get('returnC')];
+  const high = context.lastRow(HIGH, ['flueGasC']);
+  const low = context.lastRow(LOW, ['flueGasC']);
+  const [flueHigh, returnHigh] = [high?.get('flueGasC'), high?.near('returnC')];
+  const [flueLow, returnLow] = [low?.get('flueGasC'), low?.near('returnC')];
   if (!flueHigh || !returnHigh || !flueLow || !returnLow) return [];
   const riseHigh = flueHigh.value - returnHigh.value;
   const riseLow = flueLow.value - returnLow.value;

@@ -1,4 +1,5 @@
 /** Row 18: while the burner fires, supply is hotter than return. */
+import { pairOf } from '../sampleRows.ts';
 import { exchange, type MistakeRule, mistakeFinding } from './mistakeFinding.ts';
 
 /** Two sensors of one boiler agree to about a degree. */
@@ -8,9 +9,9 @@ export const supplyReturnSwapped: MistakeRule = {
   row: 18,
   find: (context) =>
     context.rows.flatMap((row) => {
-      const supply = row.get('supplyC');
-      const returned = row.get('returnC');
-      if (!supply || !returned || row.point === null || !context.firingPoints.has(row.point)) return [];
+      const pair = pairOf(row, 'supplyC', 'returnC');
+      if (pair === undefined || row.point === null || !context.firingPoints.has(row.point)) return [];
+      const [supply, returned] = pair;
       const tolerance = SENSORS_AGREE_WITHIN_K + Math.hypot(supply.plusMinus, returned.plusMinus);
       if (returned.value - supply.value <= tolerance) return [];
       return [

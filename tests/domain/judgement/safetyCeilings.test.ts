@@ -195,13 +195,18 @@ describe('ceilings as data', () => {
   });
 
   it('knows places by their country code and nothing else', () => {
-    expect(['US-CO', 'ca', 'GB', 'de-BY', 'IE', 'Bavaria', ''].map(regionOf)).toEqual([
+    expect(
+      ['US-CO', 'ca', 'GB', 'de-BY', 'IE', 'Bavaria', '', 'north-america', 'Europe', 'toString'].map(regionOf),
+    ).toEqual([
       'north-america',
       'north-america',
       'britain-and-ireland',
       'europe',
       'britain-and-ireland',
       'unknown',
+      'unknown',
+      'north-america',
+      'europe',
       'unknown',
     ]);
   });
