@@ -17,12 +17,19 @@ const BY_COUNTRY: Readonly<Record<string, Region>> = {
   ),
 };
 
-/** Takes ISO 3166 codes with or without a part of the country: `DE`, `US-CO`, `gb`. */
+const BY_NAME: Readonly<Record<string, Region>> = {
+  'north-america': 'north-america',
+  europe: 'europe',
+  'britain-and-ireland': 'britain-and-ireland',
+};
+
+/** Takes the names of the regions, and ISO 3166 codes with or without a part of the country: `DE`, `US-CO`, `gb`. */
 export function regionOf(jurisdiction: string): Region {
-  const country =
-    jurisdiction
-      .trim()
-      .toUpperCase()
-      .split(/[-_/ ]/)[0] ?? '';
+  const plain = jurisdiction
+    .trim()
+    .toLowerCase()
+    .replaceAll(/[\s_]+/g, '-');
+  if (Object.hasOwn(BY_NAME, plain)) return BY_NAME[plain] ?? 'unknown';
+  const country = plain.toUpperCase().split(/[-/]/)[0] ?? '';
   return Object.hasOwn(BY_COUNTRY, country) ? (BY_COUNTRY[country] ?? 'unknown') : 'unknown';
 }
