@@ -76,7 +76,7 @@ function Gate() {
         <div style={{ minWidth: 0 }}>
           <Strips status={status} />
           <Main>
-            <CurrentScreen />
+            <CurrentScreen place={place} />
           </Main>
         </div>
       </div>

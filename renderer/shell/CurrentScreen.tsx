@@ -1,21 +1,107 @@
 /** The screen that belongs to the current place. */
-import { Screen } from '../kit/Screen.tsx';
-import { RouteLink } from '../RouteLink.tsx';
-import { usePlace } from '../route.ts';
 
-export function CurrentScreen() {
-  const place = usePlace();
+import { assertNever } from '../../domain/result.ts';
+import { ApplianceScreen } from '../appliances/ApplianceScreen.tsx';
+import { AppliancesScreen } from '../appliances/AppliancesScreen.tsx';
+import { EditApplianceScreen } from '../appliances/EditApplianceScreen.tsx';
+import { NewApplianceScreen } from '../appliances/NewApplianceScreen.tsx';
+import { BackupsScreen } from '../backups/BackupsScreen.tsx';
+import { EditCustomerScreen, NewCustomerScreen } from '../customers/CustomerForm.tsx';
+import { CustomerScreen } from '../customers/CustomerScreen.tsx';
+import { CustomersScreen } from '../customers/CustomersScreen.tsx';
+import { InstrumentsScreen } from '../instruments/InstrumentsScreen.tsx';
+import { JobScreen } from '../jobs/JobScreen.tsx';
+import { JobsScreen } from '../jobs/JobsScreen.tsx';
+import { Screen } from '../kit/Screen.tsx';
+import { PeopleScreen } from '../people/PeopleScreen.tsx';
+import { StaffMemberScreen } from '../people/StaffMemberScreen.tsx';
+import { RouteLink } from '../RouteLink.tsx';
+import { RegistrationScreen } from '../registrations/RegistrationScreen.tsx';
+import { RegistrationsScreen } from '../registrations/RegistrationsScreen.tsx';
+import type { Place } from '../route.ts';
+import { SettingsScreen } from '../settings/SettingsScreen.tsx';
+import { SheetScreen } from '../sheets/SheetScreen.tsx';
+import { SheetsScreen } from '../sheets/SheetsScreen.tsx';
+import { GasSupplyScreen } from '../sites/GasSupplyScreen.tsx';
+import { EditSiteScreen, NewSiteScreen } from '../sites/SiteFormScreens.tsx';
+import { SiteScreen } from '../sites/SiteScreen.tsx';
+import { TodayScreen } from '../today/TodayScreen.tsx';
+import { DiaryScreen } from '../visits/DiaryScreen.tsx';
+import { VisitScreen } from '../visits/VisitScreen.tsx';
+
+/** Every place but the run, which has the window to itself. Keyed by record, so that one form never shows another's draft. */
+export function CurrentScreen({ place }: { readonly place: Exclude<Place, { screen: 'run' }> }) {
   switch (place.screen) {
-    default:
+    case 'today':
+      return <TodayScreen />;
+    case 'customers':
+      return <CustomersScreen />;
+    case 'new-customer':
+      return <NewCustomerScreen />;
+    case 'customer':
+      return <CustomerScreen key={place.params.customerId} customerId={place.params.customerId} />;
+    case 'edit-customer':
+      return <EditCustomerScreen key={place.params.customerId} customerId={place.params.customerId} />;
+    case 'new-site':
+      return <NewSiteScreen key={place.params.customerId} customerId={place.params.customerId} />;
+    case 'site':
+      return <SiteScreen key={place.params.siteId} siteId={place.params.siteId} />;
+    case 'edit-site':
+      return <EditSiteScreen key={place.params.siteId} siteId={place.params.siteId} />;
+    case 'gas-supply':
+      return <GasSupplyScreen key={place.params.siteId} siteId={place.params.siteId} />;
+    case 'new-appliance':
+      return <NewApplianceScreen key={place.params.siteId} siteId={place.params.siteId} />;
+    case 'appliances':
+      return <AppliancesScreen />;
+    case 'appliance':
+      return <ApplianceScreen key={place.params.applianceId} applianceId={place.params.applianceId} />;
+    case 'edit-appliance':
+      return <EditApplianceScreen key={place.params.applianceId} applianceId={place.params.applianceId} />;
+    case 'jobs':
+      return <JobsScreen />;
+    case 'job':
+      return <JobScreen key={place.params.jobId} jobId={place.params.jobId} />;
+    case 'visits':
+      return <DiaryScreen day={place.params.day ?? null} />;
+    case 'visit':
+      return <VisitScreen key={place.params.visitId} visitId={place.params.visitId} />;
+    case 'registrations':
+      return <RegistrationsScreen />;
+    case 'registration':
+      return <RegistrationScreen key={place.params.applianceId} applianceId={place.params.applianceId} />;
+    case 'people':
+      return <PeopleScreen />;
+    case 'staff-member':
+      return <StaffMemberScreen key={place.params.staffId} staffId={place.params.staffId} />;
+    case 'instruments':
+      return <InstrumentsScreen />;
+    case 'sheets':
+      return <SheetsScreen />;
+    case 'sheet':
+      return (
+        <SheetScreen
+          key={place.params.sheetId}
+          sheetId={place.params.sheetId}
+          revision={place.params.revision ?? null}
+        />
+      );
+    case 'backups':
+      return <BackupsScreen />;
+    case 'settings':
+      return <SettingsScreen />;
+    case 'unknown':
       return (
         <Screen title="Nothing here">
           <p>
             This address leads nowhere.{' '}
-            <RouteLink to="today" params={{}}>
+            <RouteLink to="today" params={{}} className="lo-link-inline">
               Go to Today
             </RouteLink>
           </p>
         </Screen>
       );
+    default:
+      return assertNever(place);
   }
 }

@@ -1,0 +1,148 @@
+/** Instruments with their calibration: a reading taken out of date is not proven. */
+import { Button } from '@mantine/core';
+import { useState } from 'react';
+import type { Instrument } from '../../electron/contract/people.ts';
+import { DayField } from '../form/DayField.tsx';
+import { DraftFormFrame } from '../form/DraftFormFrame.tsx';
+import { TextField } from '../form/TextField.tsx';
+import { useDraftForm } from '../form/useDraftForm.ts';
+import { Answer } from '../kit/Answer.tsx';
+import { DateText } from '../kit/DateText.tsx';
+import { dayWords } from '../kit/dayWords.ts';
+import { EmptyState } from '../kit/EmptyState.tsx';
+import { ErrorText } from '../kit/ErrorText.tsx';
+import { Panel } from '../kit/Panel.tsx';
+import { PlainTable } from '../kit/PlainTable.tsx';
+import { Screen } from '../kit/Screen.tsx';
+import { useAppStatus } from '../operations/AppStatus.tsx';
+import { useOperation } from '../operations/useOperation.ts';
+import { InDate } from '../people/InDate.tsx';
+import { INSTRUMENT_WORDS } from './instrumentWords.ts';
+import { NewInstrumentPanel } from './NewInstrumentPanel.tsx';
+
+export function InstrumentsScreen() {
+  const found = useOperation('instruments.list', {});
+  const staff = useOperation('staff.list', {});
+  const [isAdding, setIsAdding] = useState(false);
+  const [calibrating, setCalibrating] = useState<string | null>(null);
+  const nameOf = (staffId: string | null) =>
+    staff.state === 'ready' ? (staff.value.find((person) => person.staffId === staffId)?.name ?? '') : '';
+  const addButton = <Button onClick={() => setIsAdding(true)}>New instrument</Button>;
+  return (
+    <Screen title="Instruments" action={isAdding ? undefined : addButton}>
+      {isAdding ? <NewInstrumentPanel onDone={() => setIsAdding(false)} /> : null}
+      <Answer of={found}>
+        {(instruments) => {
+          const chosen = instruments.find(({ instrumentId }) => instrumentId === calibrating);
+          return instruments.length === 0 ? (
+            <EmptyState title="No instruments yet" action={isAdding ? undefined : addButton}>
+              Analysers, manometers, thermometers: each with serial number, accuracy and calibration. The run asks which
+              one a reading was taken with.
+            </EmptyState>
+          ) : (
+            <>
+              {chosen ? (
+                <CalibrationPanel key={chosen.instrumentId} instrument={chosen} onDone={() => setCalibrating(null)} />
+              ) : null}
+              <PlainTable
+                caption="Instruments"
+                rows={instruments}
+                keyOf={({ instrumentId }) => instrumentId}
+                columns={[
+                  {
+                    label: 'Instrument',
+                    cell: ({ label, kind }) => (
+                      <>
+                        <strong>{label}</strong>
+                        <div className="lo-faint">{INSTRUMENT_WORDS[kind]}</div>
+                      </>
+                    ),
+                  },
+                  { label: 'Serial', cell: ({ serial }) => serial },
+                  { label: 'Kept by', cell: ({ keptById }) => nameOf(keptById) },
+                  {
+                    label: 'Calibration',
+                    cell: (instrument) => <CalibrationState instrument={instrument} />,
+                  },
+                  {
+                    label: 'Certificate',
+                    cell: ({ certificate, calibratedOn }) => (
+                      <>
+                        {certificate}
+                        {calibratedOn === null ? null : (
+                          <div className="lo-faint">
+                            <DateText day={calibratedOn} />
+                          </div>
+                        )}
+                      </>
+                    ),
+                  },
+                  {
+                    label: 'Change',
+                    cell: ({ instrumentId, label, retiredOn }) =>
+                      retiredOn === null ? (
+                        <Button variant="default" onClick={() => setCalibrating(instrumentId)}>
+                          Calibrated<span className="lo-hidden">: {label}</span>
+                        </Button>
+                      ) : (
+                        ''
+                      ),
+                  },
+                ]}
+              />
+            </>
+          );
+        }}
+      </Answer>
+    </Screen>
+  );
+}
+
+function CalibrationState({ instrument }: { readonly instrument: Instrument }) {
+  if (instrument.retiredOn !== null) return <>retired {dayWords(instrument.retiredOn)}</>;
+  if (instrument.dueOn === null) {
+    return (
+      <span className="lo-verdict" data-tone="doubt">
+        no calibration on file
+      </span>
+    );
+  }
+  return <InDate to={instrument.dueOn} />;
+}
+
+function CalibrationPanel({ instrument, onDone }: { readonly instrument: Instrument; readonly onDone: () => void }) {
+  const { today } = useAppStatus();
+  const { instrumentId } = instrument;
+  const form = useDraftForm({
+    draftKey: `calibration.${instrumentId}`,
+    operation: 'instruments.addCalibration',
+    initial: { calibratedOn: dayWords(today), dueOn: '', certificate: '' },
+    toInput: (values, reader) => ({
+      instrumentId,
+      calibratedOn: reader.neededDay('calibratedOn', values.calibratedOn),
+      dueOn: reader.neededDay('dueOn', values.dueOn),
+      certificate: reader.optional(values.certificate),
+    }),
+    onDone,
+  });
+  return (
+    <Panel title={`Calibration of ${instrument.label}`}>
+      <DraftFormFrame
+        form={form}
+        submitLabel="Record"
+        failure={<ErrorText error={form.error} />}
+        beside={
+          <Button variant="default" onClick={onDone}>
+            Leave it
+          </Button>
+        }
+      >
+        <div className="lo-fields">
+          <DayField form={form} name="calibratedOn" label="Calibrated on" isNeeded />
+          <DayField form={form} name="dueOn" label="Due again" isNeeded />
+          <TextField form={form} name="certificate" label="Certificate number" />
+        </div>
+      </DraftFormFrame>
+    </Panel>
+  );
+}

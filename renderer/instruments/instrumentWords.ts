@@ -1,0 +1,24 @@
+/** Kinds of instruments, and the quantities each is usually read for. */
+import type { QuantityKey } from '../../domain/quantity/quantities.ts';
+import type { Instrument } from '../../electron/contract/people.ts';
+
+export const INSTRUMENT_WORDS: Readonly<Record<Instrument['kind'], string>> = {
+  analyser: 'flue-gas analyser',
+  manometer: 'manometer',
+  thermometer: 'thermometer',
+  'water-test': 'water test kit',
+  stopwatch: 'stopwatch',
+  multimeter: 'multimeter',
+  other: 'other',
+};
+
+/** Offered as rows of the data sheet; a row left empty is not kept. */
+export const USUAL_QUANTITIES: Readonly<Record<Instrument['kind'], readonly QuantityKey[]>> = {
+  analyser: ['o2DryVolPct', 'co2DryVolPct', 'coPpm', 'flueGasC', 'intakeAirC', 'roomCoPpm'],
+  manometer: ['inletPressureMbarG', 'burnerPressureMbarG', 'tightnessPressureMbarG', 'systemPressureBarG'],
+  thermometer: ['supplyC', 'returnC', 'hotOutletC', 'coldInletC', 'floorSurfaceC'],
+  'water-test': ['waterPh', 'hardnessMmolPerL', 'conductivityUsPerCm', 'chlorideMgPerL', 'inhibitorPct', 'glycolPct'],
+  stopwatch: ['meterSeconds'],
+  multimeter: ['supplyVoltageV', 'flameCurrentUa'],
+  other: [],
+};

@@ -1,0 +1,178 @@
+/** What today asks of whoever is signed in: visits, open make-safes, registrations that press, jobs without a day. */
+import { useMemo } from 'react';
+import type { VisitRow } from '../../electron/contract/visits.ts';
+import { Answer } from '../kit/Answer.tsx';
+import { dayWords } from '../kit/dayWords.ts';
+import { EmptyState } from '../kit/EmptyState.tsx';
+import { ErrorText } from '../kit/ErrorText.tsx';
+import { MakeSafeCount } from '../kit/MakeSafeCount.tsx';
+import { Panel } from '../kit/Panel.tsx';
+import { Screen } from '../kit/Screen.tsx';
+import { JOB_KIND_WORDS } from '../kit/tradeWords.ts';
+import { useAppStatus, useHasRole, useSignedIn } from '../operations/AppStatus.tsx';
+import { useOperation } from '../operations/useOperation.ts';
+import { RouteLink } from '../RouteLink.tsx';
+import { byDaysLeft, RegistrationTable } from '../registrations/RegistrationsScreen.tsx';
+import { VisitCard } from '../visits/VisitCard.tsx';
+import { addDays } from '../visits/week.ts';
+import { useOpenMakeSafes } from './useOpenMakeSafes.ts';
+
+/** As far ahead as the readiness call reaches: one to three days, over a weekend. */
+const DAYS_AHEAD = 5;
+/** Registrations with more time than this do not belong on Today. */
+const PRESSING_DAYS = 14;
+
+export function TodayScreen() {
+  const { today } = useAppStatus();
+  const person = useSignedIn();
+  const plans = useHasRole('dispatcher', 'owner');
+  return (
+    <Screen title={dayWords(today, { weekday: true })}>
+      <MakeSafesPanel />
+      <div className="lo-columns">
+        <VisitsPanel title={plans ? 'Visits' : 'My visits'} staffId={plans ? null : person.staffId} />
+        {plans ? <JobsPanel /> : null}
+      </div>
+      {plans ? <RegistrationsPanel /> : null}
+    </Screen>
+  );
+}
+
+function VisitsPanel({ title, staffId }: { readonly title: string; readonly staffId: string | null }) {
+  const { today } = useAppStatus();
+  // From yesterday on: a visit begun late and not finished is still today's.
+  const visits = useOperation('visits.list', { from: addDays(today, -7), to: addDays(today, DAYS_AHEAD), staffId });
+  return (
+    <Panel
+      title={title}
+      action={
+        <RouteLink to="visits" params={{}}>
+          Diary
+        </RouteLink>
+      }
+    >
+      <Answer of={visits}>
+        {(rows) => <VisitList rows={rows.filter((visit) => isStillToday(visit, today))} today={today} />}
+      </Answer>
+    </Panel>
+  );
+}
+
+function VisitList({ rows, today }: { readonly rows: readonly VisitRow[]; readonly today: string }) {
+  const days = useMemo(() => [...Map.groupBy(rows, (visit) => visit.plannedOn).entries()], [rows]);
+  if (rows.length === 0) {
+    return (
+      <EmptyState title="No visit today or in the next days">
+        Visits get here when a job is booked; see the diary for later ones.
+      </EmptyState>
+    );
+  }
+  return (
+    <div className="lo-pairs">
+      {days.map(([day, visits]) => (
+        <section key={day} aria-label={dayWords(day, { weekday: true })} className="lo-day" data-today={day === today}>
+          <h3>{day === today ? 'Today' : dayWords(day, { weekday: true })}</h3>
+          {visits.map((visit) => (
+            <VisitCard key={visit.visitId} visit={visit} />
+          ))}
+        </section>
+      ))}
+    </div>
+  );
+}
+
+function isStillToday(visit: VisitRow, today: string): boolean {
+  if (visit.state === 'cancelled') return false;
+  if (visit.plannedOn >= today) return true;
+  return visit.state !== 'signed' && visit.state !== 'finished';
+}
+
+function MakeSafesPanel() {
+  const { rows: open, error } = useOpenMakeSafes();
+  if (error !== null) return <ErrorText error={error} />;
+  if (open.length === 0) return null;
+  return (
+    <Panel title="Made safe and still open">
+      <ul className="lo-gaps">
+        {open.map((row) => (
+          <li key={row.applianceId}>
+            <RouteLink to="appliance" params={{ applianceId: row.applianceId }}>
+              {row.maker} {row.model}, {[row.street, row.city].filter(Boolean).join(', ')}
+            </RouteLink>
+            <span>
+              {row.customerName} <MakeSafeCount count={row.openMakeSafes} />
+            </span>
+          </li>
+        ))}
+      </ul>
+    </Panel>
+  );
+}
+
+function JobsPanel() {
+  const jobs = useOperation('jobs.list', {});
+  return (
+    <Panel
+      title="Jobs to book"
+      action={
+        <RouteLink to="jobs" params={{}}>
+          All
+        </RouteLink>
+      }
+    >
+      <Answer of={jobs}>
+        {(rows) =>
+          rows.length === 0 ? (
+            <EmptyState title="Every job is booked">A job is opened on its appliance.</EmptyState>
+          ) : (
+            <ul className="lo-gaps">
+              {rows.slice(0, 8).map((row) => (
+                <li key={row.jobId}>
+                  <RouteLink to="job" params={{ jobId: row.jobId }}>
+                    {JOB_KIND_WORDS[row.kind]}: {row.customerName ?? row.serial}, {row.city}
+                  </RouteLink>
+                  <span className="lo-faint">
+                    {row.openReadiness.length === 0
+                      ? 'ready to book'
+                      : `${row.openReadiness.length} readiness items open`}
+                  </span>
+                </li>
+              ))}
+            </ul>
+          )
+        }
+      </Answer>
+    </Panel>
+  );
+}
+
+function RegistrationsPanel() {
+  const { today } = useAppStatus();
+  const registrations = useOperation('registrations.list', { openOnly: true });
+  return (
+    <Panel
+      title="Registrations that press"
+      action={
+        <RouteLink to="registrations" params={{}}>
+          All
+        </RouteLink>
+      }
+    >
+      <Answer of={registrations}>
+        {(rows) => {
+          const pressing = rows.filter(
+            ({ deadline, followUpOn }) =>
+              (deadline !== null && deadline.daysLeft <= PRESSING_DAYS) || (followUpOn !== null && followUpOn <= today),
+          );
+          return pressing.length === 0 ? (
+            <EmptyState title={`None in the next ${PRESSING_DAYS} days`}>
+              Registrations come here two weeks before their last day, and on the day of a follow-up.
+            </EmptyState>
+          ) : (
+            <RegistrationTable rows={pressing.toSorted(byDaysLeft)} />
+          );
+        }}
+      </Answer>
+    </Panel>
+  );
+}
