@@ -20,15 +20,13 @@ export function excessAirFromAnalysis(input: {
   readonly co2DryVolPct: DryVolPct;
   readonly coPpmDry: PpmDry;
 }): Result<Percent, OutOfRange> {
-  const outside =
-    checkRange('o2DryVolPct', input.o2DryVolPct, 0, 15) ??
-    checkRange('co2DryVolPct', input.co2DryVolPct, 0, O2_IN_AIR_GERMAN_VOL_PCT - input.o2DryVolPct) ??
-    checkRange('coPpmDry', input.coPpmDry, 0, 100_000);
-  if (outside) return err(outside);
   const coPct = input.coPpmDry / 10_000;
+  const outside =
+    checkRange('coPpmDry', input.coPpmDry, 0, 100_000) ??
+    checkRange('o2DryVolPct', input.o2DryVolPct, coPct / 2, 15) ??
+    checkRange('co2DryVolPct', input.co2DryVolPct, 0, O2_IN_AIR_GERMAN_VOL_PCT - input.o2DryVolPct);
+  if (outside) return err(outside);
   const surplusO2 = input.o2DryVolPct - coPct / 2;
-  const rich = checkRange('o2DryVolPct', input.o2DryVolPct, coPct / 2, 15);
-  if (rich) return err(rich);
   const n2Pct = 100 - input.co2DryVolPct - coPct - input.o2DryVolPct;
   return ok((100 * surplusO2) / (O2_PER_N2 * n2Pct - surplusO2));
 }

@@ -3,7 +3,7 @@
  *
  * Formula  w = φ·psat(t)/(p − φ·psat(t))
  * Units    mol of vapour per mol of dry air; air in °C, pressure in kPa absolute
- * Valid    air 0–60 °C (below freezing the share is under 0.6 % and is left out: pass 0 % humidity); φ 0–100 %;
+ * Valid    air 0–60 °C (below freezing the share is under 0.6 % and is left out: pass 0 % humidity, at any temperature); φ 0–100 %;
  *          pressure 50–110 kPa
  * Source   Dalton's law with IAPWS-IF97 saturation
  * Checked  tests/domain/combustion/humidAir.test.ts, against an ASHRAE psychrometric library
@@ -22,8 +22,8 @@ export function airVapourMolPerMol(input: MoistAir & { readonly pressureKpaAbs: 
     checkRange('pressureKpaAbs', input.pressureKpaAbs, 50, 110);
   if (outside) return err(outside);
   if (input.relativeHumidityPct === 0) {
-    const cold = checkRange('airC', input.airC, -60, 60);
-    return cold ? err(cold) : ok(0);
+    const notANumber = checkRange('airC', input.airC, null, null);
+    return notANumber ? err(notANumber) : ok(0);
   }
   const frozen = checkRange('airC', input.airC, 0, 60);
   if (frozen) return err(frozen);

@@ -6,11 +6,13 @@ import { NORMAL_MOLAR_VOLUME_M3_PER_MOL } from '../../../domain/combustion/combu
 import { combustionEfficiency } from '../../../domain/combustion/combustionEfficiency.ts';
 import { flueDewPointC } from '../../../domain/combustion/dewPoint.ts';
 import { mgPerKwhFromPpm, noxPpmFromNoPpm } from '../../../domain/combustion/emissionMass.ts';
+import { excessAirFromAnalysis } from '../../../domain/combustion/epaExcessAir.ts';
 import {
   fcFromUltimateAnalysis,
   fdFromUltimateAnalysis,
   lbPerMmbtuFromPpm,
 } from '../../../domain/combustion/fFactors.ts';
+import { foPlausibility } from '../../../domain/combustion/foPlausibility.ts';
 import { G20, G31, HD_5, NG_US, OIL_2 } from '../../../domain/combustion/fuels.ts';
 import { co2MaxOfPair, o2FromCo2 } from '../../../domain/combustion/o2Co2.ts';
 import { flueLossFromCo2, flueLossFromO2, SIEGERT_CONSTANTS } from '../../../domain/combustion/siegert.ts';
@@ -301,6 +303,46 @@ const rows: readonly CheckRow[] = [
     compute: () =>
       100 * unwrap(lambdaFromCarbonBalance({ fuel: G20, o2DryVolPct: 2.95, co2DryVolPct: 9.7, coPpmDry: 5000 })),
   },
+  {
+    id: 'STA-22',
+    inputs: 'dry CO2 9.7 CO 0.5 O2 2.95 N2 86.85, EPA form (EXA-09)',
+    quantity: 'excess air, %',
+    expected: 13.3476,
+    tolerance: 0.0001,
+    kind: 'C',
+    source: '100 × 2.7/(0.264 × 86.85 − 2.7) by hand',
+    compute: () => unwrap(excessAirFromAnalysis({ o2DryVolPct: 2.95, co2DryVolPct: 9.7, coPpmDry: 5000 })),
+  },
+  {
+    id: 'STA-23',
+    inputs: 'dry CO2 9.7 CO 0.5 O2 2.95 (FO-06)',
+    quantity: 'Fo',
+    expected: 1.784314,
+    tolerance: 0.000001,
+    kind: 'C',
+    source: '(20.9 − 2.7)/10.2 by hand',
+    compute: () => unwrap(foPlausibility({ fuel: G20, o2DryVolPct: 2.95, co2DryVolPct: 9.7, coPpmDry: 5000 })).fo,
+  },
+  {
+    id: 'STA-24',
+    inputs: 'coal-like analysis C 70 H 5 S 3 N 1.5 O 20, 12 000 Btu/lb, Method 19',
+    quantity: 'Fd, dscf/MMBtu',
+    expected: 9834.1667,
+    tolerance: 0.001,
+    kind: 'C',
+    source: '10⁶ × (18.2 + 107.1 + 1.71 + 0.21 − 9.2)/12 000 by hand, coefficients S4',
+    compute: () =>
+      unwrap(
+        fdFromUltimateAnalysis({
+          carbonMassPct: 70,
+          hydrogenMassPct: 5,
+          sulphurMassPct: 3,
+          nitrogenMassPct: 1.5,
+          oxygenMassPct: 20,
+          gcvBtuPerLb: 12_000,
+        }),
+      ),
+  },
 ];
 
-describeCheckRows('figures stated beside the formulas (STA)', rows, { published: 6, computed: 15 });
+describeCheckRows('figures stated beside the formulas (STA)', rows, { published: 6, computed: 18 });

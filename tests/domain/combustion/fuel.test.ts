@@ -9,7 +9,19 @@ import {
 } from '../../../domain/combustion/combustionConstants.ts';
 import { combustionProducts } from '../../../domain/combustion/combustionProducts.ts';
 import type { GasComposition } from '../../../domain/combustion/fuel.ts';
-import { G20, G25, G30, G31, HD_5, NG_US, OIL_2, SITE_FUELS } from '../../../domain/combustion/fuels.ts';
+import {
+  G20,
+  G23,
+  G24,
+  G25,
+  G30,
+  G31,
+  G222,
+  HD_5,
+  NG_US,
+  OIL_2,
+  SITE_FUELS,
+} from '../../../domain/combustion/fuels.ts';
 import { GAS_COMPONENT_KEYS } from '../../../domain/combustion/gasComponents.ts';
 import { gasFuel } from '../../../domain/combustion/gasFuel.ts';
 import { gasProperties } from '../../../domain/combustion/gasProperties.ts';
@@ -139,6 +151,33 @@ describe('an oil from its analysis', () => {
 });
 
 describe('the fuels known by name', () => {
+  it('have the compositions their documents print (EN 437; AGA Report No. 8 Gulf Coast test gas; two nominal ones)', () => {
+    expect([G20, G25, G23, G222, G24, G30, G31].map(({ name, molePct }) => [name, molePct])).toEqual([
+      ['G20', { methane: 100 }],
+      ['G25', { methane: 86, nitrogen: 14 }],
+      ['G23', { methane: 92.5, nitrogen: 7.5 }],
+      ['G222', { methane: 77, hydrogen: 23 }],
+      ['G24', { methane: 68, propane: 12, hydrogen: 20 }],
+      ['G30', { nButane: 50, iButane: 50 }],
+      ['G31', { propane: 100 }],
+    ]);
+    expect(NG_US.molePct).toEqual({
+      methane: 96.5222,
+      ethane: 1.8186,
+      propane: 0.4596,
+      iButane: 0.0977,
+      nButane: 0.1007,
+      iPentane: 0.0473,
+      nPentane: 0.0324,
+      nHexane: 0.0664,
+      nitrogen: 0.2595,
+      carbonDioxide: 0.5956,
+    });
+    expect(HD_5.molePct).toEqual({ propane: 95, ethane: 2, propylene: 2, nButane: 1 });
+    expect(OIL_2.massPct).toEqual({ carbon: 87, hydrogen: 12.8, sulphur: 0.2, nitrogen: 0, oxygen: 0 });
+    expect(OIL_2.hhv25CKj).toBe(45_400);
+  });
+
   it('are what a site is taken to burn until the supplier says otherwise', () => {
     expect(SITE_FUELS).toEqual({ 'natural-gas': NG_US, propane: HD_5, butane: G30, 'heating-oil': OIL_2 });
     expect(SITE_FUELS['natural-gas'].co2MaxDryVolPct).toBeGreaterThan(11.8);

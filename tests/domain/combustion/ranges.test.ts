@@ -1,3 +1,4 @@
+import { describe, expect, it } from 'vitest';
 import { lambdaFromCo2, lambdaFromO2 } from '../../../domain/combustion/airRatio.ts';
 import { lambdaFromCarbonBalance } from '../../../domain/combustion/carbonBalance.ts';
 import {
@@ -233,10 +234,6 @@ describeRanges(
   ),
 );
 describeRanges(
-  'air without humidity',
-  fields(airVapourMolPerMol, { airC: 20, relativeHumidityPct: 0, pressureKpaAbs: 100 }, { airC: [-60, 60] }),
-);
-describeRanges(
   'flue dew point',
   fields(
     flueDewPointC,
@@ -414,3 +411,17 @@ describeRanges('saturation pressure', [
 describeRanges('saturation temperature', [
   { quantity: 'pressureMpaAbs', min: 611.213e-6, max: 22.064, call: saturationTemperatureK },
 ]);
+
+describe('edges that do not scale with the bound', () => {
+  it('lets CO2 read half a percent above CO2max, as an instrument may, and no more', () => {
+    const at = (co2DryVolPct: number) => coAirFreeFromCo2({ fuel: G20, coPpmDry: 50, co2DryVolPct });
+    expect(at(CO2_MAX + 0.499)).toMatchObject({ ok: true });
+    expect(at(CO2_MAX + 0.502)).toMatchObject({ ok: false });
+  });
+
+  it('takes dry air at any temperature, but not at none', () => {
+    const at = (airC: number) => airVapourMolPerMol({ airC, relativeHumidityPct: 0, pressureKpaAbs: 100 });
+    expect(at(-60)).toEqual({ ok: true, value: 0 });
+    expect(at(Number.NaN)).toMatchObject({ ok: false, error: { code: 'out-of-range', quantity: 'airC' } });
+  });
+});
