@@ -7,6 +7,7 @@ import type { Database } from 'better-sqlite3';
 import { eq, getTableName, type InferInsertModel } from 'drizzle-orm';
 import type { drizzle } from 'drizzle-orm/better-sqlite3';
 import type { AnySQLiteColumn, SQLiteTable } from 'drizzle-orm/sqlite-core';
+import { insertRow } from './insertRow.ts';
 import { newId } from './newId.ts';
 import type { ReadableDb, WriteContext } from './openStore.ts';
 import type * as schema from './schema/index.ts';
@@ -53,7 +54,7 @@ export class StoreWriter {
   insert<T extends TableWithId>(table: T, row: Omit<InferInsertModel<T>, 'id'> & { readonly id?: string }): string {
     const rowId = row.id ?? this.newId();
     const full = { ...row, id: rowId } as InferInsertModel<T>;
-    this.#drizzle.insert(table).values(full).run();
+    insertRow(this.#raw, table, full);
     const fields: Record<string, LoggedField> = {};
     for (const [name, value] of Object.entries(row)) {
       if (name !== 'id' && value !== undefined && value !== null) fields[name] = { base: null, value };
@@ -135,10 +136,7 @@ export class StoreWriter {
       hlc: this.#lastHlc,
     };
     this.#nextSeq += 1;
-    this.#drizzle
-      .insert(ops)
-      .values({ ...op, hash: createHash('sha256').update(JSON.stringify(op)).digest('hex') })
-      .run();
+    insertRow(this.#raw, ops, { ...op, hash: createHash('sha256').update(JSON.stringify(op)).digest('hex') });
   }
 }
 

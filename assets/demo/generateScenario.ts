@@ -9,8 +9,9 @@ import type { ModelSheet } from '../../domain/procedure/modelSheet.ts';
 import { parseModelSheet } from '../../domain/procedure/parseModelSheet.ts';
 import { unwrap } from '../../domain/result.ts';
 import { foldForSearch } from '../../domain/text/foldForSearch.ts';
+import type { RecordedRun } from '../../electron/demo/recordedRun.ts';
 import { type Scenario, scenario } from '../../electron/demo/scenario.ts';
-import { FAULTS } from './generator/faults.ts';
+import { FAULTS, type Fault } from './generator/faults.ts';
 import { writeNotes } from './generator/notes.ts';
 import { seeded } from './generator/random.ts';
 import { type BoilerFacts, visitTruth } from './generator/truth.ts';
@@ -152,7 +153,7 @@ function makeCustomer(index: number): Scenario['customers'][number] {
   const since = ANCHOR.subtract({ days: random.integer(1100, 2400) });
   const left = APPLIANCES - boilers.length;
   const wanted = isFirm
-    ? Math.min(left - (CUSTOMERS - index - 1), random.integer(3, 5))
+    ? Math.min(left - (CUSTOMERS - index - 1), 4 + (Math.floor(index / 7) % 2))
     : Math.min(left - (CUSTOMERS - index - 1), index % 9 === 4 ? 2 : 1);
   const fuel = town.city === 'Upper Corrie' ? 'propane' : 'natural-gas';
   const hasFloor = index % 5 === 2;
@@ -165,10 +166,7 @@ function makeCustomer(index: number): Scenario['customers'][number] {
     name,
     contactName: isFirm ? 'Building manager' : null,
     language: index % 11 === 3 ? ('fr' as const) : ('en' as const),
-    email:
-      index % 6 === 5
-        ? null
-        : `${foldForSearch(name).replaceAll(' ', '.')}@mail.example`,
+    email: index % 6 === 5 ? null : `${foldForSearch(name).replaceAll(' ', '.')}@mail.example`,
     phoneTyped: `902 555 ${String(1000 + index * 37).slice(-4)}`,
     street,
     postcode,
@@ -342,7 +340,7 @@ function addHistory(boiler: Boiler, index: number): void {
   const fault = index % 4 === 1 ? FAULTS[Math.floor(index / 4) % FAULTS.length] : undefined;
   visits.push(doneVisit(boiler, 'startup', startedOn, 0, fault?.key ?? null));
   registrations.push(registrationFor(boiler, index, startedOn));
-  if (fault?.key === 'co-stop' || fault?.key === 'over-range') {
+  if (fault?.makesSafe) {
     makeSafes.push({
       applianceKey: boiler.key,
       visitKey: `${boiler.key}-startup-0`,
@@ -350,7 +348,7 @@ function addHistory(boiler: Boiler, index: number): void {
       isolatedHow: 'gas valve at the boiler shut and tagged',
       labelNumber: `MS-${300 + index}`,
       toldWhom: boiler.occupant,
-      isClosed: fault.key === 'co-stop',
+      isClosed: false,
     });
   }
   for (let year = 1; ; year += 1) {
@@ -358,9 +356,7 @@ function addHistory(boiler: Boiler, index: number): void {
     if (Temporal.PlainDate.compare(dueOn, ANCHOR) >= 0) break;
     // One in ten services was missed: the service round has something to find.
     if (random.chance(0.1)) continue;
-    const serviceFault = random.chance(0.15)
-      ? random.pick(FAULTS.filter((one) => one.key !== 'co-stop' && one.key !== 'over-range')).key
-      : null;
+    const serviceFault = random.chance(0.15) ? random.pick(FAULTS.filter((one) => !one.makesSafe)).key : null;
     visits.push(doneVisit(boiler, 'service', dueOn, year, serviceFault));
   }
 }
@@ -402,8 +398,21 @@ function doneVisit(
     isPencilled: false,
     analyserKey: technicianKey === 'ingrid' ? 'analyser-2' : 'analyser-1',
     faultKey,
-    notes: fault === undefined ? notes : fault.apply(notes),
+    ...writtenDown(notes, fault, on),
   };
+}
+
+/** A slip or fault found long ago was put right and read again the same day; a recent one is still open. */
+function writtenDown(
+  notes: RecordedRun,
+  fault: Fault | undefined,
+  on: Temporal.PlainDate,
+): Pick<Scenario['visits'][number], 'firstNotes' | 'notes'> {
+  if (fault === undefined) return { firstNotes: null, notes };
+  const isRecent = on.until(ANCHOR, { largestUnit: 'days' }).days < 45;
+  return isRecent || fault.makesSafe
+    ? { firstNotes: null, notes: fault.apply(notes) }
+    : { firstNotes: fault.apply(notes), notes };
 }
 
 function bookedVisit(boiler: Boiler, index: number): Scenario['visits'][number] {
@@ -420,6 +429,7 @@ function bookedVisit(boiler: Boiler, index: number): Scenario['visits'][number] 
     isPencilled: index % 3 === 2,
     analyserKey: 'analyser-1',
     faultKey: null,
+    firstNotes: null,
     notes: null,
   };
 }

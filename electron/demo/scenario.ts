@@ -90,6 +90,8 @@ export const scenario = z.strictObject({
       isPencilled: z.boolean(),
       analyserKey: key,
       faultKey: z.string().nullable(),
+      /** What was written first and then read again: only entries that differ from `notes` count. */
+      firstNotes: recordedRun.nullable(),
       notes: recordedRun.nullable(),
     }),
   ),

@@ -45,7 +45,9 @@ describe('answerAppRequest', () => {
 });
 
 describe('contentSecurityPolicy', () => {
-  const rules = new Map(contentSecurityPolicy.split('; ').map((rule) => [rule.split(' ')[0], rule.split(' ').slice(1)]));
+  const rules = new Map(
+    contentSecurityPolicy.split('; ').map((rule) => [rule.split(' ')[0], rule.split(' ').slice(1)]),
+  );
 
   it('allows nothing that is not named', () => {
     expect(rules.get('default-src')).toEqual(["'none'"]);

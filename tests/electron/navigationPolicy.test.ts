@@ -46,9 +46,12 @@ describe('isOwnPage', () => {
     expect(isOwnPage(address)).toBe(false);
   });
 
-  it.each([appPage, 'app://lightoff/', 'app://lightoff/index.html#/visits', 'APP://lightoff/x?y'])('is true for %s', (address) => {
-    expect(isOwnPage(address)).toBe(true);
-  });
+  it.each([appPage, 'app://lightoff/', 'app://lightoff/index.html#/visits', 'APP://lightoff/x?y'])(
+    'is true for %s',
+    (address) => {
+      expect(isOwnPage(address)).toBe(true);
+    },
+  );
 });
 
 const badOutside = [

@@ -14,7 +14,9 @@ describe('readPageFile', () => {
     const root = await readPageFile(page.folder, '/');
     expect(root?.mediaType).toBe('text/html; charset=utf-8');
     expect(Buffer.from(root?.bytes ?? []).toString()).toContain('<title>page</title>');
-    expect((await readPageFile(page.folder, '/assets/index-aB3_x.js'))?.mediaType).toBe('text/javascript; charset=utf-8');
+    expect((await readPageFile(page.folder, '/assets/index-aB3_x.js'))?.mediaType).toBe(
+      'text/javascript; charset=utf-8',
+    );
   });
 
   it('has at least thirty ways out to refuse', () => {
@@ -25,7 +27,10 @@ describe('readPageFile', () => {
     expect(await readPageFile(page.folder, path)).toBeNull();
   });
 
-  it.each(['/missing.html', '/assets', '/assets/', '', 'index.html', '/index.exe'])('has nothing for %j', async (path) => {
-    expect(await readPageFile(page.folder, path)).toBeNull();
-  });
+  it.each(['/missing.html', '/assets', '/assets/', '', 'index.html', '/index.exe'])(
+    'has nothing for %j',
+    async (path) => {
+      expect(await readPageFile(page.folder, path)).toBeNull();
+    },
+  );
 });

@@ -5,12 +5,15 @@ type Entry = { readonly text: string; readonly unit: string };
 
 export type Fault = {
   readonly key: string;
+  /** So bad that the visit ends with the gas shut. */
+  readonly makesSafe: boolean;
   readonly apply: (notes: RecordedRun) => RecordedRun;
 };
 
 export const FAULTS: readonly Fault[] = [
   {
     key: 'o2-co2-swapped',
+    makesSafe: false,
     apply: (notes) =>
       changeSeries(notes, 'high-flue', (series) => ({
         ...series,
@@ -20,6 +23,7 @@ export const FAULTS: readonly Fault[] = [
   },
   {
     key: 'co-high',
+    makesSafe: false,
     apply: (notes) =>
       changeSeries(notes, 'high-flue', (series) => ({
         ...series,
@@ -28,6 +32,7 @@ export const FAULTS: readonly Fault[] = [
   },
   {
     key: 'co-stop',
+    makesSafe: true,
     apply: (notes) =>
       changeSeries(notes, 'high-flue', (series) => ({
         ...series,
@@ -36,6 +41,7 @@ export const FAULTS: readonly Fault[] = [
   },
   {
     key: 'over-range',
+    makesSafe: true,
     apply: (notes) =>
       changeSeries(notes, 'high-flue', (series) => ({
         ...series,
@@ -44,6 +50,7 @@ export const FAULTS: readonly Fault[] = [
   },
   {
     key: 'not-steady',
+    makesSafe: false,
     apply: (notes) =>
       changeSeries(notes, 'low-flue', (series) => ({
         ...series,
@@ -52,6 +59,7 @@ export const FAULTS: readonly Fault[] = [
   },
   {
     key: 'too-lean',
+    makesSafe: false,
     apply: (notes) =>
       changeSeries(notes, 'low-flue', (series) => ({
         ...series,
@@ -59,21 +67,36 @@ export const FAULTS: readonly Fault[] = [
         co2DryVolPct: shift(series['co2DryVolPct'] ?? [], -1.25),
       })),
   },
-  { key: 'fahrenheit', apply: (notes) => changeReading(notes, 'high-supply', () => ({ text: '102', unit: '°C' })) },
+  {
+    key: 'fahrenheit',
+    makesSafe: false,
+    apply: (notes) => changeReading(notes, 'high-supply', () => ({ text: '102', unit: '°C' })),
+  },
   {
     key: 'low-gas-pressure',
+    makesSafe: false,
     apply: (notes) => changeReading(notes, 'inlet-dynamic', () => ({ text: '9.2', unit: 'mbar' })),
   },
   {
     key: 'under-filled',
+    makesSafe: false,
     apply: (notes) => changeReading(notes, 'pressure-after-purge', () => ({ text: '0.6', unit: 'bar' })),
   },
   {
     key: 'meter-not-possible',
+    makesSafe: false,
     apply: (notes) => changeReading(notes, 'meter-seconds', () => ({ notMeasured: 'meter behind a locked door' })),
   },
-  { key: 'hard-water', apply: (notes) => changeReading(notes, 'system-ph', () => ({ text: '9.9', unit: '' })) },
-  { key: 'setting-left', apply: (notes) => ({ ...notes, answers: { ...notes.answers, 'settings-chosen': 'left' } }) },
+  {
+    key: 'hard-water',
+    makesSafe: false,
+    apply: (notes) => changeReading(notes, 'system-ph', () => ({ text: '9.9', unit: '' })),
+  },
+  {
+    key: 'setting-left',
+    makesSafe: false,
+    apply: (notes) => ({ ...notes, answers: { ...notes.answers, 'settings-chosen': 'left' } }),
+  },
 ];
 
 function changeSeries(

@@ -40,7 +40,14 @@ export function writeNotes(steps: readonly SheetStep[], context: NotesContext): 
     answers: {} as Record<string, string>,
     readings: {} as RecordedRun['readings'],
     series: {} as RecordedRun['series'],
-    photos: { default: 'installation.png' },
+    photos: {
+      default: 'installation.png',
+      'plate-photo': 'data-plate.png',
+      'vent-joint-photo': 'vent-joint.png',
+      'vent-end-photo': 'vent-end.png',
+      'gauge-cold-photo': 'gauge.png',
+      'gauge-hot-photo': 'gauge.png',
+    },
     signOffs: {} as Record<string, string>,
   };
   for (const item of steps.flatMap((step) => step.items)) {

@@ -2,7 +2,7 @@
  * One box: what is typed, kept as a draft until the store has taken it, and what became of the last save. Saved when it is
  * left and on Enter; a refused save leaves the text where it is and says why.
  */
-import { useCallback, useEffect, useRef, useState } from 'react';
+import { useEffect, useRef, useState } from 'react';
 import type { ItemAddress } from '../../../domain/procedure/progressTypes.ts';
 import type { SaveState } from '../../kit/FieldSaved.tsx';
 import { useRun } from '../state/RunContext.ts';
@@ -76,12 +76,12 @@ export function useField(options: {
   };
 
   // Enter saves, and leaving the box a moment later must not save a second time.
-  const commit = useCallback(() => {
+  const commit = () => {
     running.current ??= saveNow().finally(() => {
       running.current = null;
     });
     return running.current;
-  }, [saveNow]);
+  };
 
   return { text, type, state, isChanged: draft !== null && draft !== stored, commit };
 }

@@ -58,7 +58,8 @@ export function MakeSafeForm({ makeSafe }: { readonly makeSafe: MakeSafe }) {
         event.preventDefault();
         void save(lines);
         const boxes = [...(form.current?.querySelectorAll<HTMLInputElement>('input[type="text"]') ?? [])];
-        boxes[boxes.findIndex((box) => box === document.activeElement) + 1]?.focus();
+        const next = boxes.findIndex((box) => box === document.activeElement) + 1;
+        boxes[next]?.focus();
       }}
     >
       {LINES.map(([name, label]) => (

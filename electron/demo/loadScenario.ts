@@ -1,0 +1,312 @@
+/** Puts the scenario into an empty store, with every date moved so that its anchor is today. */
+import { randomBytes } from 'node:crypto';
+import { Temporal } from 'temporal-polyfill';
+import { findAppliance } from '../../db/appliances.ts';
+import type { Store } from '../../db/openStore.ts';
+import { findRegistration } from '../../db/registrations.ts';
+import {
+  applianceDates,
+  appliances,
+  attachments,
+  calibrations,
+  companies,
+  consents,
+  customers,
+  gasLoads,
+  gasSupplies,
+  gasSupplySites,
+  instruments,
+  jobs,
+  licences,
+  makeSafes,
+  parties,
+  placements,
+  readinessAnswers,
+  registrations,
+  runs,
+  sealDisclosures,
+  seals,
+  siteEmitters,
+  sites,
+  staff,
+  visitCrew,
+  visitJobs,
+  visits,
+} from '../../db/schema/index.ts';
+import { listSealsOfVisit } from '../../db/seals.ts';
+import { findNewestRevision } from '../../db/sheets.ts';
+import { listEmitters } from '../../db/sites.ts';
+import type { StoreWriter } from '../../db/storeWriter.ts';
+import { findVisit } from '../../db/visits.ts';
+import type { EmitterKind, FuelKey } from '../../domain/procedure/modelSheet.ts';
+import { READINESS_ITEMS } from '../../domain/procedure/readiness.ts';
+import { foldForSearch } from '../../domain/text/foldForSearch.ts';
+import { serialKeyOf } from '../../domain/text/serialKey.ts';
+import { setRoles } from '../operations/appHandlers.ts';
+import { toPartyRow } from '../operations/partyFields.ts';
+import { hashPin } from '../operations/pins.ts';
+import { readRecordInput } from '../operations/recordInput.ts';
+import { readRunState } from '../operations/runState.ts';
+import { addShippedSheets } from '../operations/shippedSheets.ts';
+import { buildSealedRecord } from '../sealing/buildSealedRecord.ts';
+import { canonicalJson, sealHash } from '../sealing/canonicalJson.ts';
+import { recordNotes } from './recordNotes.ts';
+import type { Scenario } from './scenario.ts';
+
+export type LoadOptions = {
+  readonly appRoot: string;
+  readonly now: string;
+  readonly pin: string;
+  readonly putFile: (bytes: Uint8Array) => { readonly sha256: string };
+  readonly readPhoto: (fileName: string) => Uint8Array;
+};
+
+/** Ids of what was made, by the scenario's own keys. */
+type Ids = Map<string, string>;
+type VisitOfScenario = Scenario['visits'][number];
+
+export function loadScenario(store: Store, unmoved: Scenario, options: LoadOptions): void {
+  const data = moveToToday(unmoved, options.now);
+  const ids: Ids = new Map();
+  // One transaction: a demo is there whole or not at all.
+  store.write({ actorId: null, now: options.now }, (writer) => {
+    writer.insert(companies, data.company);
+    addShippedSheets(writer, options.appRoot, 'all');
+    addPeople(writer, data, ids, hashPin(options.pin));
+    for (const customer of data.customers) addCustomer(writer, customer, ids, data.company.country);
+    addPhotos(writer, data, ids, options);
+    for (const registration of data.registrations) {
+      writer.insert(registrations, { ...registration, applianceId: idOf(ids, registration.applianceKey), jobId: null });
+    }
+    for (const visit of data.visits) addVisit(writer, visit, ids);
+    for (const openJob of data.openJobs) addOpenJob(writer, openJob, ids, options.now);
+    for (const makeSafe of data.makeSafes) addMakeSafe(writer, makeSafe, data, ids);
+    for (const visit of data.visits) sealVisit(writer, visit, ids);
+  });
+}
+
+function moveToToday(data: Scenario, now: string): Scenario {
+  const days = Temporal.PlainDate.from(data.anchorOn).until(now.slice(0, 10), { largestUnit: 'days' }).days;
+  const move = (text: string): string =>
+    `${Temporal.PlainDate.from(text.slice(0, 10)).add({ days }).toString()}${text.slice(10)}`;
+  const isDated = /^\d{4}-\d{2}-\d{2}(T[\d:.]+Z)?$/;
+  return JSON.parse(JSON.stringify(data), (_key, value: unknown) =>
+    typeof value === 'string' && isDated.test(value) ? move(value) : value,
+  ) as Scenario;
+}
+
+function addPeople(writer: StoreWriter, data: Scenario, ids: Ids, pinHash: string): void {
+  for (const person of data.people) {
+    const staffId = writer.insert(staff, {
+      name: person.name,
+      initials: person.initials,
+      pinHash,
+      activeFrom: '2020-01-01',
+    });
+    ids.set(person.key, staffId);
+    setRoles(writer, staffId, [], person.roles);
+    for (const licence of person.licences) writer.insert(licences, { staffId, ...licence });
+  }
+  for (const { key, calibrations: dates, ...instrument } of data.instruments) {
+    const instrumentId = writer.insert(instruments, instrument);
+    ids.set(key, instrumentId);
+    for (const calibration of dates) writer.insert(calibrations, { instrumentId, ...calibration });
+  }
+}
+
+function addCustomer(writer: StoreWriter, customer: Scenario['customers'][number], ids: Ids, country: string): void {
+  const partyId = writer.insert(parties, toPartyRow(customer.party, country));
+  const customerId = writer.insert(customers, { partyId, since: customer.since });
+  for (const consent of customer.consents) writer.insert(consents, { partyId, ...consent });
+  for (const { key, site, gasSupply, appliances: standing } of customer.sites) {
+    const { emitters, ...fields } = site;
+    const searchText = foldForSearch([site.street, site.postcode, site.city].filter(Boolean).join(' '));
+    const siteId = writer.insert(sites, { customerId, ...fields, searchText });
+    ids.set(key, siteId);
+    for (const emitter of emitters) writer.insert(siteEmitters, { siteId, ...emitter });
+    const { loads, ...supply } = gasSupply;
+    const gasSupplyId = writer.insert(gasSupplies, supply);
+    writer.insert(gasSupplySites, { gasSupplyId, siteId });
+    for (const load of loads) writer.insert(gasLoads, { gasSupplyId, ...load });
+    for (const { key: applianceKey, appliance, position, dates } of standing) {
+      const applianceId = writer.insert(appliances, { ...appliance, serialKey: serialKeyOf(appliance.serial) });
+      ids.set(applianceKey, applianceId);
+      ids.set(`site of ${applianceKey}`, siteId);
+      writer.insert(placements, {
+        applianceId,
+        siteId,
+        position,
+        fromOn: dates.find((date) => date.kind === 'installed')?.on ?? null,
+      });
+      for (const date of dates) writer.insert(applianceDates, { applianceId, ...date });
+    }
+  }
+}
+
+function addPhotos(writer: StoreWriter, data: Scenario, ids: Ids, options: LoadOptions): void {
+  const names = new Set(data.visits.flatMap((visit) => Object.values(visit.notes?.photos ?? {})));
+  for (const fileName of names) {
+    const bytes = options.readPhoto(fileName);
+    ids.set(
+      fileName,
+      writer.insert(attachments, {
+        sha256: options.putFile(bytes).sha256,
+        mediaType: 'image/png',
+        byteLength: bytes.length,
+        fileName,
+        origin: 'original',
+        subject: 'photo',
+        addedById: idOf(ids, 'tobias'),
+        addedAt: options.now,
+      }),
+    );
+  }
+}
+
+function addVisit(writer: StoreWriter, visit: VisitOfScenario, ids: Ids): void {
+  const applianceId = idOf(ids, visit.applianceKey);
+  const technicianId = idOf(ids, visit.technicianKey);
+  const siteId = idOf(ids, `site of ${visit.applianceKey}`);
+  const appliance = findAppliance(writer.db, applianceId);
+  const jobId = writer.insert(jobs, {
+    kind: visit.kind,
+    applianceId,
+    openedAt: `${visit.plannedOn}T12:00:00.000Z`,
+    isChargeable: true,
+  });
+  const visitId = writer.insert(visits, {
+    siteId,
+    state: visit.isPencilled ? 'pencilled' : 'planned',
+    plannedOn: visit.plannedOn,
+    plannedFrom: visit.plannedFrom,
+    plannedTo: visit.plannedTo,
+    durationMin: visit.durationMin,
+  });
+  ids.set(visit.key, visitId);
+  writer.insert(visitJobs, { visitId, jobId });
+  writer.insert(visitCrew, { visitId, staffId: technicianId, role: 'licensed' });
+  if (visit.kind === 'startup') {
+    const registration = findRegistration(writer.db, applianceId);
+    if (registration !== undefined) writer.update(registrations, registration.id, { jobId });
+    addReadiness(writer, jobId, idOf(ids, 'dispatcher'), `${visit.plannedOn}T09:00:00.000Z`, READINESS_ITEMS.length);
+  }
+  if (visit.notes === null) return;
+  const { runId, endedAt } = recordNotes(writer, {
+    visitId,
+    jobId,
+    steps: visit.kind,
+    revision: findNewestRevision(writer.db, appliance?.sheetId ?? ''),
+    fuel: (appliance?.plateFuel ?? 'natural-gas') as FuelKey,
+    notes: visit.notes,
+    firstNotes: visit.firstNotes,
+    staffId: technicianId,
+    instrumentOf: (quantity) => idOf(ids, PRESSURES.has(quantity) ? 'manometer' : visit.analyserKey),
+    photoOf: (fileName) => idOf(ids, fileName),
+    emitters: listEmitters(writer.db, siteId).map((row) => row.emitter as EmitterKind),
+  });
+  ids.set(`run of ${visit.key}`, runId);
+  const isOpen = visit.faultKey !== null && visit.firstNotes === null;
+  writer.update(visits, visitId, {
+    state: 'finished',
+    startedAt: visit.notes.startedAt,
+    endedAt,
+    outcome: isOpen ? 'return-needed' : 'finished',
+    outcomeReason: isOpen ? 'one reading to be looked at again' : null,
+    labourMin: visit.durationMin,
+  });
+  if (isOpen) return;
+  writer.update(jobs, jobId, { closedAt: endedAt });
+  if (visit.kind === 'startup') {
+    writer.insert(applianceDates, {
+      applianceId,
+      kind: 'started',
+      on: visit.plannedOn,
+      precision: 'day',
+      source: 'startup visit',
+    });
+  }
+}
+
+/** Read with the manometer rather than the analyser. */
+const PRESSURES = new Set(['inletPressureMbarG', 'burnerPressureMbarG', 'tightnessPressureMbarG', 'tightnessDropMbar']);
+
+function addReadiness(
+  writer: StoreWriter,
+  jobId: string,
+  recordedById: string,
+  recordedAt: string,
+  count: number,
+): void {
+  for (const item of READINESS_ITEMS.slice(0, count)) {
+    writer.insert(readinessAnswers, {
+      jobId,
+      itemKey: item.key,
+      answer: 'yes',
+      confirmedBy: 'builder, by phone',
+      recordedById,
+      recordedAt,
+    });
+  }
+}
+
+function addOpenJob(writer: StoreWriter, openJob: Scenario['openJobs'][number], ids: Ids, now: string): void {
+  const jobId = writer.insert(jobs, {
+    kind: 'startup',
+    applianceId: idOf(ids, openJob.applianceKey),
+    openedAt: now,
+    isChargeable: true,
+  });
+  addReadiness(writer, jobId, idOf(ids, 'dispatcher'), now, openJob.readyItems);
+}
+
+function addMakeSafe(writer: StoreWriter, makeSafe: Scenario['makeSafes'][number], data: Scenario, ids: Ids): void {
+  const visit = data.visits.find((one) => one.key === makeSafe.visitKey);
+  const visitId = idOf(ids, makeSafe.visitKey);
+  writer.insert(makeSafes, {
+    applianceId: idOf(ids, makeSafe.applianceKey),
+    siteId: idOf(ids, `site of ${makeSafe.applianceKey}`),
+    visitId,
+    what: makeSafe.what,
+    isolatedHow: makeSafe.isolatedHow,
+    labelNumber: makeSafe.labelNumber,
+    toldWhom: makeSafe.toldWhom,
+    deliveredHow: 'in person',
+    isRefused: false,
+    openedById: idOf(ids, visit?.technicianKey ?? 'tobias'),
+    openedAt: findVisit(writer.db, visitId)?.endedAt ?? writer.now,
+  });
+  writer.update(visits, visitId, { outcome: 'made-safe', outcomeReason: makeSafe.what });
+}
+
+/** Everything that is not to be come back to was signed the same day. */
+function sealVisit(writer: StoreWriter, visit: VisitOfScenario, ids: Ids): void {
+  const visitId = idOf(ids, visit.key);
+  const row = findVisit(writer.db, visitId);
+  const runId = ids.get(`run of ${visit.key}`);
+  if (row?.endedAt == null || runId === undefined || row.outcome === 'return-needed') return;
+  const state = readRunState(writer.db, runId, visitId, row.endedAt);
+  const position = {
+    sequence: listSealsOfVisit(writer.db, visitId).length + 1,
+    kind: 'sealed' as const,
+    previousSha256: null,
+    amends: null,
+    sealedAt: row.endedAt,
+    sealedById: idOf(ids, visit.technicianKey),
+  };
+  const { record, disclosures } = buildSealedRecord(
+    { ...readRecordInput(writer.db, state, row, row.endedAt), seal: position },
+    () => randomBytes(16).toString('hex'),
+  );
+  const canonical = canonicalJson(record);
+  const { amends: _amends, ...fields } = position;
+  const sealId = writer.insert(seals, { visitId, runId, ...fields, canonical, sha256: sealHash(canonical) });
+  for (const disclosure of disclosures) writer.insert(sealDisclosures, { sealId, ...disclosure });
+  writer.update(runs, runId, { sealedAt: row.endedAt });
+  writer.update(visits, visitId, { state: 'signed' });
+}
+
+function idOf(ids: Ids, key: string): string {
+  const found = ids.get(key);
+  if (found === undefined) throw new Error(`the scenario names "${key}" but does not have it`);
+  return found;
+}
