@@ -105,29 +105,48 @@ export function withReading(record: RunRecord, one: RecordedReading): RunRecord 
   return { ...record, readings: [...record.readings, one] };
 }
 
+/** What numbers a test enters, and with what. */
+export type EntryStyle = {
+  readonly stepKey: string;
+  readonly instrumentId: string | null;
+  readonly entryFor: (quantity: QuantityKey, point: string | null) => number;
+};
+
+const PLAIN: EntryStyle = { stepKey: 'any', instrumentId: null, entryFor: () => 1 };
+
 /** One acceptable entry for an item: what a careful technician would do next with it. */
-export function withAcceptableEntry(record: RunRecord, item: StepItem, at: string): RunRecord {
+export function withAcceptableEntry(
+  record: RunRecord,
+  item: StepItem,
+  at: string,
+  style: EntryStyle = PLAIN,
+): RunRecord {
+  const { stepKey, instrumentId } = style;
   switch (item.kind) {
     case 'confirm':
-      return withAnswer(record, item.key, 'yes', at);
+      return withAnswer(record, item.key, 'yes', at, { stepKey });
     case 'choose':
-      return withAnswer(record, item.key, acceptableOption(item, record), at, { reason: 'seen and thought about' });
+      return withAnswer(record, item.key, acceptableOption(item, record), at, {
+        stepKey,
+        reason: 'seen and thought about',
+      });
     case 'note':
-      return withAnswer(record, item.key, item.identifies === 'serial' ? record.appliance.serial : 'noted', at);
+      return withAnswer(record, item.key, item.identifies === 'serial' ? record.appliance.serial : 'noted', at, {
+        stepKey,
+      });
     case 'witness':
-      return withAnswer(record, item.key, 'Somebody Else', at);
-    case 'read':
-      return withReading(record, reading(item.key, item.quantity, 1, at, { point: item.point }));
+      return withAnswer(record, item.key, 'Somebody Else', at, { stepKey });
+    case 'read': {
+      const { quantity, point } = item;
+      const value = style.entryFor(quantity, point);
+      return withReading(record, reading(item.key, quantity, value, at, { point, stepKey, instrumentId }));
+    }
     case 'series':
-      return withSample(record, item, at);
-    case 'hold':
-      return {
-        ...record,
-        holds: [
-          ...record.holds,
-          { itemKey: item.key, startedAt: at, requiredS: item.seconds, endedAt: null, clockJumped: false },
-        ],
-      };
+      return withSample(record, item, at, style);
+    case 'hold': {
+      const hold = { itemKey: item.key, startedAt: at, requiredS: item.seconds, endedAt: null, clockJumped: false };
+      return { ...record, holds: [...record.holds, hold] };
+    }
     case 'tuning':
       return withTuningMovedOn(
         record,
@@ -161,15 +180,20 @@ function isOtherFuel(value: string, fuel: FuelKey): boolean {
   return ['natural-gas', 'propane', 'butane', 'heating-oil'].includes(value) && value !== fuel;
 }
 
-function withSample(record: RunRecord, item: Extract<StepItem, { kind: 'series' }>, at: string): RunRecord {
-  const isReached = record.firingPoints.some((one) => one.firingPoint === item.firingPoint);
-  if (!isReached) {
-    return { ...record, firingPoints: [...record.firingPoints, { firingPoint: item.firingPoint, reachedAt: at }] };
+function withSample(
+  record: RunRecord,
+  item: Extract<StepItem, { kind: 'series' }>,
+  at: string,
+  { stepKey, instrumentId, entryFor }: EntryStyle,
+): RunRecord {
+  const { firingPoint } = item;
+  if (record.firingPoints.at(-1)?.firingPoint !== firingPoint) {
+    return { ...record, firingPoints: [...record.firingPoints, { firingPoint, reachedAt: at }] };
   }
   const taken = record.readings.filter((one) => one.itemKey === item.key).map((one) => one.sample);
-  const sample = Math.max(0, ...taken) + 1;
+  const more = { sample: Math.max(0, ...taken) + 1, point: firingPoint, stepKey, instrumentId };
   return item.quantities.reduce(
-    (filled, quantity) => withReading(filled, reading(item.key, quantity, 1, at, { sample, point: item.firingPoint })),
+    (filled, quantity) => withReading(filled, reading(item.key, quantity, entryFor(quantity, firingPoint), at, more)),
     record,
   );
 }

@@ -3,7 +3,8 @@
  * with it: only what was measured last decides.
  */
 import type { Finding } from '../../judgement/finding.ts';
-import type { SheetLimit, StepItem } from '../modelSheet.ts';
+import type { QuantityKey } from '../../quantity/quantities.ts';
+import type { ItemOf, SheetLimit, StepItem } from '../modelSheet.ts';
 import type { RunProgressInput } from '../progressTypes.ts';
 import type { RecordedReading } from '../runRecord.ts';
 import type { AskedStep } from './askedItems.ts';
@@ -69,9 +70,7 @@ function standsInTheWay(finding: Finding): boolean {
 /** A computed finding names the readings it came from among its inputs. In the order they were measured. */
 function sourceReadings(finding: Finding, readings: ReadonlyMap<string, RecordedReading>): readonly RecordedReading[] {
   const ids = finding.readingId === null ? Object.values(finding.basis.inputs) : [finding.readingId];
-  return ids
-    .flatMap((id) => (typeof id === 'string' ? (readings.get(id) ?? []) : []))
-    .sort((one, other) => secondsBetween(other.measuredAt, one.measuredAt));
+  return ids.flatMap((id) => (typeof id === 'string' ? (readings.get(id) ?? []) : [])).sort(byTime);
 }
 
 /** Of several samples of one thing the newest stands for all of them. */
@@ -80,8 +79,9 @@ function newestOfEach(sources: readonly RecordedReading[]): readonly RecordedRea
 }
 
 /**
- * The newest reading of an item decides. In a series the last `minSamples` of a quantity decide together about outside
- * and stop, so that one good sample does not wipe out a bad one taken a minute before.
+ * The newest reading of an item decides. At a firing point the last `minSamples` of a quantity decide together about
+ * outside and stop, so that one good sample does not wipe out a bad one taken a minute before; and they decide for every
+ * series of that point, so that what was found before the work is history once it has been read again after it.
  */
 function decides(
   reading: RecordedReading,
@@ -92,10 +92,28 @@ function decides(
 ): boolean {
   const item = items.get(reading.itemKey);
   if (item === undefined) return true;
-  const isOfSeries = item.kind === 'series' && seriesQuantities(item).includes(reading.quantity);
-  const count = isOfSeries && isHard ? minSamples : 1;
-  const deciding = byItem.liveReadings(reading.itemKey, reading.quantity).slice(-count);
+  const isSample = item.kind === 'series' && seriesQuantities(item).includes(reading.quantity);
+  const live = isSample
+    ? samplesAtFiringPoint(item, reading.quantity, items, byItem)
+    : byItem.liveReadings(reading.itemKey, reading.quantity);
+  const deciding = live.slice(isSample && isHard ? -minSamples : -1);
   return deciding.some((one) => one.readingId === reading.readingId);
+}
+
+function samplesAtFiringPoint(
+  item: ItemOf<'series'>,
+  quantity: QuantityKey,
+  items: ReadonlyMap<string, StepItem>,
+  byItem: RecordByItem,
+): readonly RecordedReading[] {
+  return [...items.values()]
+    .filter((one) => one.kind === 'series' && one.firingPoint === item.firingPoint)
+    .flatMap((one) => byItem.liveReadings(one.key, quantity))
+    .sort(byTime);
+}
+
+function byTime(one: RecordedReading, other: RecordedReading): number {
+  return secondsBetween(other.measuredAt, one.measuredAt);
 }
 
 function standsWithAdvice(finding: Finding, item: StepItem, input: RunProgressInput, byItem: RecordByItem): boolean {

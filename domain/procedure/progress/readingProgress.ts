@@ -2,7 +2,7 @@
 import type { QuantityKey } from '../../quantity/quantities.ts';
 import type { ItemOf } from '../modelSheet.ts';
 import type { ItemReason, ItemTimer } from '../progressTypes.ts';
-import type { RecordedReading } from '../runRecord.ts';
+import type { RecordedFiringPoint, RecordedReading } from '../runRecord.ts';
 import { secondsLeft } from './instants.ts';
 import { answeredAt, type ItemContext, notPossible, type OwnProgress, openBecause } from './itemContext.ts';
 
@@ -27,9 +27,9 @@ export function seriesProgress(item: ItemOf<'series'>, context: ItemContext): Ow
     if (reason !== null) because.push(reason);
   }
   if (lastAt === null && left !== null) return left;
-  const reached = context.byItem.firingPoint(item.firingPoint);
+  const reached = reachedPoint(item, because.length > 0, context);
   if (reached === undefined) because.unshift({ code: 'firing-point-not-reached', firingPoint: item.firingPoint });
-  const timer = settleTimer(item, context);
+  const timer = reached === undefined ? {} : settleTimer(item, reached, context);
   if (because.length === 0 && lastAt !== null) return { ...answeredAt(lastAt), ...timer };
   return { ...openBecause(...because), lastAt, ...timer };
 }
@@ -56,11 +56,29 @@ function quantityReason(
   return { code: 'too-few-samples', quantity, have, need };
 }
 
-/** Whether a sample came too early is the judgement's to say; this only shows how long to wait for the next one. */
-function settleTimer(item: ItemOf<'series'>, context: ItemContext): { readonly timer?: ItemTimer } {
-  const reachedAt = context.byItem.firingPoint(item.firingPoint)?.reachedAt;
+/**
+ * While samples are missing the burner must stand at this point now: been there, gone to another and come back without
+ * a word is not known. Whether the samples taken came too early is the judgement's to say.
+ */
+function reachedPoint(
+  item: ItemOf<'series'>,
+  samplesMissing: boolean,
+  context: ItemContext,
+): RecordedFiringPoint | undefined {
+  const reached = context.byItem.firingPoint(item.firingPoint);
+  const isThereNow = context.byItem.lastFiringPoint?.firingPoint === item.firingPoint;
+  return samplesMissing && !isThereNow ? undefined : reached;
+}
+
+/** How long to wait for the next sample. */
+function settleTimer(
+  item: ItemOf<'series'>,
+  reached: RecordedFiringPoint,
+  context: ItemContext,
+): { readonly timer?: ItemTimer } {
   const totalS = context.input.sheet.firingPoints.find((point) => point.key === item.firingPoint)?.settleS;
-  if (reachedAt === undefined || totalS === undefined) return {};
-  const left = secondsLeft(reachedAt, totalS, context.input.now);
-  return left === null ? {} : { timer: { kind: 'settle', startedAt: reachedAt, totalS, secondsLeft: left } };
+  if (totalS === undefined) return {};
+  const startedAt = reached.reachedAt;
+  const left = secondsLeft(startedAt, totalS, context.input.now);
+  return left === null ? {} : { timer: { kind: 'settle', startedAt, totalS, secondsLeft: left } };
 }

@@ -22,6 +22,8 @@ export type RecordByItem = {
   readonly photos: (itemKey: string) => readonly RecordedPhoto[];
   readonly signOff: (itemKey: string) => RecordedSignOff | undefined;
   readonly firingPoint: (firingPoint: string) => RecordedFiringPoint | undefined;
+  /** The rate the burner was last brought to. */
+  readonly lastFiringPoint: RecordedFiringPoint | undefined;
 };
 
 export function recordByItem(record: RunRecord): RecordByItem {
@@ -45,6 +47,7 @@ export function recordByItem(record: RunRecord): RecordByItem {
     photos: (itemKey) => photos.get(itemKey) ?? [],
     signOff: (itemKey) => newest(signOffs.get(itemKey) ?? [], (one) => one.at),
     firingPoint: (firingPoint) => newest(firingPoints.get(firingPoint) ?? [], (one) => one.reachedAt),
+    lastFiringPoint: newest(record.firingPoints, (one) => one.reachedAt),
   };
 }
 

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { WATER_SIDE_AT_ZERO } from '../../../domain/judgement/proof/otherReasons.ts';
 import type { Block, ModelSheet, SheetStep, StepItem } from '../../../domain/procedure/modelSheet.ts';
 import { readShippedSheets } from '../../support/shippedSheets.ts';
 import { DEMANDS_OF_PRACTICE } from './demandsOfPractice.ts';
@@ -31,7 +32,9 @@ describe('demands of practice', () => {
 
   it.each(named(sheets))('$name: no item claims a demand that is not on the list', ({ sheet }) => {
     const claimed = allItems([...sheet.startup, ...sheet.service]).flatMap((item) => item.meets);
-    expect(claimed.filter((id) => !DEMANDS_OF_PRACTICE.has(id) && !MAKERS_OWN.includes(id))).toEqual([]);
+    expect(
+      claimed.filter((id) => !DEMANDS_OF_PRACTICE.has(id) && ![...MAKERS_OWN, ...READ_BY_JUDGEMENT].includes(id)),
+    ).toEqual([]);
   });
 
   it.each(named(sheets))('$name: every hold before lighting keeps the burner off, at a startup', ({ sheet }) => {
@@ -60,6 +63,19 @@ describe('demands of practice', () => {
     expect(never.filter((item) => item.mayBeNotPossible).map((item) => item.key)).toEqual([]);
   });
 
+  it.each(named(sheets))(
+    '$name: a vessel is read beside the question whether its water side is at zero',
+    ({ sheet }) => {
+      for (const steps of [sheet.startup, sheet.service]) {
+        const items = allItems(steps);
+        const question = items.findIndex((item) => item.kind === 'confirm' && item.meets.includes(WATER_SIDE_AT_ZERO));
+        const vessel = items.findIndex((item) => item.kind === 'read' && item.quantity === 'vesselPreChargeBarG');
+        expect(question).toBeGreaterThanOrEqual(0);
+        expect(vessel).toBe(question + 1);
+      }
+    },
+  );
+
   it.each(named(sheets))('$name: burning steps stand behind the hold point, signing behind the other', ({ sheet }) => {
     for (const step of [...sheet.startup, ...sheet.service]) {
       const burns = step.items.some((item) => item.kind === 'series' || item.kind === 'tuning');
@@ -69,6 +85,9 @@ describe('demands of practice', () => {
     }
   });
 });
+
+/** Not a demand of practice by itself: it tells the judgement which item proves the vessel's reading. */
+const READ_BY_JUDGEMENT = [WATER_SIDE_AT_ZERO];
 
 /** Practice asks for high and low; a middle reading only makers with three firing points ask for. */
 const MAKERS_OWN = ['2.7/mid'];

@@ -364,6 +364,34 @@ describe('a series', () => {
   });
 });
 
+describe('readings before and after the work', () => {
+  const series = (key: string) =>
+    anItem('series', key, { firingPoint: 'high', quantities: ['coPpm'], blocks: ['leaving'] });
+  const sheet = tinySheet([
+    aStep('found', [series('as-found')], { needsClear: 'firing' }),
+    aStep('final', [series('final-flue')], { needsClear: 'firing' }),
+  ]);
+  const sample = (itemKey: string, number: number, seconds: number) =>
+    reading(itemKey, 'coPpm', 200, secondsAfter(DAY_START, seconds), { sample: number });
+  const found = [sample('as-found', 1, 300), sample('as-found', 2, 400)];
+  const finals = [sample('final-flue', 1, 5000), sample('final-flue', 2, 5100)];
+  const marked = { ...blank, firingPoints: [{ firingPoint: 'high', reachedAt: DAY_START }] };
+  const findings = found.map((one) => aFinding({ readingId: one.readingId }));
+  const leaving = (readings: RunRecord['readings'], more: readonly Finding[] = []) =>
+    blockedItems(progressOf(sheet, { ...marked, readings }, { findings: [...findings, ...more] }), 'leaving');
+
+  it('what was found outside stays on record, and decides until it has been read again in full', () => {
+    expect(leaving(found)).toEqual(['as-found', 'final-flue']);
+    expect(leaving([...found, ...finals.slice(0, 1)])).toEqual(['as-found', 'final-flue']);
+    expect(leaving([...found, ...finals])).toEqual([]);
+  });
+
+  it('a bad reading after the work is not excused by a good one before', () => {
+    const after = finals.map((one) => aFinding({ readingId: one.readingId }));
+    expect(leaving([...found, ...finals], after)).toEqual(['final-flue']);
+  });
+});
+
 describe('a finding', () => {
   const sheet = tinySheet(
     [
@@ -742,5 +770,29 @@ describe('items kept to a fuel, an emitter or an earlier answer', () => {
     const record = withReading(withAnswer(blank, 'converted', 'no', DAY_START), one);
     const findings = [aFinding({ readingId: one.readingId, verdict: 'stop' })];
     expect(progressOf(sheet, record, { findings }).gates.firing.some((each) => each.itemKey === null)).toBe(true);
+  });
+});
+
+describe('the rate the burner stands at', () => {
+  const sheet = tinySheet([aStep('s', [anItem('series', 'flue', { firingPoint: 'high', quantities: ['coPpm'] })])], {
+    firingPoints: [
+      { key: 'high', label: 'High', settleS: 60 },
+      { key: 'low', label: 'Low', settleS: 60 },
+    ],
+  });
+  const mark = (firingPoint: string, seconds: number) => ({
+    firingPoint,
+    reachedAt: secondsAfter(DAY_START, seconds),
+  });
+  const because = (record: RunRecord) => itemOf(progressOf(sheet, record), 'flue').because.map((one) => one.code);
+
+  it('must be marked again after the burner has been somewhere else, until the samples are there', () => {
+    const gone = { ...blank, firingPoints: [mark('high', 0), mark('low', 300)] };
+    expect(because(gone)).toEqual(['firing-point-not-reached', 'too-few-samples']);
+    expect(because({ ...gone, firingPoints: [...gone.firingPoints, mark('high', 900)] })).toEqual(['too-few-samples']);
+    const samples = [1, 2].map((sample) =>
+      reading('flue', 'coPpm', 20, secondsAfter(DAY_START, 60 * sample), { sample }),
+    );
+    expect(because({ ...gone, readings: samples })).toEqual([]);
   });
 });
