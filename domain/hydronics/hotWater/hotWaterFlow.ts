@@ -1,5 +1,6 @@
 import type { Celsius, KelvinDifference, Kw, LPerMin } from '../../quantity/units.ts';
-import { checkRange, err, type OutOfRange, ok, type Result } from '../../result.ts';
+import { checkRange, err, type OutOfRange, ok, type Result, unwrap } from '../../result.ts';
+import { bisect } from '../bisect.ts';
 import { WATER } from '../fluid/systemFluid.ts';
 import { flowFromOutput } from '../output/flowFromOutput.ts';
 import { heatOutput } from '../output/heatOutput.ts';
@@ -49,16 +50,14 @@ export function hotWaterRise(heater: {
   if (!least.ok) return least;
   const refusedOutput = checkRange('outputKw', outputKw, least.value, most.value);
   if (refusedOutput) return err(refusedOutput);
-  let low = 1;
-  let high = largestRiseK;
-  for (let halving = 0; halving < 60; halving += 1) {
-    const middle = (low + high) / 2;
-    const output = outputAt({ coldC, flowLPerMin, riseK: middle });
-    if (!output.ok) return output;
-    if (output.value < outputKw) low = middle;
-    else high = middle;
-  }
-  return ok((low + high) / 2);
+  return ok(
+    bisect({
+      low: 1,
+      high: largestRiseK,
+      // Both ends have an output, so every rise between them has one too.
+      isBelow: (riseK) => unwrap(outputAt({ coldC, flowLPerMin, riseK })) < outputKw,
+    }),
+  );
 }
 
 function outputAt(draw: { readonly coldC: Celsius; readonly flowLPerMin: LPerMin; readonly riseK: number }) {

@@ -1,5 +1,6 @@
 import type { Celsius, KelvinDifference } from '../../quantity/units.ts';
 import { checkRange, err, type OutOfRange, ok, type Result } from '../../result.ts';
+import { bisect } from '../bisect.ts';
 
 /** An emitter circuit at its design day. */
 export type ResetDesign = {
@@ -66,15 +67,12 @@ export function outdoorForReturn(
   if (refusedSlope) return err(refusedSlope);
   if (returnBelowC >= designReturnC) return ok({ kind: 'down-to-the-design-day' });
   if (returnBelowC <= designRoomC) return ok({ kind: 'never' });
-  let low = 0;
-  let high = 1;
-  for (let halving = 0; halving < 60; halving += 1) {
-    const middle = (low + high) / 2;
-    const { returnC } = waterAtLoad({ design: wish, roomC: designRoomC, loadShare: middle });
-    if (returnC < returnBelowC) low = middle;
-    else high = middle;
-  }
-  const outdoorC = designRoomC - internalGainK - low * (designRoomC - (designOutdoorC + internalGainK));
+  const loadShare = bisect({
+    low: 0,
+    high: 1,
+    isBelow: (share) => waterAtLoad({ design: wish, roomC: designRoomC, loadShare: share }).returnC < returnBelowC,
+  });
+  const outdoorC = designRoomC - internalGainK - loadShare * (designRoomC - (designOutdoorC + internalGainK));
   return ok({ kind: 'above', outdoorC });
 }
 
@@ -98,7 +96,7 @@ function checkDesign(design: ResetDesign): OutOfRange | null {
   const { designSupplyC, designReturnC, designRoomC, designOutdoorC, exponent, internalGainK = 0 } = design;
   return (
     checkRange('designRoomC', designRoomC, 5, 35) ??
-    checkRange('designReturnC', designReturnC, designRoomC + 0.5, 120) ??
+    checkRange('designReturnC', designReturnC, designRoomC + 0.5, null) ??
     checkRange('designSupplyC', designSupplyC, designReturnC, 120) ??
     checkRange('internalGainK', internalGainK, 0, 20) ??
     checkRange('designOutdoorC', designOutdoorC, -60, designRoomC - internalGainK - 1) ??

@@ -21,9 +21,9 @@ export function twoPointReset(line: {
   const { designOutdoorC, designSupplyC, warmOutdoorC, warmSupplyC, outdoorC } = line;
   const refused =
     checkRange('outdoorC', outdoorC, -60, 60) ??
-    checkRange('designOutdoorC', designOutdoorC, -60, 40) ??
+    checkRange('designOutdoorC', designOutdoorC, -60, null) ??
     checkRange('warmOutdoorC', warmOutdoorC, designOutdoorC + 1, 41) ??
-    checkRange('warmSupplyC', warmSupplyC, 5, 120) ??
+    checkRange('warmSupplyC', warmSupplyC, 5, null) ??
     checkRange('designSupplyC', designSupplyC, warmSupplyC, 120);
   if (refused) return err(refused);
   const share = (warmOutdoorC - outdoorC) / (warmOutdoorC - designOutdoorC);

@@ -20,13 +20,16 @@ function combi45(systemVolumeL: number) {
   );
 }
 
-/** Output kW, content L/kW; columns. "none" is null. Each row is asked at its upper end. */
+/** Output kW, content L/kW; columns. "none" is null. Each row is asked at both of its ends. */
 const ROWS = [
   [50, 0.3, [null, 3.0, 0.02], [null, 3.0, 0.05]],
   [50, 0.29, [3.0, 2.0, 0.02], [3.0, 1.5, 0.05]],
+  [50.1, 0.3, [2.0, 1.5, 0.02], [2.0, 1.0, 0.05]],
+  [50.1, 0.29, [2.0, 1.5, 0.02], [2.0, 1.0, 0.05]],
   [200, 0.3, [2.0, 1.5, 0.02], [2.0, 1.0, 0.05]],
+  [200.1, 0.3, [1.5, 0.02, 0.02], [1.5, 0.05, 0.05]],
   [600, 0.3, [1.5, 0.02, 0.02], [1.5, 0.05, 0.05]],
-  [601, 0.3, [0.02, 0.02, 0.02], [0.05, 0.05, 0.05]],
+  [600.1, 0.3, [0.02, 0.02, 0.02], [0.05, 0.05, 0.05]],
 ] as const;
 
 /** Litres per kW that lie at the ends of each column, edition by edition. */

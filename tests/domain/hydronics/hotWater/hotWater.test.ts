@@ -74,7 +74,7 @@ describe('hotShare', () => {
 describeRanges('hotWaterFlow', hotWaterFlow, { outputKw: 24, coldC: 10, riseK: 35 }, [
   ['outputKw', 0, 1000],
   ['coldC', 0, 40],
-  ['riseK', 1, 90],
+  ['riseK', 1, 90, { coldC: 5 }],
 ]);
 describeRanges('hotWaterRise', hotWaterRise, { outputKw: 24, coldC: 10, flowLPerMin: 10 }, [
   ['outputKw', null, 1000, { flowLPerMin: 400 }],
@@ -82,7 +82,7 @@ describeRanges('hotWaterRise', hotWaterRise, { outputKw: 24, coldC: 10, flowLPer
   ['flowLPerMin', null, null],
 ]);
 describeRanges('hotShare', hotShare, { hotC: 60, coldC: 10, mixedC: 40 }, [
-  ['coldC', 0, 40],
+  ['coldC', 0, 40, { mixedC: 50 }],
   ['hotC', 40, 100],
   ['mixedC', 10, 60],
 ]);

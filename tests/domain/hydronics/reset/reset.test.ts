@@ -82,8 +82,11 @@ describe('outdoorForReturn', () => {
   it('refuses a design whose return falls with the load', () => {
     const wide = (designReturnC: number) =>
       outdoorForReturn({ ...design, designSupplyC: 80, designReturnC, returnBelowC: 23 });
-    // (mean − room)/n against half the spread: equal near 80/28.
-    expect(wide(26)).toMatchObject({ ok: false, error: { quantity: 'returnSlopeAtFullLoad' } });
+    // (53 − 20)/1.3 − 27
+    expect(wide(26)).toMatchObject({
+      ok: false,
+      error: { quantity: 'returnSlopeAtFullLoad', value: expect.closeTo(-1.6154, 4) },
+    });
     expect(wide(30)).toMatchObject({ ok: true });
   });
 });
