@@ -34,5 +34,5 @@ export const decimalPointMissing: MistakeRule = {
 /** A condensing boiler's flue gas lies between its return and well below what the vent bears. */
 function rangeOf(one: Measured, context: RunContext): PlausibleRange | null {
   if (one.quantity === 'flueGasC') return isCondensing(context) ? [20, CONDENSING_FLUE_MAX_C] : null;
-  return plausibleRange(one.quantity, context);
+  return plausibleRange(one.quantity, context, one.point);
 }

@@ -19,6 +19,8 @@ const INLET_MBAR: Readonly<Record<FuelKey, PlausibleRange | null>> = {
   'heating-oil': null,
 };
 
+const AT_APPLIANCE: readonly string[] = ['static', 'dynamic', 'dynamic-all-on'];
+
 /** Gross, MJ/m³: 700–1200 Btu/ft³ for natural gas by place; LP about 2500, butane about 3260 Btu/ft³. */
 const HEATING_VALUE_MJ_PER_M3: Readonly<Record<FuelKey, PlausibleRange | null>> = {
   'natural-gas': [26, 45],
@@ -41,10 +43,15 @@ const RANGES: Readonly<Partial<Record<QuantityKey, PlausibleRange>>> = {
   flameCurrentUa: [0.1, 80],
 };
 
-export function plausibleRange(quantity: QuantityKey, context: RunContext): PlausibleRange | null {
+export function plausibleRange(
+  quantity: QuantityKey,
+  context: RunContext,
+  point: string | null = null,
+): PlausibleRange | null {
   switch (quantity) {
     case 'inletPressureMbarG':
-      return INLET_MBAR[context.record.fuel];
+      // Elsewhere, before a regulator for instance, any pressure may stand.
+      return point === null || AT_APPLIANCE.includes(point) ? INLET_MBAR[context.record.fuel] : null;
     case 'heatingValueMjPerM3':
       return HEATING_VALUE_MJ_PER_M3[context.record.fuel];
     case 'systemPressureBarG': {
