@@ -8,7 +8,7 @@ export function isAltKey(event: KeyboardEvent | ReactKeyboardEvent, key: string)
 }
 
 /** A plain character key, in no text box: what answers a question. */
-export function plainKey(event: ReactKeyboardEvent): string | null {
+export function plainKey(event: KeyboardEvent): string | null {
   if (event.altKey || event.ctrlKey || event.metaKey || event.repeat || isTextBox(event.target)) return null;
   return event.key.length === 1 ? event.key.toLowerCase() : null;
 }

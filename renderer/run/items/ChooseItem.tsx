@@ -4,6 +4,7 @@ import type { ItemOf } from '../../../domain/procedure/modelSheet.ts';
 import type { ItemAddress } from '../../../domain/procedure/progressTypes.ts';
 import { FieldSaved } from '../../kit/FieldSaved.tsx';
 import { plainKey } from '../focus/isAltKey.ts';
+import { useKeys } from '../focus/useKeys.ts';
 import { newestAnswer } from '../stage/answerText.ts';
 import { useRun } from '../state/RunContext.ts';
 import { useAnswerSave, useItemWrites } from '../state/useItemWrites.ts';
@@ -30,25 +31,24 @@ export function ChooseItem({ item, address }: { readonly item: ItemOf<'choose'>;
       if (isSaved && option.outcome === 'finding') setExplaining(true);
     });
   };
+  const keys = useKeys<HTMLFieldSetElement>((event) => {
+    const key = plainKey(event);
+    const option = key !== null && /^[1-9]$/.test(key) ? item.options[Number(key) - 1] : undefined;
+    if (option !== undefined) give(option);
+    else if (event.key === 'Enter' && event.target === event.currentTarget && given?.value != null)
+      void saveAndGoOn(address, async () => true);
+    else return;
+    event.preventDefault();
+  });
   return (
     <>
-      {/* biome-ignore lint/a11y/useSemanticElements: a fieldset cannot take the keyboard as one thing */}
-      <div
+      <fieldset
+        ref={keys}
         className="run-answers"
         data-many={item.options.length > 3}
-        role="group"
         aria-labelledby={`label-${item.key}`}
         tabIndex={-1}
         data-main
-        onKeyDown={(event) => {
-          const key = plainKey(event);
-          const option = key !== null && /^[1-9]$/.test(key) ? item.options[Number(key) - 1] : undefined;
-          if (option !== undefined) give(option);
-          else if (event.key === 'Enter' && event.target === event.currentTarget && given?.value != null)
-            void saveAndGoOn(address, async () => true);
-          else return;
-          event.preventDefault();
-        }}
       >
         {item.options.map((option, index) => (
           <AnswerButton
@@ -63,7 +63,7 @@ export function ChooseItem({ item, address }: { readonly item: ItemOf<'choose'>;
           </AnswerButton>
         ))}
         <FieldSaved state={state} />
-      </div>
+      </fieldset>
       {givenOption?.outcome === 'finding' ? (
         <ReasonBox
           address={{ stepKey: address.stepKey, itemKey: item.key }}

@@ -4,6 +4,7 @@ import type { ItemOf } from '../../../domain/procedure/modelSheet.ts';
 import type { ItemAddress } from '../../../domain/procedure/progressTypes.ts';
 import { FieldSaved } from '../../kit/FieldSaved.tsx';
 import { plainKey } from '../focus/isAltKey.ts';
+import { useKeys } from '../focus/useKeys.ts';
 import { newestAnswer } from '../stage/answerText.ts';
 import { useRun } from '../state/RunContext.ts';
 import { useAnswerSave, useItemWrites } from '../state/useItemWrites.ts';
@@ -26,26 +27,19 @@ export function ConfirmItem({ item, address }: { readonly item: ItemOf<'confirm'
       if (isSaved) setExplaining(true);
     });
   };
+  const keys = useKeys<HTMLFieldSetElement>((event) => {
+    const key = plainKey(event);
+    if (key === 'y') give('yes');
+    else if (key === 'n') give('no');
+    else if (key === 'a' && item.notApplicable) give('not-applicable');
+    else if (event.key === 'Enter' && event.target === event.currentTarget && given?.value != null)
+      void saveAndGoOn(address, async () => true);
+    else return;
+    event.preventDefault();
+  });
   return (
     <>
-      {/* biome-ignore lint/a11y/useSemanticElements: a fieldset cannot take the keyboard as one thing */}
-      <div
-        className="run-answers"
-        role="group"
-        aria-labelledby={`label-${item.key}`}
-        tabIndex={-1}
-        data-main
-        onKeyDown={(event) => {
-          const key = plainKey(event);
-          if (key === 'y') give('yes');
-          else if (key === 'n') give('no');
-          else if (key === 'a' && item.notApplicable) give('not-applicable');
-          else if (event.key === 'Enter' && event.target === event.currentTarget && given?.value != null)
-            void saveAndGoOn(address, async () => true);
-          else return;
-          event.preventDefault();
-        }}
-      >
+      <fieldset ref={keys} className="run-answers" aria-labelledby={`label-${item.key}`} tabIndex={-1} data-main>
         <AnswerButton answerKey="Y" tone="good" isGiven={given?.value === 'yes'} onGive={() => give('yes')}>
           Yes
         </AnswerButton>
@@ -58,7 +52,7 @@ export function ConfirmItem({ item, address }: { readonly item: ItemOf<'confirm'
           </AnswerButton>
         ) : null}
         <FieldSaved state={state} />
-      </div>
+      </fieldset>
       {isExplaining || given?.value === 'no' ? (
         <ReasonBox
           address={{ stepKey: address.stepKey, itemKey: item.key }}

@@ -13,6 +13,7 @@ import { timeOfDay } from '../clock/timeOfDay.ts';
 import { ReadingBox } from '../field/ReadingBox.tsx';
 import { WhoAndWith } from '../field/WhoAndWith.tsx';
 import { isAltKey } from '../focus/isAltKey.ts';
+import { useKeys } from '../focus/useKeys.ts';
 import { useRun } from '../state/RunContext.ts';
 import { useItemWrites } from '../state/useItemWrites.ts';
 import { SeriesLeftOut } from './SeriesLeftOut.tsx';
@@ -72,17 +73,14 @@ export function SeriesItem({ item, progress }: { readonly item: ItemOf<'series'>
     wasReached.current = at;
   }, [reached?.reachedAt]);
 
+  const keys = useKeys<HTMLDivElement>((event) => {
+    if (isAltKey(event, 'R')) markReached();
+    else if (isAltKey(event, 'A')) setExtra((count) => count + 1);
+    else return;
+    event.preventDefault();
+  });
   return (
-    // biome-ignore lint/a11y/noStaticElementInteractions: keys of the boxes inside it bubble up to here
-    <div
-      className="run-series"
-      onKeyDown={(event) => {
-        if (isAltKey(event, 'R')) markReached();
-        else if (isAltKey(event, 'A')) setExtra((count) => count + 1);
-        else return;
-        event.preventDefault();
-      }}
-    >
+    <div ref={keys} className="run-series">
       <div className="run-box-row run-reached">
         <button
           type="button"
@@ -126,7 +124,7 @@ export function SeriesItem({ item, progress }: { readonly item: ItemOf<'series'>
         )}
         <FieldSaved state={state} />
       </div>
-      <table className="run-samples" ref={table}>
+      <table className="run-samples" ref={table} data-leaves-out-by-box>
         <thead>
           <tr>
             <th scope="col">Sample</th>

@@ -8,6 +8,7 @@ import { KeyHint } from '../../kit/KeyHint.tsx';
 import { Note } from '../../kit/Note.tsx';
 import { useField } from '../field/useField.ts';
 import { plainKey } from '../focus/isAltKey.ts';
+import { useKeys } from '../focus/useKeys.ts';
 import { useRun } from '../state/RunContext.ts';
 import { useItemWrites } from '../state/useItemWrites.ts';
 import { saveErrorWords } from '../words/saveErrorWords.ts';
@@ -35,6 +36,15 @@ function LicensedSigns({ address }: { readonly address: ItemAddress }) {
   const { view, signedIn, saveAndGoOn } = useRun();
   const { ref, state, send } = useItemWrites(address);
   const isLicensed = view.people.some((person) => person.staffId === signedIn.staffId && person.isLicensed);
+  const sign = () =>
+    void saveAndGoOn(address, () =>
+      send('visits.signOff', { ...ref, name: signedIn.name, signatureAttachmentId: null }),
+    );
+  const keys = useKeys<HTMLFieldSetElement>((event) => {
+    if (plainKey(event) !== 's') return;
+    event.preventDefault();
+    sign();
+  });
   if (!isLicensed) {
     return (
       <Note tone="caution">
@@ -42,30 +52,14 @@ function LicensedSigns({ address }: { readonly address: ItemAddress }) {
       </Note>
     );
   }
-  const sign = () =>
-    void saveAndGoOn(address, () =>
-      send('visits.signOff', { ...ref, name: signedIn.name, signatureAttachmentId: null }),
-    );
   return (
     // A key of its own: an Enter too many must not sign.
-    // biome-ignore lint/a11y/useSemanticElements: a fieldset cannot take the keyboard as one thing
-    <div
-      className="run-box-row"
-      role="group"
-      aria-labelledby={`label-${address.itemKey}`}
-      tabIndex={-1}
-      data-main
-      onKeyDown={(event) => {
-        if (plainKey(event) !== 's') return;
-        event.preventDefault();
-        sign();
-      }}
-    >
+    <fieldset ref={keys} className="run-box-row" aria-labelledby={`label-${address.itemKey}`} tabIndex={-1} data-main>
       <button type="button" className="run-button run-button-main" aria-keyshortcuts="S" onClick={sign}>
         <KeyHint keys="S" /> Sign as {signedIn.name}
       </button>
       <FieldSaved state={state} />
-    </div>
+    </fieldset>
   );
 }
 

@@ -7,6 +7,7 @@ import { KeyHint } from '../../kit/KeyHint.tsx';
 import { CountDown } from '../clock/CountDown.tsx';
 import { timeOfDay } from '../clock/timeOfDay.ts';
 import { plainKey } from '../focus/isAltKey.ts';
+import { useKeys } from '../focus/useKeys.ts';
 import { useRun } from '../state/RunContext.ts';
 import { useItemWrites } from '../state/useItemWrites.ts';
 import { saveErrorWords } from '../words/saveErrorWords.ts';
@@ -33,16 +34,13 @@ export function TuningItem({ item, progress }: { readonly item: ItemOf<'tuning'>
     item.postRunWaitS > 0 ? 'a wait afterwards' : '',
   ].filter((one) => one !== '');
 
+  const keys = useKeys<HTMLDivElement>((event) => {
+    if (!isRunning || plainKey(event) !== 'i') return;
+    event.preventDefault();
+    setInterrupting(true);
+  });
   return (
-    // biome-ignore lint/a11y/noStaticElementInteractions: keys of the buttons inside it bubble up to here
-    <div
-      className="run-note"
-      onKeyDown={(event) => {
-        if (!isRunning || plainKey(event) !== 'i') return;
-        event.preventDefault();
-        setInterrupting(true);
-      }}
-    >
+    <div ref={keys} className="run-note">
       {demands.length === 0 ? null : <p className="run-card-hint">Needs: {demands.join(', ')}.</p>}
       <ol className="run-stages">
         {item.stages.map((stage) => {

@@ -5,6 +5,7 @@ import type { ProgressBlocker } from '../../../domain/procedure/progressTypes.ts
 import type { visitOutcome } from '../../../electron/contract/visits.ts';
 import { FieldSaved, type SaveState } from '../../kit/FieldSaved.tsx';
 import { plainKey } from '../focus/isAltKey.ts';
+import { useKeys } from '../focus/useKeys.ts';
 import { AnswerButton } from '../items/AnswerButton.tsx';
 import { BlockerList } from '../stage/BlockerList.tsx';
 import { useRun } from '../state/RunContext.ts';
@@ -42,6 +43,12 @@ export function FinishForm() {
     setRefusedBy(!reply.ok && reply.error.code === 'leaving-blocked' ? reply.error.data.blockers : []);
     setState(reply.ok ? { kind: 'saved' } : { kind: 'not-saved', why: saveErrorWords(reply.error) });
   };
+  const keys = useKeys<HTMLFieldSetElement>((event) => {
+    const chosen = OUTCOMES[Number(plainKey(event) ?? 0) - 1];
+    if (chosen === undefined) return;
+    event.preventDefault();
+    setOutcome(chosen[0]);
+  });
   return (
     <form
       className="run-gate"
@@ -52,19 +59,7 @@ export function FinishForm() {
       }}
     >
       <h3>The visit ends</h3>
-      {/* biome-ignore lint/a11y/useSemanticElements: a fieldset cannot take the keyboard as one thing */}
-      <div
-        className="run-answers"
-        data-many
-        role="group"
-        aria-label="The visit ends"
-        onKeyDown={(event) => {
-          const chosen = OUTCOMES[Number(plainKey(event) ?? 0) - 1];
-          if (chosen === undefined) return;
-          event.preventDefault();
-          setOutcome(chosen[0]);
-        }}
-      >
+      <fieldset ref={keys} className="run-answers" data-many aria-label="The visit ends" tabIndex={-1}>
         {OUTCOMES.map(([value, label], index) => (
           <AnswerButton
             key={value}
@@ -75,7 +70,7 @@ export function FinishForm() {
             {label}
           </AnswerButton>
         ))}
-      </div>
+      </fieldset>
       <div className="run-make-safe-line">
         <label htmlFor={`${id}-reason`}>{outcome === 'finished' ? 'Note (may stay empty)' : 'Reason (needed)'}</label>
         <input

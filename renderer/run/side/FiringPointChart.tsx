@@ -32,7 +32,7 @@ export function FiringPointChart() {
               {rows.map((row) => (
                 <tr key={row.firingPoint}>
                   <th scope="row">{row.label}</th>
-                  <td>{row.values.map(figures).join(', ') || 'not read'}</td>
+                  <td>{row.samples.map((one) => figures(one.value)).join(', ') || 'not read'}</td>
                   <td>
                     sheet: {row.min === null ? 'no lower' : figures(row.min)} to{' '}
                     {row.max === null ? 'no upper' : figures(row.max)}
@@ -59,8 +59,8 @@ function Picture({
   const columnWidth = (WIDTH - LEFT) / rows.length;
   const x = (index: number) => LEFT + (index + 0.5) * columnWidth;
   const lastPoints = rows.flatMap((row, index) => {
-    const last = row.values.at(-1);
-    return last === undefined ? [] : [`${x(index)},${y(last)}`];
+    const last = row.samples.at(-1);
+    return last === undefined ? [] : [`${x(index)},${y(last.value)}`];
   });
   return (
     <svg viewBox={`0 0 ${WIDTH} ${HEIGHT}`} width="100%" aria-hidden="true" focusable="false">
@@ -90,14 +90,13 @@ function Picture({
       ))}
       {lastPoints.length > 1 ? <polyline className="run-chart-trace" points={lastPoints.join(' ')} /> : null}
       {rows.flatMap((row, index) =>
-        row.values.map((value, sample) => (
+        row.samples.map((one) => (
           <circle
-            // biome-ignore lint/suspicious/noArrayIndexKey: samples are numbered, and two may have the same value
-            key={`${row.firingPoint} ${sample}`}
-            className={sample === row.values.length - 1 ? 'run-chart-dot' : 'run-chart-earlier'}
+            key={one.readingId}
+            className={one === row.samples.at(-1) ? 'run-chart-dot' : 'run-chart-earlier'}
             cx={x(index)}
-            cy={y(value)}
-            r={sample === row.values.length - 1 ? 5 : 3}
+            cy={y(one.value)}
+            r={one === row.samples.at(-1) ? 5 : 3}
           />
         )),
       )}

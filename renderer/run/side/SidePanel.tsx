@@ -12,8 +12,7 @@ export function SidePanel() {
   const findings = stepFindings(step, view.record, analysis.findings);
   const isCombustion = step.items.some((item) => item.kind === 'series');
   return (
-    // biome-ignore lint/a11y/noNoninteractiveTabindex: it scrolls on its own, so the keyboard must reach it
-    <aside className="run-side" aria-label="Findings and computed values" tabIndex={0}>
+    <aside className="run-side" data-empty={findings.length === 0} aria-label="Findings and computed values">
       <FindingsOfStep findings={findings} />
       <ComputedValues findings={findings} />
       {isCombustion ? <FiringPointChart /> : null}

@@ -11,7 +11,7 @@ export type FiringPointRow = {
   readonly min: number | null;
   readonly max: number | null;
   /** In the order of the samples; the last one counts. */
-  readonly values: readonly number[];
+  readonly samples: readonly { readonly readingId: string; readonly value: number }[];
 };
 
 export function firingPointRows(
@@ -29,21 +29,21 @@ export function firingPointRows(
       label,
       min: mins.length === 0 ? null : Math.max(...mins),
       max: maxs.length === 0 ? null : Math.min(...maxs),
-      values: record.readings
+      samples: record.readings
         .filter(
           (one) =>
             one.quantity === quantity && one.point === key && one.supersededById === null && one.comparator === '=',
         )
         .sort((one, other) => one.sample - other.sample)
-        .flatMap((one) => one.valueOwn ?? []),
+        .flatMap((one) => (one.valueOwn === null ? [] : [{ readingId: one.readingId, value: one.valueOwn }])),
     };
   });
 }
 
 /** The span to draw: every band and value with a little room. null: nothing to draw. */
 export function drawnSpan(rows: readonly FiringPointRow[]): readonly [number, number] | null {
-  const all = rows.flatMap((row) => [row.min ?? [], row.max ?? [], ...row.values].flat());
-  if (rows.every((row) => row.values.length === 0) || all.length === 0) return null;
+  const all = rows.flatMap((row) => [row.min ?? [], row.max ?? [], ...row.samples.map((one) => one.value)].flat());
+  if (rows.every((row) => row.samples.length === 0) || all.length === 0) return null;
   const low = Math.min(...all);
   const high = Math.max(...all);
   const room = Math.max(0.5, (high - low) * 0.2);

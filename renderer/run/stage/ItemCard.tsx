@@ -5,6 +5,7 @@ import type { ItemProgress } from '../../../domain/procedure/progressTypes.ts';
 import { assertNever } from '../../../domain/result.ts';
 import { KeyHint } from '../../kit/KeyHint.tsx';
 import { isAltKey, plainKey } from '../focus/isAltKey.ts';
+import { useKeys } from '../focus/useKeys.ts';
 import { ChooseItem } from '../items/ChooseItem.tsx';
 import { ConfirmItem } from '../items/ConfirmItem.tsx';
 import { HoldItem } from '../items/HoldItem.tsx';
@@ -25,19 +26,16 @@ export function ItemCard({ item, progress }: { readonly item: StepItem; readonly
   const mayLeaveOut = item.mayBeNotPossible && item.kind !== 'sign-off';
   const waits = progress.state === 'waiting';
   const reasons = progress.because.filter((reason) => reason.code !== 'not-answered' && reason.code !== 'finding');
+  const keys = useKeys<HTMLDivElement>((event) => {
+    if (!mayLeaveOut || isLeavingOut) return;
+    if (!isAltKey(event, 'X') && plainKey(event) !== 'x') return;
+    // In a table of samples each box says for itself that it was not measured.
+    if (event.target instanceof Element && event.target.closest('[data-leaves-out-by-box]') !== null) return;
+    event.preventDefault();
+    setLeavingOut(true);
+  });
   return (
-    // biome-ignore lint/a11y/noStaticElementInteractions: keys of the answers inside it bubble up to here
-    <div
-      className="run-card"
-      data-card={item.key}
-      tabIndex={-1}
-      onKeyDown={(event) => {
-        if (!mayLeaveOut || isLeavingOut) return;
-        if (!isAltKey(event, 'X') && plainKey(event) !== 'x') return;
-        event.preventDefault();
-        setLeavingOut(true);
-      }}
-    >
+    <div ref={keys} className="run-card" data-card={item.key} tabIndex={-1}>
       <div className="run-card-head">
         <h3 className="run-card-label" id={`label-${item.key}`}>
           {item.label}

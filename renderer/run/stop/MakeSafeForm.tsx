@@ -57,9 +57,9 @@ export function MakeSafeForm({ makeSafe }: { readonly makeSafe: MakeSafe }) {
       onSubmit={(event) => {
         event.preventDefault();
         void save(lines);
-        const boxes = [...(form.current?.querySelectorAll<HTMLInputElement>('input[type="text"]') ?? [])];
-        const next = boxes.findIndex((box) => box === document.activeElement) + 1;
-        boxes[next]?.focus();
+        const boxes: (Element | null)[] = [...(form.current?.querySelectorAll('input[type="text"]') ?? [])];
+        const next = boxes[boxes.indexOf(document.activeElement) + 1];
+        if (next instanceof HTMLElement) next.focus();
       }}
     >
       {LINES.map(([name, label]) => (
