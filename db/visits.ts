@@ -132,3 +132,16 @@ export function listOtherVisitsOfJob(db: ReadableDb, jobId: string, visitId: str
     .all()
     .map((row) => row.visit);
 }
+
+/** Services of an appliance that ended as finished, oldest first. */
+export function listFinishedServices(db: ReadableDb, applianceId: string) {
+  return db
+    .select({ plannedOn: visits.plannedOn, runId: runs.id, invoiceNumber: jobs.outsideInvoiceNumber })
+    .from(jobs)
+    .innerJoin(visitJobs, eq(visitJobs.jobId, jobs.id))
+    .innerJoin(visits, eq(visits.id, visitJobs.visitId))
+    .leftJoin(runs, eq(runs.jobId, jobs.id))
+    .where(and(eq(jobs.applianceId, applianceId), eq(jobs.kind, 'service'), eq(visits.outcome, 'finished')))
+    .orderBy(asc(visits.plannedOn))
+    .all();
+}

@@ -103,6 +103,11 @@ const instruments: Scenario['instruments'] = [
   },
 ];
 
+const tradeParties: Scenario['tradeParties'] = [
+  tradeParty('fitter', 'Corrie Pipe & Boiler', '11 Beacon Way'),
+  tradeParty('supplier', 'Bay Plumbing Supply', '2 Quay Road'),
+];
+
 const boilers: Boiler[] = [];
 const customers = Array.from({ length: CUSTOMERS }, (_, index) => makeCustomer(index));
 const visits: Scenario['visits'] = [];
@@ -131,6 +136,7 @@ const made: Scenario = scenario.parse({
   },
   people,
   instruments,
+  tradeParties,
   customers,
   visits,
   openJobs,
@@ -234,6 +240,25 @@ function makeCustomer(index: number): Scenario['customers'][number] {
           heatingValueOn: ANCHOR.subtract({ months: 1 }).toString(),
           loads: [{ name: 'cooker', inputKw: 12, applianceId: null }],
         },
+        // One site in eight still lacks them: packets with gaps are part of the demo.
+        roles:
+          index % 8 === 7
+            ? []
+            : [
+                { partyKey: 'fitter', role: 'fitter' },
+                { partyKey: 'supplier', role: 'supplier' },
+              ],
+        permits:
+          index % 8 === 7
+            ? []
+            : [
+                {
+                  number: `P-${2000 + index}`,
+                  issuer: 'Municipal building office',
+                  state: 'inspected',
+                  on: since.toString(),
+                },
+              ],
         appliances,
       },
     ],
@@ -482,4 +507,24 @@ function yearly(firstDays: number, count: number, prefix: string): Scenario['ins
       certificate: `${prefix}-${year + 1}`,
     };
   });
+}
+
+function tradeParty(key: string, name: string, street: string): Scenario['tradeParties'][number] {
+  return {
+    key,
+    party: {
+      kind: 'firm',
+      name,
+      contactName: null,
+      language: 'en',
+      email: `office@${key}.example`,
+      phoneTyped: '902 555 0177',
+      street,
+      postcode: 'B4V 2A2',
+      city: 'Tidewick',
+      region: null,
+      country: 'CA',
+      note: null,
+    },
+  };
 }

@@ -83,6 +83,14 @@ export const gasSupplyFields = z.strictObject({
 });
 export type GasSupplyFields = z.output<typeof gasSupplyFields>;
 
+export const permitFields = z.strictObject({
+  number: line,
+  issuer: line,
+  state: z.enum(['applied', 'issued', 'inspected', 'closed', 'refused']),
+  on: day.nullable(),
+});
+export type PermitFields = z.output<typeof permitFields>;
+
 export const siteSummary = z.strictObject({
   siteId: id,
   customerId: id,
@@ -243,6 +251,7 @@ export const customerOperations = {
           toOn: day.nullable(),
         }),
       ),
+      permits: z.array(permitFields),
       appliances: z.array(applianceSummary),
       /** Altitudes of other sites in the same postcode or city: a slip of feet and metres shows against them. */
       neighbourAltitudesM: z.array(z.number()),
@@ -262,6 +271,11 @@ export const customerOperations = {
       fromOn: day.nullable(),
     }),
     output: z.strictObject({ partyId: id }),
+  }),
+  'sites.addPermit': operation({
+    access: ['dispatcher', 'owner', 'technician'],
+    input: z.strictObject({ siteId: id, permit: permitFields }),
+    output: nothing,
   }),
   'appliances.list': operation({
     access: 'signed-in',

@@ -20,6 +20,8 @@ import {
   licences,
   makeSafes,
   parties,
+  partyRoles,
+  permits,
   placements,
   readinessAnswers,
   registrations,
@@ -73,6 +75,8 @@ export function loadScenario(store: Store, unmoved: Scenario, options: LoadOptio
     writer.insert(companies, data.company);
     addShippedSheets(writer, options.appRoot, 'all');
     addPeople(writer, data, ids, hashPin(options.pin));
+    for (const { key, party } of data.tradeParties)
+      ids.set(key, writer.insert(parties, toPartyRow(party, data.company.country)));
     for (const customer of data.customers) addCustomer(writer, customer, ids, data.company.country);
     addPhotos(writer, data, ids, options);
     for (const registration of data.registrations) {
@@ -118,12 +122,14 @@ function addCustomer(writer: StoreWriter, customer: Scenario['customers'][number
   const partyId = writer.insert(parties, toPartyRow(customer.party, country));
   const customerId = writer.insert(customers, { partyId, since: customer.since });
   for (const consent of customer.consents) writer.insert(consents, { partyId, ...consent });
-  for (const { key, site, gasSupply, appliances: standing } of customer.sites) {
+  for (const { key, site, gasSupply, roles, permits: issued, appliances: standing } of customer.sites) {
     const { emitters, ...fields } = site;
     const searchText = foldForSearch([site.street, site.postcode, site.city].filter(Boolean).join(' '));
     const siteId = writer.insert(sites, { customerId, ...fields, searchText });
     ids.set(key, siteId);
     for (const emitter of emitters) writer.insert(siteEmitters, { siteId, ...emitter });
+    for (const { partyKey, role } of roles) writer.insert(partyRoles, { siteId, partyId: idOf(ids, partyKey), role });
+    for (const permit of issued) writer.insert(permits, { siteId, ...permit });
     const { loads, ...supply } = gasSupply;
     const gasSupplyId = writer.insert(gasSupplies, supply);
     writer.insert(gasSupplySites, { gasSupplyId, siteId });

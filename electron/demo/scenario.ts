@@ -1,7 +1,14 @@
 /** The demo's invented firm and its three years of work, as data. All dates are counted from `anchorOn` and moved to today when it is opened. */
 import { z } from 'zod';
 import { companyProfile } from '../contract/app.ts';
-import { applianceDate, applianceFields, gasSupplyFields, partyFields, siteFields } from '../contract/customers.ts';
+import {
+  applianceDate,
+  applianceFields,
+  gasSupplyFields,
+  partyFields,
+  permitFields,
+  siteFields,
+} from '../contract/customers.ts';
 import { ROLES } from '../contract/operation.ts';
 import { INSTRUMENT_KINDS } from '../contract/people.ts';
 import { recordedRun } from './recordedRun.ts';
@@ -44,6 +51,7 @@ export const scenario = z.strictObject({
       ),
     }),
   ),
+  tradeParties: z.array(z.strictObject({ key, party: partyFields })),
   customers: z.array(
     z.strictObject({
       key,
@@ -63,6 +71,9 @@ export const scenario = z.strictObject({
           key,
           site: siteFields,
           gasSupply: gasSupplyFields,
+          /** Fitter and supplier, by the keys of `tradeParties`. */
+          roles: z.array(z.strictObject({ partyKey: key, role: z.enum(['fitter', 'supplier', 'occupant']) })),
+          permits: z.array(permitFields),
           appliances: z.array(
             z.strictObject({
               key,

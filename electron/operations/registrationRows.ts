@@ -28,8 +28,10 @@ export function readRegistrationRows(
   return listRegistrations(db, filter)
     .map((row): RegistrationWithGaps => {
       const sheet = row.appliance.sheetId === null ? undefined : findNewestRevision(db, row.appliance.sheetId);
-      const gaps = row.runId === null ? [] : listPacketGaps(db, row.runId, now);
-      const isReady = row.registration.state === 'recording' && row.sealedAt !== null && gaps.length === 0;
+      // What was handed in already is not asked for again.
+      const isOpen = row.registration.state === 'recording';
+      const gaps = row.runId === null || !isOpen ? [] : listPacketGaps(db, row.runId, now);
+      const isReady = isOpen && row.sealedAt !== null && gaps.length === 0;
       return {
         applianceId: row.appliance.id,
         registrationId: row.registration.id,

@@ -3,12 +3,14 @@ import { listAppliancesOfSite } from '../../db/appliances.ts';
 import { findCustomer, findParty, listSiteRoles } from '../../db/customers.ts';
 import type { ReadableDb } from '../../db/openStore.ts';
 import { findCompany } from '../../db/people.ts';
+import { listPermits } from '../../db/registrations.ts';
 import {
   gasLoads,
   gasSupplies,
   gasSupplySites,
   parties,
   partyRoles,
+  permits,
   siteEmitters,
   sites,
 } from '../../db/schema/index.ts';
@@ -23,13 +25,13 @@ import {
 } from '../../db/sites.ts';
 import type { StoreWriter } from '../../db/storeWriter.ts';
 import { foldForSearch } from '../../domain/text/foldForSearch.ts';
-import type { GasSupplyFields, SiteFields } from '../contract/customers.ts';
+import type { GasSupplyFields, PermitFields, SiteFields } from '../contract/customers.ts';
 import { fail, type Handlers, notFound } from './handler.ts';
 import { toPartyRow } from './partyFields.ts';
 import { isTimeZone } from './today.ts';
 
 export const siteHandlers: Handlers<
-  'sites.create' | 'sites.update' | 'sites.get' | 'sites.setGasSupply' | 'sites.addRole'
+  'sites.create' | 'sites.update' | 'sites.get' | 'sites.setGasSupply' | 'sites.addRole' | 'sites.addPermit'
 > = {
   'sites.create': (input, context) => {
     const customer = findCustomer(context.db, input.customerId);
@@ -73,6 +75,12 @@ export const siteHandlers: Handlers<
         fromOn,
         toOn,
       })),
+      permits: listPermits(context.db, row.id).map(({ number, issuer, state, on }) => ({
+        number,
+        issuer,
+        state: state as PermitFields['state'],
+        on,
+      })),
       appliances: [...listAppliancesOfSite(context.db, row.id)],
       neighbourAltitudesM: [...listNeighbourAltitudesM(context.db, row)],
     };
@@ -107,6 +115,13 @@ export const siteHandlers: Handlers<
     });
     context.services.changed(['sites', 'registrations']);
     return { partyId };
+  },
+
+  'sites.addPermit': (input, context) => {
+    requireSite(context.db, input.siteId);
+    context.write((writer) => writer.insert(permits, { siteId: input.siteId, ...input.permit }));
+    context.services.changed(['sites', 'registrations']);
+    return {};
   },
 };
 
