@@ -4,7 +4,7 @@
  */
 import type { Finding } from '../../judgement/finding.ts';
 import type { QuantityKey } from '../../quantity/quantities.ts';
-import type { ItemOf, SheetLimit, StepItem } from '../modelSheet.ts';
+import type { ModelSheet, SheetLimit, StepItem } from '../modelSheet.ts';
 import type { RunProgressInput } from '../progressTypes.ts';
 import type { RecordedReading } from '../runRecord.ts';
 import type { AskedStep } from './askedItems.ts';
@@ -47,7 +47,7 @@ export function findingsByItem(
       ofRun.push(open);
     } else if (
       (source !== undefined || !isWait(item)) &&
-      newestOfEach(sources).every((one) => decides(one, isHard, items, byItem, input.sheet.steady.minSamples)) &&
+      newestOfEach(sources).every((one) => decides(one, isHard, items, byItem, input.sheet)) &&
       !standsWithAdvice(finding, item, input, byItem)
     ) {
       ofItem.set(item.key, [...(ofItem.get(item.key) ?? []), open]);
@@ -79,37 +79,38 @@ function newestOfEach(sources: readonly RecordedReading[]): readonly RecordedRea
 }
 
 /**
- * The newest reading of an item decides. At a firing point the last `minSamples` of a quantity decide together about
- * outside and stop, so that one good sample does not wipe out a bad one taken a minute before; and they decide for every
- * series of that point, so that what was found before the work is history once it has been read again after it.
+ * The newest reading of an item decides. At a firing point the last `minSamples` of a series decide together about
+ * outside and stop, so that one good sample does not wipe out a bad one taken a minute before; and what is read at a
+ * firing point decides for every item that asks for the same there, so that what was found before the work is history
+ * once it has been read again after it.
  */
 function decides(
   reading: RecordedReading,
   isHard: boolean,
   items: ReadonlyMap<string, StepItem>,
   byItem: RecordByItem,
-  minSamples: number,
+  sheet: ModelSheet,
 ): boolean {
   const item = items.get(reading.itemKey);
   if (item === undefined) return true;
-  const isSample = item.kind === 'series' && seriesQuantities(item).includes(reading.quantity);
-  const live = isSample
-    ? samplesAtFiringPoint(item, reading.quantity, items, byItem)
-    : byItem.liveReadings(reading.itemKey, reading.quantity);
-  const deciding = live.slice(isSample && isHard ? -minSamples : -1);
+  const firingPoint = firingPointOf(item, reading.quantity, sheet);
+  const live =
+    firingPoint === null
+      ? byItem.liveReadings(reading.itemKey, reading.quantity)
+      : [...items.values()]
+          .filter((one) => one.kind === item.kind && firingPointOf(one, reading.quantity, sheet) === firingPoint)
+          .flatMap((one) => byItem.liveReadings(one.key, reading.quantity))
+          .sort(byTime);
+  const isSample = item.kind === 'series' && firingPoint !== null;
+  const deciding = live.slice(isSample && isHard ? -sheet.steady.minSamples : -1);
   return deciding.some((one) => one.readingId === reading.readingId);
 }
 
-function samplesAtFiringPoint(
-  item: ItemOf<'series'>,
-  quantity: QuantityKey,
-  items: ReadonlyMap<string, StepItem>,
-  byItem: RecordByItem,
-): readonly RecordedReading[] {
-  return [...items.values()]
-    .filter((one) => one.kind === 'series' && one.firingPoint === item.firingPoint)
-    .flatMap((one) => byItem.liveReadings(one.key, quantity))
-    .sort(byTime);
+/** Where the burner stands while this item asks for that quantity; null: at no firing point, or it does not ask for it. */
+function firingPointOf(item: StepItem, quantity: QuantityKey, sheet: ModelSheet): string | null {
+  if (item.kind === 'series') return seriesQuantities(item).includes(quantity) ? item.firingPoint : null;
+  if (item.kind !== 'read' || item.quantity !== quantity) return null;
+  return sheet.firingPoints.some((point) => point.key === item.point) ? item.point : null;
 }
 
 function byTime(one: RecordedReading, other: RecordedReading): number {

@@ -386,6 +386,22 @@ describe('readings before and after the work', () => {
     expect(leaving([...found, ...finals])).toEqual([]);
   });
 
+  it('holds for single readings at a firing point too, and for no other point', () => {
+    const at = (point: string) =>
+      tinySheet([
+        aStep('found', [anItem('read', 'before', { quantity: 'returnC', point, blocks: ['leaving'] })]),
+        aStep('final', [anItem('read', 'after', { quantity: 'returnC', point, blocks: ['leaving'] })]),
+      ]);
+    const before = reading('before', 'returnC', 40, DAY_START);
+    const record = withReading(
+      withReading(blank, before),
+      reading('after', 'returnC', 52, secondsAfter(DAY_START, 900)),
+    );
+    const about = { findings: [aFinding({ readingId: before.readingId })] };
+    expect(blockedItems(progressOf(at('high'), record, about), 'leaving')).toEqual([]);
+    expect(blockedItems(progressOf(at('cold'), record, about), 'leaving')).toEqual(['before']);
+  });
+
   it('a bad reading after the work is not excused by a good one before', () => {
     const after = finals.map((one) => aFinding({ readingId: one.readingId }));
     expect(leaving([...found, ...finals], after)).toEqual(['final-flue']);
