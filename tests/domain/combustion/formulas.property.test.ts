@@ -125,7 +125,7 @@ describe('O2 and CO2', () => {
 describe('CO', () => {
   it('should not depend on dilution once it is air-free, within the two oxygen contents of air', () => {
     fc.assert(
-      fc.property(anyFuel, between(0, 10), between(0, 5000), (fuel, o2DryVolPct, coPpmDry) => {
+      fc.property(anyFuel, between(0, 10), between(0.01, 5000), (fuel, o2DryVolPct, coPpmDry) => {
         const co2DryVolPct = unwrap(co2FromO2({ fuel, o2DryVolPct }));
         const fromO2 = unwrap(coAirFreeFromO2({ coPpmDry, o2DryVolPct }));
         const fromCo2 = unwrap(coAirFreeFromCo2({ fuel, coPpmDry, co2DryVolPct }));
