@@ -1,0 +1,110 @@
+/** Saving a field against a bare durable commit, a list through the contract against bare SQL, and judging a whole visit. */
+import { mkdtempSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import Database from 'better-sqlite3';
+import { setPragmas, storePath } from '../../db/openStore.ts';
+import { judgeRun } from '../../domain/judgement/judgeRun.ts';
+import { setUpOffice } from '../support/officeScenario.ts';
+import { openTestCore, type TestCore } from '../support/testCore.ts';
+import { bookAndBegin, readStartupNotes, walkRun } from '../support/wholeJob.ts';
+import { type BenchResult, medianMs, medianPair } from './benchResult.ts';
+
+export async function benchStore(): Promise<readonly BenchResult[]> {
+  const test = openTestCore();
+  try {
+    const office = await setUpOffice(test);
+    const run = await bookAndBegin(test, office);
+    await walkRun(test, office, run, readStartupNotes());
+    return [await saveField(test, run, office.analyserId), await list(test), await judge(test, run)];
+  } finally {
+    test.remove();
+  }
+}
+
+async function saveField(
+  test: TestCore,
+  run: { readonly visitId: string; readonly runId: string },
+  instrumentId: string,
+): Promise<BenchResult> {
+  const folder = mkdtempSync(join(tmpdir(), 'lightoff-bench-'));
+  const raw = new Database(join(folder, 'bare.db'));
+  setPragmas(raw);
+  raw.exec('CREATE TABLE reading (id INTEGER PRIMARY KEY, typed TEXT NOT NULL, value REAL NOT NULL) STRICT');
+  const insert = raw.prepare('INSERT INTO reading (typed, value) VALUES (?, ?)');
+  let count = 0;
+  const pair = await medianPair(
+    120,
+    () => {
+      count += 1;
+      return test.must('visits.recordReading', {
+        visitId: run.visitId,
+        runId: run.runId,
+        stepKey: 'fill',
+        itemKey: 'cold-pressure',
+        quantity: 'systemPressureBarG',
+        sample: 1,
+        typedText: (1 + (count % 40) / 100).toFixed(2),
+        typedUnit: 'bar',
+        notMeasuredReason: null,
+        instrumentId,
+        measuredById: null,
+      });
+    },
+    () => insert.run('1.31', 1.31),
+  );
+  raw.close();
+  rmSync(folder, { recursive: true });
+  return { name: 'save a field, against a bare FULL commit', ...pair, goal: 2 };
+}
+
+async function list(test: TestCore): Promise<BenchResult> {
+  await fillCustomers(test, 400);
+  const raw = new Database(storePath(test.folder), { readonly: true });
+  const query = raw.prepare(`
+    SELECT c.id, p.name, p.phone_typed, p.city,
+      (SELECT count(*) FROM sites WHERE customer_id = c.id),
+      (SELECT count(*) FROM placements pl JOIN sites s ON s.id = pl.site_id WHERE s.customer_id = c.id AND pl.to_on IS NULL),
+      (SELECT count(*) FROM make_safes m JOIN sites s ON s.id = m.site_id WHERE s.customer_id = c.id AND m.closed_at IS NULL)
+    FROM customers c JOIN parties p ON p.id = c.party_id ORDER BY p.name, c.id LIMIT 50`);
+  const pair = await medianPair(
+    200,
+    () => test.must('customers.list', { limit: 50 }),
+    () => query.all(),
+  );
+  raw.close();
+  return { name: '50 customers through the contract, against bare prepared SQL', ...pair, goal: 5 };
+}
+
+async function fillCustomers(test: TestCore, count: number): Promise<void> {
+  for (let index = 0; index < count; index += 1) {
+    await test.must('customers.create', {
+      party: {
+        kind: 'person',
+        name: `Customer ${String(index).padStart(4, '0')}`,
+        contactName: null,
+        language: null,
+        email: null,
+        phoneTyped: null,
+        street: null,
+        postcode: null,
+        city: 'Graven Bay',
+        region: null,
+        country: null,
+        note: null,
+      },
+      note: null,
+      isKnownNew: true,
+    });
+  }
+}
+
+async function judge(test: TestCore, run: { readonly visitId: string; readonly runId: string }): Promise<BenchResult> {
+  const { record, sheet } = await test.must('visits.getRun', { visitId: run.visitId, runId: run.runId });
+  return {
+    name: `judge a full visit (${record.readings.length} readings), ms`,
+    ms: await medianMs(50, () => judgeRun({ record, sheet })),
+    rawMs: null,
+    goal: 5,
+  };
+}
