@@ -63,6 +63,13 @@ describe('fillWaterLimit', () => {
   });
 });
 
+describe('scalePotential', () => {
+  it('is volume times hardness: 1 °fH is 10 mg/L', () => {
+    const hardnessDh = unwrap(convertHardness({ value: 10, from: '°fH', to: '°dH' }));
+    expect(unwrap(scalePotential({ volumeL: 250, hardnessDh }))).toBeCloseTo(25, 9);
+  });
+});
+
 describe('hasTooMuchTopUp', () => {
   it('begins above three system volumes', () => {
     expect(unwrap(hasTooMuchTopUp({ systemVolumeL: 100, totalFilledL: 300 }))).toBe(false);
