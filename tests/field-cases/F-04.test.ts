@@ -1,0 +1,50 @@
+/** Field case F-04: the tag said the wrong fuel. */
+import { describe, expect, it } from 'vitest';
+import { co2MaxOfPair } from '../../domain/combustion/o2Co2.ts';
+import { judgeRun } from '../../domain/judgement/judgeRun.ts';
+import { serialInRange } from '../../domain/judgement/site/serialInRange.ts';
+import type { RunRecord } from '../../domain/procedure/runRecord.ts';
+import { unwrap } from '../../domain/result.ts';
+import { findingOn, suggestionCodes } from '../support/findings.ts';
+import { judgementSheet } from '../support/judgementSheet.ts';
+import { cleanRecord, withValue } from '../support/recordBuilder.ts';
+
+const [from, to] = ['AB5071000', 'AB5327000'];
+
+describe('F-04', () => {
+  it.each([
+    ['AB5100233', true],
+    ['AB5071000', true],
+    ['AB5327000', true],
+    ['ab 5327-000', true],
+    ['AB5070999', false],
+    ['AB5327001', false],
+    ['AC5100233', false],
+    ['', false],
+  ])('recall range, %s: %s', (serial, isInside) => {
+    expect(serialInRange(serial, from, to)).toBe(isInside);
+  });
+
+  it('the pair tells what the analyser was set to: CO₂max 13.7, an LP setting', () => {
+    expect(Math.abs(unwrap(co2MaxOfPair({ o2DryVolPct: 5, co2DryVolPct: 10.4 })) - 13.7)).toBeLessThanOrEqual(0.1);
+  });
+
+  it('on natural gas it is read again with the right setting, never converted, and never called proof of the fuel', () => {
+    const record = withValue(withValue(cleanRecord(), 'o2DryVolPct', 'high', 5), 'co2DryVolPct', 'high', 10.4);
+    const findings = judgeRun({ record, sheet: judgementSheet() });
+    expect(suggestionCodes(findings)).toContain('analyser-on-other-fuel');
+    const finding = findingOn(findings, 'mistake:analyser-on-other-fuel@high');
+    expect(finding.basis.inputs['fuelOfThePair']).toMatch(/propane/);
+    expect(finding.suggestions).toMatchObject([{ changes: [], needsNewReading: true }]);
+  });
+
+  it('on an LP job the pair fits, and that says nothing about what burns', () => {
+    const lp = { ...cleanRecord(), fuel: 'propane' as const };
+    const record = ['high', 'low'].reduce<RunRecord>(
+      (changed, point) => withValue(withValue(changed, 'o2DryVolPct', point, 5), 'co2DryVolPct', point, 10.4),
+      lp,
+    );
+    const findings = judgeRun({ record, sheet: judgementSheet({ limits: [], relations: [] }) });
+    expect(suggestionCodes(findings)).not.toContain('analyser-on-other-fuel');
+  });
+});

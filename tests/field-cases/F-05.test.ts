@@ -1,0 +1,36 @@
+/** Field case F-05: three misses in one new boiler. The pressure that was never read again. */
+import { describe, expect, it } from 'vitest';
+import { judgeRun } from '../../domain/judgement/judgeRun.ts';
+import { findingOn, findingsOn, reasonsOf } from '../support/findings.ts';
+import { judgementSheet } from '../support/judgementSheet.ts';
+import { at, cleanRecord, withoutReading } from '../support/recordBuilder.ts';
+
+const maker = { kind: 'maker', source: 'rise of pressure' };
+const sheet = judgementSheet({
+  relations: [
+    { quantity: 'systemPressureBarG', at: 'hot', to: 'cold', minDifference: 0, maxDifference: 0.8, basis: maker },
+  ],
+});
+
+describe('F-05', () => {
+  it('can’t judge the rise while the pressure was not read again after heat-up', () => {
+    const findings = judgeRun({ record: withoutReading(cleanRecord(), 'systemPressureBarG', 'hot'), sheet });
+    expect(findingOn(findings, 'relation:systemPressureBarG@hot-cold')).toMatchObject({
+      verdict: 'cannot-judge',
+      missing: ['System pressure (hot)'],
+    });
+    expect(findingsOn(findings, 'ceiling:relief-headroom@hot')).toEqual([]);
+  });
+
+  it('judges it when it was', () => {
+    expect(findingOn(judgeRun({ record: cleanRecord(), sheet }), 'relation:systemPressureBarG@hot-cold').verdict).toBe(
+      'within',
+    );
+  });
+
+  it('asks for pressure and room CO again when somebody comes back days later', () => {
+    const findings = judgeRun({ record: cleanRecord(), sheet, reopenedAt: at(4 * 24 * 60) });
+    expect(reasonsOf(findingOn(findings, 'limit:systemPressureBarG@cold'))).toEqual(['hold-lapsed']);
+    expect(reasonsOf(findingOn(findings, 'ceiling:room-co'))).toEqual(['hold-lapsed']);
+  });
+});

@@ -1,0 +1,61 @@
+/** Field case F-11: pressure creeping up after a repair. */
+import { describe, expect, it } from 'vitest';
+import { vesselWaterHeld } from '../../domain/hydronics/vessel/vesselGas.ts';
+import { judgeRun } from '../../domain/judgement/judgeRun.ts';
+import type { RunRecord } from '../../domain/procedure/runRecord.ts';
+import { LITRES_PER_US_GALLON, psiToBar } from '../../domain/quantity/conversions.ts';
+import { unwrap } from '../../domain/result.ts';
+import { findingOn, reasonsOf } from '../support/findings.ts';
+import { judgementSheet } from '../support/judgementSheet.ts';
+import { cleanRecord, withValue } from '../support/recordBuilder.ts';
+
+const gallonsHeld = (preChargePsi: number, pressurePsi: number) =>
+  unwrap(
+    vesselWaterHeld({
+      vesselVolumeL: 4.5 * LITRES_PER_US_GALLON,
+      preChargeBarG: psiToBar(preChargePsi),
+      pressureBarG: psiToBar(pressurePsi),
+    }),
+  ) / LITRES_PER_US_GALLON;
+
+describe('F-11', () => {
+  it.each([
+    [28, 28, 0],
+    [28, 30, 0.2],
+    [12, 22, 1.2],
+    [12, 30, 1.8],
+  ])('a vessel charged to %d psi takes %d psi: %d gal', (charge, pressure, gallons) => {
+    expect(Math.abs(gallonsHeld(charge, pressure) - gallons)).toBeLessThanOrEqual(0.06);
+  });
+
+  const readings = [
+    ['vesselPreChargeBarG', null, 12],
+    ['reliefSettingBarG', null, 30],
+    ['systemPressureBarG', 'cold', 12],
+    ['systemPressureBarG', 'hot', 22],
+  ] as const;
+  const record = readings.reduce<RunRecord>(
+    (changed, [quantity, point, psi]) => withValue(changed, quantity, point, psiToBar(psi)),
+    {
+      ...cleanRecord(),
+      site: { ...cleanRecord().site, jurisdiction: 'US', systemHeightM: 5 },
+      answers: [],
+    },
+  );
+  const findings = judgeRun({ record, sheet: judgementSheet({ limits: [] }) });
+
+  it('finds 22 psi hot under a 30 psi valve inside, with 8 psi in hand', () => {
+    expect(findingOn(findings, 'ceiling:relief-headroom@hot').verdict).toBe('within');
+  });
+
+  it('does not count a pre-charge whose water side nobody said was at zero', () => {
+    expect(reasonsOf(findingOn(findings, 'limit:vesselPreChargeBarG'))).toEqual(['water-side-not-at-zero']);
+  });
+
+  it('would stop where the valve is about to open', () => {
+    const higher = withValue(record, 'systemPressureBarG', 'hot', psiToBar(29));
+    expect(
+      findingOn(judgeRun({ record: higher, sheet: judgementSheet() }), 'ceiling:relief-headroom@hot').verdict,
+    ).toBe('stop');
+  });
+});
