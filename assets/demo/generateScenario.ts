@@ -143,6 +143,12 @@ const made: Scenario = scenario.parse({
   registrations,
   makeSafes,
 });
+const waiting = boilers.find((boiler) =>
+  visits.some((visit) => visit.applianceKey === boiler.key && !visit.isDone && !visit.isPencilled),
+);
+if (waiting === undefined) throw new Error('no startup is waiting to be run');
+// The startup that the demo command runs: of a boiler that is booked and not yet started.
+writeFileSync(join(root, 'assets/demo/startup-run.json'), `${JSON.stringify(startupNotes(waiting), null, 1)}\n`);
 writeFileSync(join(root, 'assets/demo/scenario.json'), `${JSON.stringify(made)}\n`);
 process.stdout.write(
   `${made.customers.length} customers, ${boilers.length} appliances, ${made.visits.length} visits, ${made.registrations.length} registrations\n`,
@@ -386,20 +392,21 @@ function addHistory(boiler: Boiler, index: number): void {
   }
 }
 
-function doneVisit(
+function startupNotes(boiler: Boiler): RecordedRun {
+  const booked = visits.find((visit) => visit.applianceKey === boiler.key);
+  if (booked === undefined) throw new Error(`${boiler.serial} is not booked`);
+  return notesOf(boiler, 'startup', Temporal.PlainDate.from(booked.plannedOn), 0, booked.technicianKey);
+}
+
+function notesOf(
   boiler: Boiler,
   kind: 'startup' | 'service',
   on: Temporal.PlainDate,
   years: number,
-  faultKey: string | null,
-): Scenario['visits'][number] {
+  technicianKey: string,
+): RecordedRun {
   const { facts } = boiler;
-  const steps = kind === 'startup' ? facts.sheet.startup : facts.sheet.service;
-  const technicianKey =
-    facts.ratedInputKw > 117 || facts.fuel === 'propane'
-      ? 'ingrid'
-      : (technicians[(boilers.indexOf(boiler) + years) % 2] ?? 'tobias');
-  const notes = writeNotes(steps, {
+  return writeNotes(kind === 'startup' ? facts.sheet.startup : facts.sheet.service, {
     facts,
     truth: visitTruth(facts, years, on.month, random),
     serial: boiler.serial,
@@ -409,6 +416,21 @@ function doneVisit(
     nextServiceOn: on.add({ years: 1 }).toString(),
     random,
   });
+}
+
+function doneVisit(
+  boiler: Boiler,
+  kind: 'startup' | 'service',
+  on: Temporal.PlainDate,
+  years: number,
+  faultKey: string | null,
+): Scenario['visits'][number] {
+  const { facts } = boiler;
+  const technicianKey =
+    facts.ratedInputKw > 117 || facts.fuel === 'propane'
+      ? 'ingrid'
+      : (technicians[(boilers.indexOf(boiler) + years) % 2] ?? 'tobias');
+  const notes = notesOf(boiler, kind, on, years, technicianKey);
   const fault = FAULTS.find((one) => one.key === faultKey);
   return {
     key: `${boiler.key}-${kind}-${years}`,

@@ -11,7 +11,7 @@ import { APP_ROOT, type TestCore } from './testCore.ts';
 export type BookedRun = { readonly visitId: string; readonly runId: string; readonly jobId: string };
 
 export function readStartupNotes(): RecordedRun {
-  return recordedRun.parse(JSON.parse(readFileSync(join(APP_ROOT, 'assets/demo/startup-run.json'), 'utf8')));
+  return recordedRun.parse(JSON.parse(readFileSync(join(APP_ROOT, 'tests/support/startupNotes.json'), 'utf8')));
 }
 
 export async function bookAndBegin(test: TestCore, office: Office): Promise<BookedRun> {
