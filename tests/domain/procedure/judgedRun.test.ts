@@ -78,7 +78,7 @@ function blockers(progress: RunProgress): readonly string[] {
   return lines;
 }
 
-describe('a judged run', () => {
+describe('a judged run', { timeout: 30_000 }, () => {
   it.each(runs)('$name: a healthy $list on $fuel passes', ({ sheet, fuel, list }) => {
     const progress = judgedRun(sheet, fuel, list);
     expect(blockers(progress)).toEqual([]);

@@ -18,7 +18,7 @@ import {
 } from '../../support/runRecordBuilder.ts';
 import { sheetArbitrary, sheetFileArbitrary } from '../../support/sheetArbitrary.ts';
 
-describe('random sheets', () => {
+describe('random sheets', { timeout: 60_000 }, () => {
   it('are mostly valid: a generator that throws nearly everything away would prove little', () => {
     const files = fc.sample(sheetFileArbitrary, { numRuns: 300, seed: 7 });
     const problems = files.flatMap((file) => {
@@ -39,7 +39,7 @@ describe('random sheets', () => {
         expect(progress.gates).toEqual({ firing: [], leaving: [], registration: [] });
         expect(progress.steps.filter((step) => step.state !== 'done')).toEqual([]);
       }),
-      { numRuns: 300 },
+      { numRuns: 150 },
     );
   });
 
@@ -52,7 +52,7 @@ describe('random sheets', () => {
           expectFiringHeld(sheet, progressOf(state, sheet), state.record);
         }
       }),
-      { numRuns: 300 },
+      { numRuns: 150 },
     );
   });
 
