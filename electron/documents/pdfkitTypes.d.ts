@@ -13,3 +13,9 @@ declare namespace PDFKit.Mixins {
     registerFont(name: string, src: import('fontkit').Font): this;
   }
 }
+declare namespace PDFKit {
+  interface DocumentInfo {
+    /** A key of one's own: the place of the file's digest. */
+    LightoffFileSha256?: string;
+  }
+}

@@ -1,20 +1,32 @@
 /** A finding's parts as cells of a table. */
 import type { Cell } from '../page/blocks.ts';
+import { shortNumber } from './inputsText.ts';
 import type { OpenFinding, PacketView } from './packetView.ts';
-import { pointText, proofText, VERDICT_WORDS } from './packetWords.ts';
-import { limitText, quantityLabel, valueText, withUnit } from './quantityText.ts';
+import { proofText, readingLabel, VERDICT_WORDS } from './packetWords.ts';
+import { limitText, valueText, withUnit } from './quantityText.ts';
 
 /** `CO as measured, high fire: 82 ppm`. */
 export function findingSubject(finding: OpenFinding, view: PacketView): string {
   const reading = view.record.run.readings.find((one) => one.readingId === finding.readingId);
-  const point = pointText(reading?.point ?? finding.basis.limit?.point ?? null, view.record.sheet.firingPoints);
-  const name = quantityLabel(finding.subject);
-  const where = point === null ? name : `${name}, ${point.toLowerCase()}`;
+  const where = readingLabel(
+    finding.subject,
+    reading?.point ?? finding.basis.limit?.point ?? null,
+    view.record.sheet.firingPoints,
+  );
   const isOfReading = reading !== undefined && reading.quantity === finding.subject && reading.valueOwn !== null;
   if (isOfReading && reading.valueOwn !== null) {
     return `${where}: ${withUnit(valueText(reading.quantity, reading.valueOwn, view.record.unitSystem))}`;
   }
-  return where;
+  return finding.basis.result ? `${where}: ${resultText(finding.basis.result)}` : where;
+}
+
+export function resultText(result: {
+  readonly value: string;
+  readonly unit: string;
+  readonly plusMinus: string | null;
+}): string {
+  const spread = result.plusMinus === null ? '' : ` ± ${shortNumber(result.plusMinus)}`;
+  return `${shortNumber(result.value)}${spread}\u00a0${result.unit}`.trim();
 }
 
 export function verdictCell(finding: OpenFinding): Cell {
@@ -35,14 +47,16 @@ export function limitCell(finding: OpenFinding, view: PacketView): Cell {
   }
   const [first, second] = view.unitSystems.map((system) => limitText(limit, system));
   const both = second === undefined || second === first ? (first ?? '') : `${first} (${second})`;
-  return { text: both, small: sourceText(finding) };
+  return { text: both, small: sourceText(finding, view) };
 }
 
-export function sourceText(finding: OpenFinding): string | null {
+/** The packet names its sheet once; only another one is named beside a limit. */
+export function sourceText(finding: OpenFinding, view: PacketView): string | null {
   const { source, from, sheet } = finding.basis;
+  const isOwnSheet = sheet?.sheetId === view.record.sheet.sheetId && sheet.revision === view.record.sheet.revision;
   if (source === null) return null;
   const origin = {
-    sheet: sheet ? `sheet ${sheet.sheetId} ${sheet.revision}` : 'sheet',
+    sheet: sheet && !isOwnSheet ? `sheet ${sheet.sheetId} ${sheet.revision}` : 'sheet',
     ceiling: 'cited safety ceiling',
     physics: 'physics',
     practice: 'common practice',

@@ -10,9 +10,9 @@ import type { DrawOp } from '../page/pageModel.ts';
 import { SMALL, type TextStyle, textLine } from '../page/textStyle.ts';
 import { circle, round } from '../page/verdictShape.ts';
 import { textWidth } from '../textMeasure.ts';
+import { lastSample } from './lastSample.ts';
 import type { PacketView } from './packetView.ts';
 import { quantityLabel, valueText, withUnit } from './quantityText.ts';
-import { lastSample } from './sections/combustionSection.ts';
 
 type Points = PacketView['record']['sheet']['firingPoints'];
 type Mark = 'round' | 'square';

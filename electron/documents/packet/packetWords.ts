@@ -1,7 +1,7 @@
 /** The packet's words for codes. A condition is "the maker's stated condition", and evidenced or not: what that means is for the maker. */
 import type { Verdict } from '../../../domain/judgement/finding.ts';
 import type { CoverDate, EmitterKind, FuelKey } from '../../../domain/procedure/modelSheet.ts';
-import { asWords } from './quantityText.ts';
+import { asWords, quantityLabel } from './quantityText.ts';
 
 export const VERDICT_WORDS: Record<Verdict, string> = {
   within: 'Within',
@@ -116,7 +116,6 @@ const POINTS: Readonly<Record<string, string>> = {
   'after-purge': 'after purging',
   before: 'before',
   after: 'after',
-  test: 'in the test',
   firing: 'burner on',
   minimum: 'least that fires',
 };
@@ -127,6 +126,18 @@ export function pointText(
 ): string | null {
   if (point === null) return null;
   return firingPoints.find((one) => one.key === point)?.label ?? POINTS[point] ?? asWords(point).toLowerCase();
+}
+
+/** `CO as measured, high fire`. */
+export function readingLabel(
+  quantity: string,
+  point: string | null,
+  firingPoints: readonly { readonly key: string; readonly label: string }[],
+): string {
+  const label = quantityLabel(quantity);
+  // The quantities of a tightness test name the test themselves.
+  const where = point === 'test' ? null : pointText(point, firingPoints);
+  return where === null ? label : `${label}, ${where.toLowerCase()}`;
 }
 
 export function yesNoText(value: string): string {

@@ -37,13 +37,13 @@ export function limitText(
   return min ? `at least ${withUnit(min)}` : 'none';
 }
 
-/** A limit is never rounded to look tighter or wider than it is: it gets the decimals it needs, up to three more. */
+/** A limit is never rounded to look tighter or wider than it is: it gets the decimals it needs, at most one more than usual. */
 function boundText(quantity: string, bound: string, unitSystem: UnitSystem): FormattedQuantity {
   if (!isQuantityKey(quantity)) return { text: bound, unit: '' };
   const unit = preferredUnit(quantity, unitSystem);
   const shown = unit.fromOwn(fromDecimalText(bound));
   const usual = shownDecimals(quantity, unitSystem);
-  const decimals = [usual, usual + 1, usual + 2].find((count) => isSame(shown, count)) ?? usual + 2;
+  const decimals = isSame(shown, usual) ? usual : usual + 1;
   return { text: formatNumber(shown, decimals), unit: unit.symbol };
 }
 
@@ -65,20 +65,25 @@ export function computedText(
   const number = fromDecimalText(value);
   if (unitSystem === 'metric') return { text: formatNumber(number, decimals), unit };
   const other = usUnitFor(unit);
-  if (!other) return null;
-  const perUnit = Math.abs(other.fromOwn(1) - other.fromOwn(0));
-  return {
-    text: formatNumber(other.fromOwn(number), Math.max(0, decimals - Math.round(Math.log10(perUnit)))),
-    unit: other.symbol,
-  };
+  return other ? { text: meaningfulText(other.fromOwn(number), decimals, sizeOf(other)), unit: other.symbol } : null;
 }
 
 /** A width of an interval scales like a difference: °C of spread do not gain the 32. */
 export function spreadText(plusMinus: string, unit: string, decimals: number, unitSystem: UnitSystem): string {
-  const number = fromDecimalText(plusMinus);
   const other = unitSystem === 'metric' ? null : usUnitFor(unit);
-  const perUnit = other ? Math.abs(other.fromOwn(1) - other.fromOwn(0)) : 1;
-  return formatNumber(number * perUnit, Math.max(0, decimals - Math.round(Math.log10(perUnit))));
+  const perUnit = other ? sizeOf(other) : 1;
+  return meaningfulText(fromDecimalText(plusMinus) * perUnit, decimals, perUnit);
+}
+
+function sizeOf(unit: { readonly fromOwn: (own: number) => number }): number {
+  return Math.abs(unit.fromOwn(1) - unit.fromOwn(0));
+}
+
+/** A tenth of a kilowatt is some 340 Btu/h: digits below that would only look exact. */
+function meaningfulText(value: number, decimalsBefore: number, perUnit: number): string {
+  const decimals = decimalsBefore - Math.floor(Math.log10(perUnit));
+  const step = 10 ** -decimals;
+  return formatNumber(decimals < 0 ? Math.round(value / step) * step : value, Math.max(0, decimals));
 }
 
 function usUnitFor(symbol: string) {

@@ -61,7 +61,7 @@ function unitsOf(block: Block, area: Area, nodes: Nodes, section: number): reado
 }
 
 const HEADINGS = {
-  1: { role: 'H1', style: { font: 'semibold', size: 20, leading: 24, colour: COLOURS.ink }, gap: 0, after: 2 },
+  1: { role: 'H1', style: { font: 'semibold', size: 20, leading: 24, colour: COLOURS.ink }, gap: 12, after: 2 },
   2: { role: 'H2', style: { font: 'semibold', size: 12.5, leading: 16, colour: COLOURS.green }, gap: 18, after: 5 },
   3: { role: 'H3', style: { font: 'semibold', size: 9.5, leading: 12.5, colour: COLOURS.ink }, gap: 10, after: 2 },
 } as const satisfies Record<1 | 2 | 3, { role: NodeRole; style: TextStyle; gap: number; after: number }>;
@@ -110,7 +110,7 @@ function textUnits(
   const node = nodes.add({ role, parent });
   const lines = wrapText(drawableText(text), style.font, style.size, area.width);
   return lines.map((line, index) => ({
-    gapBefore: index === 0 ? 4 : 0,
+    gapBefore: index === 0 ? 5 : 0,
     height: style.leading,
     keepsNext: lines.length > 1 && (index === 0 || index === lines.length - 2),
     place: (y, put) => put(textLine(line, area.x, y, style), node),

@@ -57,7 +57,7 @@ function headUnit(columns: readonly PlacedColumn[], area: Area, nodes: Nodes, ta
   const lineCount = Math.max(1, ...cells.map((cell) => cell.lines.length));
   const height = lineCount * HEAD.leading + 4;
   return {
-    gapBefore: 6,
+    gapBefore: 9,
     height,
     keepsNext: true,
     place: (y, put) => {

@@ -13,8 +13,9 @@ const POSTCODE_LAST = new Set(['US', 'CA', 'GB', 'IE', 'AU', 'NZ']);
 export function addressText(address: Address): string {
   const { street, postcode, city, region, country } = address;
   const isLast = country !== null && POSTCODE_LAST.has(country);
-  const town = isLast ? [city, region, postcode] : [postcode, city];
-  const parts = [street, town.filter(isThere).join(' '), isLast ? null : region, country].filter(isThere);
+  const regionAndCode = [region, postcode].filter(isThere).join(' ');
+  const town = isLast ? [city, regionAndCode] : [[postcode, city].filter(isThere).join(' '), region];
+  const parts = [street, ...town, country].filter(isThere);
   return parts.length === 0 ? 'not on record' : parts.join(', ');
 }
 

@@ -83,6 +83,8 @@ function siteFacts(view: PacketView): readonly Fact[] {
         ? `heating value ${inUnits(view, 'heatingValueMjPerM3', gasSupply.heatingValueMjPerM3)}${gasSupply.heatingValueSource === null ? '' : `, ${gasSupply.heatingValueSource}`}`
         : null,
     },
-    { label: 'Rules that applied', value: site.jurisdiction },
+    { label: 'Rules that applied', value: JURISDICTION_WORDS[site.jurisdiction] ?? site.jurisdiction },
   ];
 }
+
+const JURISDICTION_WORDS: Readonly<Record<string, string>> = { 'north-america': 'North America', europe: 'Europe' };

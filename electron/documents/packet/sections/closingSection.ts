@@ -2,8 +2,9 @@
 
 import { NO_GLYPH } from '../../drawableText.ts';
 import type { Block, Cell } from '../../page/blocks.ts';
-import { findingSubject, sourceText } from '../findingCells.ts';
+import { findingSubject, resultText, sourceText } from '../findingCells.ts';
 import { fingerprintGroups } from '../fingerprint.ts';
+import { inputsText } from '../inputsText.ts';
 import { gapText } from '../packetGapWords.ts';
 import type { PacketView } from '../packetView.ts';
 
@@ -26,15 +27,12 @@ function basisBlocks(view: PacketView): readonly Block[] {
         { header: 'Inputs and result', share: 2 },
       ],
       rows: worked.map((finding): Cell[] => {
-        const inputs = Object.entries(finding.basis.inputs).map(([key, value]) => `${key} = ${value}`);
         const { result } = finding.basis;
-        const gave = result
-          ? `gives ${result.value} ${result.unit}${result.plusMinus === null ? '' : ` ± ${result.plusMinus}`}`
-          : null;
+        const gave = result ? `gives ${resultText(result)}` : null;
         return [
           { text: findingSubject(finding, view) },
-          { text: finding.basis.formula ?? '', small: sourceText(finding) },
-          { text: inputs.join(', '), small: gave },
+          { text: finding.basis.formula ?? '', small: sourceText(finding, view) },
+          { text: inputsText(finding.basis.inputs), small: gave },
         ];
       }),
     },

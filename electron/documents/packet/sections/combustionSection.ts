@@ -2,6 +2,7 @@
 import { momentText } from '../../documentDates.ts';
 import type { Block, Cell, Column } from '../../page/blocks.ts';
 import { firingPointChart } from '../firingPointChart.ts';
+import { lastSample } from '../lastSample.ts';
 import type { OpenReading, PacketView } from '../packetView.ts';
 import { proofText, VERDICT_WORDS } from '../packetWords.ts';
 import { hasOtherUnit, limitText, quantityLabel, valueText, withUnit } from '../quantityText.ts';
@@ -25,14 +26,6 @@ export function isAtFiringPoint(reading: OpenReading, view: PacketView): boolean
     (COMBUSTION as readonly string[]).includes(reading.quantity) &&
     view.record.sheet.firingPoints.some((point) => point.key === reading.point)
   );
-}
-
-/** The reading that stands for a point: the last sample that was taken there. */
-export function lastSample(view: PacketView, quantity: string, point: string): OpenReading | undefined {
-  return view.current
-    .filter((one) => one.quantity === quantity && one.point === point && one.valueOwn !== null)
-    .toSorted((a, b) => a.measuredAt.localeCompare(b.measuredAt) || Number(a.sample) - Number(b.sample))
-    .at(-1);
 }
 
 export function combustionSection(view: PacketView): readonly Block[] {

@@ -2,9 +2,10 @@
 import { momentText } from '../../documentDates.ts';
 import type { Block, Cell, Column } from '../../page/blocks.ts';
 import { limitCell } from '../findingCells.ts';
+import { inputsText } from '../inputsText.ts';
 import type { OpenReading, PacketView } from '../packetView.ts';
-import { pointText, proofText, VERDICT_WORDS } from '../packetWords.ts';
-import { computedText, hasOtherUnit, quantityLabel, spreadText, valueText } from '../quantityText.ts';
+import { pointText, proofText, readingLabel, VERDICT_WORDS } from '../packetWords.ts';
+import { computedText, hasOtherUnit, spreadText, valueText } from '../quantityText.ts';
 import { isAtFiringPoint } from './combustionSection.ts';
 import { READING_GROUPS, readingGroup } from './readingGroups.ts';
 
@@ -26,9 +27,9 @@ function readingTable(view: PacketView, readings: readonly OpenReading[]): Block
   const showsOther = view.unitSystems.length > 1 && readings.some((reading) => hasOtherUnit(reading.quantity));
   const columns: Column[] = [
     { header: 'Reading', share: 2.1 },
-    { header: 'Value', width: 46, align: 'decimal' },
-    { header: 'Unit', width: 36 },
-    ...(showsOther ? [{ header: 'Value', width: 44, align: 'decimal' } as const, { header: 'Unit', width: 38 }] : []),
+    { header: 'Value', width: 40, align: 'decimal' },
+    { header: 'Unit', width: 32 },
+    ...(showsOther ? [{ header: 'Value', width: 38, align: 'decimal' } as const, { header: 'Unit', width: 34 }] : []),
     { header: 'Limit', share: 1.9 },
     { header: 'Verdict', share: 1.35 },
   ];
@@ -41,8 +42,7 @@ function readingTable(view: PacketView, readings: readonly OpenReading[]): Block
 }
 
 function readingRow(view: PacketView, reading: OpenReading, showsOther: boolean): readonly Cell[] {
-  const point = pointText(reading.point, view.record.sheet.firingPoints);
-  const label = `${quantityLabel(reading.quantity)}${point === null ? '' : `, ${point.toLowerCase()}`}`;
+  const label = readingLabel(reading.quantity, reading.point, view.record.sheet.firingPoints);
   const instrument = view.instrumentLabel(reading.instrumentId);
   const when = momentText(reading.measuredAt, view.timeZone, view.visitOn);
   const name: Cell = { text: label, small: instrument === null ? when : `${when}, ${instrument}` };
@@ -51,12 +51,12 @@ function readingRow(view: PacketView, reading: OpenReading, showsOther: boolean)
   const limit: Cell = finding ? limitCell(finding, view) : { text: '' };
   if (reading.valueOwn === null) {
     return [
-      name,
+      { text: label, small: `${when}; because: ${reading.notMeasuredReason ?? 'no reason given'}` },
       { text: '–', tone: 'muted' },
       { text: '' },
       ...(showsOther ? [{ text: '' }, { text: '' }] : []),
-      { text: `not measured: ${reading.notMeasuredReason ?? 'no reason given'}` },
       { text: '' },
+      { text: 'not measured' },
     ];
   }
   const [own = 'metric', other = 'metric'] = view.unitSystems;
@@ -102,7 +102,10 @@ function computedBlocks(view: PacketView): readonly Block[] {
         const point = pointText(value.point, sheet.firingPoints);
         const decimals = Number(value.decimals);
         const name: Cell = { text: `${value.label}${point === null ? '' : `, ${point.toLowerCase()}`}` };
-        const how: Cell = { text: value.formula, small: inputsText(value.inputs, value.source) };
+        const how: Cell = {
+          text: value.formula,
+          small: [inputsText(value.inputs), value.source].filter(Boolean).join('; '),
+        };
         if (value.value === null) {
           return [
             name,
@@ -133,11 +136,6 @@ function computedBlocks(view: PacketView): readonly Block[] {
   ];
 }
 
-function inputsText(inputs: Readonly<Record<string, string>>, source: string | null): string {
-  const parts = Object.entries(inputs).map(([key, value]) => `${key} = ${value}`);
-  return [parts.join(', '), source].filter((part) => part !== null && part !== '').join('; ');
-}
-
 /** A reading that was put right stays on record beside what replaced it. */
 function replacedBlocks(view: PacketView): readonly Block[] {
   const { readings } = view.record.run;
@@ -158,9 +156,8 @@ function replacedBlocks(view: PacketView): readonly Block[] {
       ],
       rows: replaced.map((reading): Cell[] => {
         const by = readings.find((one) => one.readingId === reading.supersededById);
-        const point = pointText(reading.point, view.record.sheet.firingPoints);
         return [
-          { text: `${quantityLabel(reading.quantity)}${point === null ? '' : `, ${point.toLowerCase()}`}` },
+          { text: readingLabel(reading.quantity, reading.point, view.record.sheet.firingPoints) },
           { text: typed(reading) },
           { text: `${view.nameOf(reading.typedById)}, ${momentText(reading.measuredAt, view.timeZone, view.visitOn)}` },
           { text: by ? typed(by) : '–' },

@@ -16,100 +16,112 @@ export function stepsSection(view: PacketView): readonly Block[] {
       ? []
       : [
           { kind: 'heading', level: 3, text: 'Answers to items the sheet no longer has' },
-          stepTable(unknown.map((answer) => answerRow(view, answer, undefined))),
+          stepTable(
+            unknown.map((answer) => answerRow(view, answer, undefined)),
+            true,
+          ),
         ];
   if (blocks.length + strays.length === 0) return [];
   return [{ kind: 'heading', level: 2, text: 'Checks and settings, step by step' }, ...blocks, ...strays];
 }
 
-function stepBlocks(step: SheetStep, rows: readonly (readonly Cell[])[]): readonly Block[] {
-  return [{ kind: 'heading', level: 3, text: step.title }, stepTable(rows)];
+/** Mostly one person answers a whole step: then the name stands once, above it. */
+function stepBlocks(step: SheetStep, rows: readonly Row[]): readonly Block[] {
+  const names = new Set(rows.map((row) => row.by).filter((name) => name !== null));
+  const [only] = names;
+  const title = names.size === 1 && only !== undefined ? `${step.title} · ${only}` : step.title;
+  return [{ kind: 'heading', level: 3, text: title }, stepTable(rows, names.size > 1)];
 }
 
-function stepTable(rows: readonly (readonly Cell[])[]): Block {
+type Row = { readonly asked: Cell; readonly answer: Cell; readonly by: string | null; readonly at: string };
+
+function stepTable(rows: readonly Row[], showsNames: boolean): Block {
   return {
     kind: 'table',
     hasRowHeaders: true,
     columns: [
-      { header: 'Asked', share: 2.1 },
+      { header: 'Asked', share: 2.2 },
       { header: 'Answer', share: 2 },
-      { header: 'By', share: 1.1 },
+      ...(showsNames ? [{ header: 'By', share: 1.1 }] : []),
       { header: 'At', width: 34 },
     ],
-    rows,
+    rows: rows.map(({ asked, answer, by, at }): Cell[] => [
+      asked,
+      answer,
+      ...(showsNames ? [{ text: by ?? '', tone: 'muted' } as const] : []),
+      { text: at, tone: 'muted' },
+    ]),
   };
 }
 
-function itemRows(view: PacketView, item: SheetItem, answers: readonly OpenAnswer[]): readonly (readonly Cell[])[] {
+function itemRows(view: PacketView, item: SheetItem, answers: readonly OpenAnswer[]): readonly Row[] {
   if (item.kind === 'hold') return holdRows(view, item);
   if (item.kind === 'tuning') return tuningRows(view, item);
   return answers.map((answer) => answerRow(view, answer, item));
 }
 
-function answerRow(view: PacketView, answer: OpenAnswer, item: SheetItem | undefined): readonly Cell[] {
+function answerRow(view: PacketView, answer: OpenAnswer, item: SheetItem | undefined): Row {
   const option = item?.options.find((one) => one.value === answer.value)?.label;
   const value = answer.words ?? option ?? (answer.value === null ? null : plainValue(answer.value));
-  return [
-    { text: item?.label ?? answer.itemKey },
-    {
+  return {
+    asked: { text: item?.label ?? answer.itemKey },
+    answer: {
       text: value ?? 'not possible',
       tone: answer.value === 'no' ? 'strong' : 'plain',
       small: answer.reason === null ? null : `because: ${answer.reason}`,
     },
-    { text: view.nameOf(answer.byId), tone: 'muted' },
-    { text: momentText(answer.at, view.timeZone, view.visitOn), tone: 'muted' },
-  ];
+    by: view.nameOf(answer.byId),
+    at: momentText(answer.at, view.timeZone, view.visitOn),
+  };
 }
 
 function plainValue(value: string): string {
   return /^\d{4}-\d{2}-\d{2}$/u.test(value) ? dayText(value) : yesNoText(value);
 }
 
-function holdRows(view: PacketView, item: SheetItem): readonly (readonly Cell[])[] {
+function holdRows(view: PacketView, item: SheetItem): readonly Row[] {
   return view.record.run.holds
     .filter((hold) => hold.itemKey === item.key)
     .map((hold) => {
-      const at = (instant: string) => momentText(instant, view.timeZone, view.visitOn);
       const ran = hold.endedAt === null ? null : (Date.parse(hold.endedAt) - Date.parse(hold.startedAt)) / 1000;
-      const isLong = ran !== null && ran >= Number(hold.requiredS);
-      const text =
-        ran === null ? 'running at sealing' : `waited ${durationText(ran)} of ${durationText(Number(hold.requiredS))}`;
-      return [
-        { text: item.label },
-        {
-          text,
-          tone: isLong ? 'plain' : 'strong',
+      const asked = Number(hold.requiredS);
+      return {
+        asked: { text: item.label },
+        answer: {
+          text: ran === null ? 'running at sealing' : `waited ${durationText(ran)}; ${durationText(asked)} asked for`,
+          tone: ran !== null && ran >= asked ? 'plain' : 'strong',
           small: hold.clockJumped ? 'not proven: the clock was moved while it ran' : null,
         },
-        { text: '' },
-        { text: at(hold.startedAt), tone: 'muted' },
-      ] satisfies Cell[];
+        by: null,
+        at: momentText(hold.startedAt, view.timeZone, view.visitOn),
+      } satisfies Row;
     });
 }
 
-function tuningRows(view: PacketView, item: SheetItem): readonly (readonly Cell[])[] {
+function tuningRows(view: PacketView, item: SheetItem): readonly Row[] {
   const at = (instant: string) => momentText(instant, view.timeZone, view.visitOn);
   return view.record.run.tunings
     .filter((tuning) => tuning.itemKey === item.key)
     .map((tuning) => {
       const stages = tuning.stages.map((stage) => `${stage.stageKey} ${at(stage.reachedAt)}`).join(', ');
-      const end =
-        tuning.interruptedAt !== null
-          ? `interrupted ${at(tuning.interruptedAt)}: ${tuning.interruptedReason ?? 'no reason given'}`
-          : tuning.finishedAt === null
-            ? 'not finished'
-            : `finished ${at(tuning.finishedAt)}`;
-      return [
-        { text: item.label },
-        {
-          text: end,
+      return {
+        asked: { text: item.label },
+        answer: {
+          text: tuningEnd(tuning, at),
           tone: tuning.finishedAt === null ? 'strong' : 'plain',
           small: stages === '' ? null : `stages: ${stages}`,
         },
-        { text: '' },
-        { text: at(tuning.startedAt), tone: 'muted' },
-      ] satisfies Cell[];
+        by: null,
+        at: at(tuning.startedAt),
+      } satisfies Row;
     });
+}
+
+function tuningEnd(tuning: PacketView['record']['run']['tunings'][number], at: (instant: string) => string): string {
+  if (tuning.interruptedAt !== null) {
+    return `interrupted ${at(tuning.interruptedAt)}: ${tuning.interruptedReason ?? 'no reason given'}`;
+  }
+  return tuning.finishedAt === null ? 'not finished' : `finished ${at(tuning.finishedAt)}`;
 }
 
 function durationText(seconds: number): string {
