@@ -43,7 +43,7 @@ export function createCore(options: CoreOptions): Core {
   const signedIn = new Map<ClientId, string>();
   const pinGuard = createPinGuard(() => Date.parse(clock()));
 
-  let purpose: 'real' | 'demo' = 'real';
+  let purpose: 'real' | 'demo' = options.startInDemo === true ? 'demo' : 'real';
   const folderOf = (which: 'real' | 'demo'): string =>
     which === 'real' ? options.dataFolder : join(options.dataFolder, 'demo');
   const backupsOf = (which: 'real' | 'demo') =>
@@ -52,6 +52,9 @@ export function createCore(options: CoreOptions): Core {
   const open = (which: 'real' | 'demo'): Store => {
     const folder = folderOf(which);
     mkdirSync(folder, { recursive: true });
+    if (which === 'demo' && !existsSync(storePath(folder))) {
+      buildDemoStore({ folder, appRoot: options.appRoot, migrationsFolder, now: clock() });
+    }
     return openStore({
       path: storePath(folder),
       purpose: which,
@@ -61,7 +64,7 @@ export function createCore(options: CoreOptions): Core {
     });
   };
 
-  let store: Store = open('real');
+  let store: Store = open(purpose);
   keepDailyCopy();
 
   function keepDailyCopy(): void {
@@ -73,12 +76,10 @@ export function createCore(options: CoreOptions): Core {
   }
 
   function switchStore(to: 'real' | 'demo'): void {
-    if (to === 'demo' && !existsSync(storePath(folderOf('demo')))) {
-      buildDemoStore({ folder: folderOf('demo'), appRoot: options.appRoot, migrationsFolder, now: clock() });
-    }
+    const opened = open(to);
     store.close();
     purpose = to;
-    store = open(to);
+    store = opened;
     signedIn.clear();
     changed(['app']);
   }

@@ -1,5 +1,5 @@
 /** The demo's own store, made afresh from the invented scenario; it never lies where a real store does. */
-import { readFileSync } from 'node:fs';
+import { readFileSync, renameSync, rmSync } from 'node:fs';
 import { join } from 'node:path';
 import { openAttachmentFiles } from '../../db/attachmentFiles.ts';
 import { openStore, storePath } from '../../db/openStore.ts';
@@ -18,14 +18,17 @@ export const DEMO_PIN = '1234';
 
 export function buildDemoStore(options: DemoOptions): void {
   const data = scenario.parse(JSON.parse(readFileSync(join(options.appRoot, 'assets/demo/scenario.json'), 'utf8')));
+  // Made aside: a demo that failed half-way is never opened as if it were whole.
+  const aside = `${options.folder}.part`;
+  rmSync(aside, { recursive: true, force: true });
   const store = openStore({
-    path: storePath(options.folder),
+    path: storePath(aside),
     purpose: 'demo',
     migrationsFolder: options.migrationsFolder,
     now: options.now,
   });
   try {
-    const files = openAttachmentFiles(join(options.folder, 'attachments'));
+    const files = openAttachmentFiles(join(aside, 'attachments'));
     const readPhoto = (name: string): Uint8Array => readFileSync(join(options.appRoot, 'assets/demo/photos', name));
     loadScenario(store, data, {
       appRoot: options.appRoot,
@@ -37,4 +40,6 @@ export function buildDemoStore(options: DemoOptions): void {
   } finally {
     store.close();
   }
+  rmSync(options.folder, { recursive: true, force: true });
+  renameSync(aside, options.folder);
 }
