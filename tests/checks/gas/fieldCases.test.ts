@@ -247,9 +247,19 @@ const rows: readonly CheckRow[] = [
     source: 'calc, ideal gas',
     compute: () => mjPerM3ToBtuPerFt3(COMMON_HEATING_VALUES.butane.hhvMjPerM3),
   },
+  {
+    id: 'FLD-18',
+    inputs: '1 ft³ in 17 s, 1010 Btu/ft³ against 210 000 Btu/h',
+    quantity: 'deviation, %',
+    expected: 1.84874,
+    tolerance: 0.00001,
+    kind: 'C',
+    source: '100 × (3600/17 × 1010/210 000 − 1) by hand',
+    compute: () => againstRating().deviationPct,
+  },
 ];
 
-describeCheckRows('meter and altitude cases (FLD)', rows, { published: 2, computed: 15 });
+describeCheckRows('meter and altitude cases (FLD)', rows, { published: 2, computed: 16 });
 
 describe('what the cases say in words', () => {
   it('2 % over on a cold day cannot be told apart from the rating, and the timing is too short', () => {

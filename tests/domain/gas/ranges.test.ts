@@ -4,6 +4,7 @@ import {
   altitudeMultiplier,
   CANADA_ALTITUDE_RULE,
   siteRatingKw,
+  US_COMMON_ALTITUDE_RULE,
 } from '../../../domain/gas/altitudeRule.ts';
 import { deviationFromRating, type GasInput, gasInput, netInputFromGross } from '../../../domain/gas/gasInput.ts';
 import { heatingValueAtBase } from '../../../domain/gas/heatingValueAtBase.ts';
@@ -247,6 +248,10 @@ describe('altitude rules at their edges', () => {
     expect(at(TEN_PCT, 7020)).toMatchObject({ ok: false, error: { quantity: 'altitudeMultiplier' } });
   });
 
+  it('never uprates, even where a rule says so', () => {
+    expect(at({ ...TEN_PCT, pct: -1 }, 500)).toMatchObject({ ok: false, error: { quantity: 'altitudeMultiplier' } });
+  });
+
   it('holds a threshold given in feet through the rounding of metres', () => {
     for (const thresholdFt of [1000, 2000, 3280, 4500, 6562]) {
       const rule: AltitudeRule = { method: 'per-1000-ft', pct: 4, fromFt: thresholdFt, countedFrom: 'sea-level' };
@@ -263,6 +268,11 @@ describe('altitude rules at their edges', () => {
     expect(at(CANADA_ALTITUDE_RULE, 2001)).toEqual({ ok: true, value: 0.9 });
     expect(at(CANADA_ALTITUDE_RULE, 4500)).toEqual({ ok: true, value: 0.9 });
     expect(at(CANADA_ALTITUDE_RULE, 4501)).toMatchObject({ ok: false, error: { code: 'altitude-beyond-rule' } });
+  });
+
+  it('starts the common US rule right above 2000 ft, at 8 %', () => {
+    expect(at(US_COMMON_ALTITUDE_RULE, 2000)).toEqual({ ok: true, value: 1 });
+    expect(at(US_COMMON_ALTITUDE_RULE, 2001)).toMatchObject({ ok: true, value: expect.closeTo(0.91996, 9) });
   });
 
   it('does not fill a gap between two bands', () => {
