@@ -5,7 +5,7 @@ import { flushSync } from 'react-dom';
 import type { ItemAddress } from '../../domain/procedure/progressTypes.ts';
 import type { InputOf, ReplyOf } from '../../electron/contract/index.ts';
 import type { RunView } from '../../electron/contract/visits.ts';
-import { useSignedIn, useUnitSystem } from '../operations/AppStatus.tsx';
+import { useAppStatus, useSignedIn, useUnitSystem } from '../operations/AppStatus.tsx';
 import { useCore } from '../operations/CoreAccess.tsx';
 import { hashFor } from '../route.ts';
 import { useUnsaved } from '../shell/LeaveGuard.tsx';
@@ -22,7 +22,7 @@ import { LeavePanel } from './leave/LeavePanel.tsx';
 import { SidePanel } from './side/SidePanel.tsx';
 import { StepStage } from './stage/StepStage.tsx';
 import { itemAfter, itemBeside, itemToOpen } from './state/itemAfter.ts';
-import { RunContext, type RunContextValue, type WriteName } from './state/RunContext.ts';
+import { type HowLeft, RunContext, type RunContextValue, type WriteName } from './state/RunContext.ts';
 import { useUnsavedBoxes } from './state/useUnsavedBoxes.ts';
 import { StepRail } from './steps/StepRail.tsx';
 import { StopLayer } from './stop/StopLayer.tsx';
@@ -32,12 +32,14 @@ import { wordSource } from './words/wordSource.ts';
 /** In place of a step's key in the address: the list of what is open before leaving. */
 export const LEAVING = '~leaving';
 
-export function Run({ view, stepKey }: { readonly view: RunView; readonly stepKey: string | null }) {
+export function Run({ view: asked, stepKey }: { readonly view: RunView; readonly stepKey: string | null }) {
+  const [view, showView] = useNewestView(asked);
   const { visitId, runId } = view;
   const core = useCore();
   const queries = useQueryClient();
   const signedIn = useSignedIn();
   const unitSystem = useUnitSystem();
+  const { today } = useAppStatus();
   const makeSafes = useMakeSafes(view);
   const now = useNow(1000);
   const findings = useMemo(() => judgeView(view), [view]);
@@ -50,8 +52,9 @@ export function Run({ view, stepKey }: { readonly view: RunView; readonly stepKe
   const [isLeaving, setIsLeaving] = useState(stepKey === LEAVING);
   const [active, setActive] = useState<ItemAddress | null>(() => whereToResume(view, analysis, stepKey));
   const unsaved = useUnsavedBoxes();
-  const instruments = useInstruments(view.record.instruments);
+  const instruments = useInstruments(view.record.instruments, today);
   const [measuredById, chooseMeasuredBy] = useState(signedIn.staffId);
+  const [keysTooEarly, setKeysTooEarly] = useState('');
   const [buffer] = useState(() => makeKeyBuffer(window));
   // What is on screen now, for what happens after an await.
   const latest = useRef({ view, active, releasedAt: makeSafes.lastClosedAt });
@@ -66,8 +69,9 @@ export function Run({ view, stepKey }: { readonly view: RunView; readonly stepKe
     // An answer asked for before the write must not come in after this one.
     await queries.cancelQueries({ queryKey });
     latest.current = { ...latest.current, view: fresh.value };
-    flushSync(() => queries.setQueryData(queryKey, fresh.value));
-  }, [core, queries, visitId, runId]);
+    queries.setQueryData(queryKey, fresh.value);
+    flushSync(() => showView(fresh.value));
+  }, [core, queries, visitId, runId, showView]);
 
   const openStep = useCallback(
     async (wanted: string) => {
@@ -98,6 +102,7 @@ export function Run({ view, stepKey }: { readonly view: RunView; readonly stepKe
       flushSync(() => {
         setActive(address);
         setIsLeaving(leaving);
+        setKeysTooEarly('');
       });
       const segment = leaving ? LEAVING : (address?.stepKey ?? null);
       window.history.replaceState(null, '', hashFor('run', { visitId, runId, stepKey: segment }));
@@ -119,8 +124,9 @@ export function Run({ view, stepKey }: { readonly view: RunView; readonly stepKe
   );
 
   const saveAndGoOn = useCallback(
-    async (from: ItemAddress, save: () => Promise<boolean>) => {
+    async (from: ItemAddress, save: () => Promise<boolean>, how: HowLeft = 'typed-on') => {
       buffer.begin();
+      setKeysTooEarly('');
       try {
         if (!(await save())) return;
         const next = itemAfter(analyseNow().progress, from);
@@ -131,7 +137,9 @@ export function Run({ view, stepKey }: { readonly view: RunView; readonly stepKe
           if (next.stepKey !== from.stepKey) await openStep(next.stepKey);
         }
       } finally {
-        typeInto(document.activeElement, buffer.end());
+        const keys = buffer.end();
+        if (how === 'typed-on') typeInto(document.activeElement, keys);
+        else if (document.activeElement instanceof HTMLInputElement) setKeysTooEarly(keys);
       }
     },
     [buffer, analyseNow, goTo, goToLeaving, openStep],
@@ -183,6 +191,7 @@ export function Run({ view, stepKey }: { readonly view: RunView; readonly stepKe
       goToStep,
       goToLeaving,
       saveAndGoOn,
+      keysTooEarly,
       makeSafe: makeSafes.open,
       unsaved,
       instruments,
@@ -202,6 +211,7 @@ export function Run({ view, stepKey }: { readonly view: RunView; readonly stepKe
       goToStep,
       goToLeaving,
       saveAndGoOn,
+      keysTooEarly,
       makeSafes.open,
       unsaved,
       instruments,
@@ -224,6 +234,17 @@ export function Run({ view, stepKey }: { readonly view: RunView; readonly stepKe
       <StopLayer makeSafes={makeSafes} />
     </RunContext>
   );
+}
+
+/** What was asked for last, or what a write has brought since: the query's own news comes a moment too late to go on from. */
+function useNewestView(asked: RunView): readonly [RunView, (view: RunView) => void] {
+  const [shown, show] = useState(asked);
+  const [seen, setSeen] = useState(asked);
+  if (asked !== seen) {
+    setSeen(asked);
+    show(asked);
+  }
+  return [asked === seen ? shown : asked, show];
 }
 
 /** The step of the address, else the one last worked in, else wherever work is. */

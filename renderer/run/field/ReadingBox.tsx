@@ -14,17 +14,20 @@ import type { QuantityKey } from '../../../domain/quantity/quantities.ts';
 import { FieldSaved } from '../../kit/FieldSaved.tsx';
 import { VerdictMark } from '../../kit/VerdictMark.tsx';
 import { isAltKey } from '../focus/isAltKey.ts';
+import { instrumentChoices, mustNameInstrument } from '../instruments/instrumentChoices.ts';
 import { instrumentKindFor } from '../instruments/instrumentKindFor.ts';
 import { useRun } from '../state/RunContext.ts';
 import { problemWords } from '../words/problemWords.ts';
 import { saveErrorWords } from '../words/saveErrorWords.ts';
 import { mayTake } from '../words/suggestionWords.ts';
+import { InstrumentAsk } from './InstrumentAsk.tsx';
 import { limitsFor } from './limitsFor.ts';
 import { asksSomething, heaviestFirst, liveFindings } from './liveFindings.ts';
 import { meaningText } from './meaningText.ts';
 import { ReadingDetail } from './ReadingDetail.tsx';
 import { useEntryUnit } from './useEntryUnit.ts';
 import { useField } from './useField.ts';
+import { WhoAndWith } from './WhoAndWith.tsx';
 
 export type ReadingBoxProps = {
   readonly address: ItemAddress;
@@ -55,11 +58,19 @@ export function ReadingBox(props: ReadingBoxProps) {
   );
   const messageId = useId();
   const [hasFocus, setHasFocus] = useState(false);
+  const [isRetyped, setIsRetyped] = useState(false);
   /** The text Enter was already pressed on: a second Enter keeps it as it is. */
   const keptText = useRef<string | null>(null);
   const latestView = useRef(view);
   latestView.current = view;
   const kind = instrumentKindFor(quantity);
+  const inHand = instruments.inHand(kind);
+  const instrumentId = inHand.state === 'chosen' ? inHand.instrumentId : null;
+  const choices = instrumentChoices(quantity, instruments.list);
+  const mustAsk = inHand.state === 'unknown' && mustNameInstrument(quantity) && choices.length > 0;
+  const [isAsking, setIsAsking] = useState(false);
+  const latestInstrument = useRef(instrumentId);
+  latestInstrument.current = instrumentId;
   const ref = { visitId: view.visitId, runId: view.runId, ...address };
 
   const field = useField({
@@ -77,7 +88,7 @@ export function ReadingBox(props: ReadingBoxProps) {
         typedText: text.trim(),
         typedUnit: unit.symbol,
         notMeasuredReason: null,
-        instrumentId: instruments.inHand(kind),
+        instrumentId: latestInstrument.current,
         measuredById,
       });
       return reply.ok ? { ok: true } : { ok: false, why: saveErrorWords(reply.error) };
@@ -89,7 +100,6 @@ export function ReadingBox(props: ReadingBoxProps) {
     () => (text.trim() === '' ? null : parseTyped(quantity, text, unit.symbol)),
     [quantity, text, unit.symbol],
   );
-  const instrumentId = instruments.inHand(kind);
   const findings = useMemo<readonly Finding[]>(() => {
     if (parsed === null || !parsed.ok) return [];
     if (!isChanged && reading !== undefined) {
@@ -142,7 +152,19 @@ export function ReadingBox(props: ReadingBoxProps) {
     await write('visits.takeSuggestion', { visitId, runId, readingId: stored.readingId, code: suggestion.code });
   };
 
+  const chooseInstrument = (chosenId: string | null) => {
+    if (kind === null) return;
+    instruments.choose(kind, chosenId);
+    latestInstrument.current = chosenId;
+    setIsAsking(false);
+    goOn();
+  };
   const enter = () => {
+    if (isAsking) chooseInstrument(null);
+    else if (isChanged && problem === null && mustAsk) setIsAsking(true);
+    else goOn();
+  };
+  const goOn = () => {
     const needsLook = isChanged && problem === null && keptText.current !== text && asksSomething(findings);
     if (!needsLook) {
       onEnter(field.commit);
@@ -152,13 +174,16 @@ export function ReadingBox(props: ReadingBoxProps) {
     void field.commit();
   };
 
-  const detail = (
+  const detail = isAsking ? (
+    <InstrumentAsk choices={choices} onChoose={chooseInstrument} />
+  ) : (
     <ReadingDetail
       quantity={quantity}
       limits={limitsFor(view.sheet, view.record.fuel, quantity, point)}
       unit={unit}
       findings={findings}
       problem={problem}
+      isRefused={field.state.kind === 'not-saved'}
       isKept={keptText.current === text && asksSomething(findings)}
       onMeaning={takeMeaning}
       onSuggestion={(suggestion) => void takeSuggestion(suggestion)}
@@ -192,7 +217,9 @@ export function ReadingBox(props: ReadingBoxProps) {
             const digit = ['1', '2', '3', '4'].findIndex((key) => isAltKey(event, key));
             const meaning = meanings[digit];
             const suggestion = suggestions[digit];
-            if (meaning !== undefined) takeMeaning(meaning);
+            const chosen = isAsking ? choices[digit] : undefined;
+            if (chosen !== undefined) chooseInstrument(chosen.instrumentId);
+            else if (meaning !== undefined) takeMeaning(meaning);
             else if (suggestion !== undefined) void takeSuggestion(suggestion);
             else if (isAltKey(event, 'U') && units.length > 1) changeUnit();
             else if (isAltKey(event, 'X') && onLeaveOut !== undefined) {
@@ -232,6 +259,18 @@ export function ReadingBox(props: ReadingBoxProps) {
       <div id={messageId} className="run-reading-detail">
         {size === 'large' ? detail : null}
       </div>
+      {size === 'large' ? (
+        <WhoAndWith
+          quantity={quantity}
+          stored={isChanged || isRetyped ? null : (reading ?? null)}
+          onChanged={() => {
+            // Another instrument or another pair of eyes is another reading of the same digits.
+            if (text.trim() === '') return;
+            setIsRetyped(true);
+            field.type(text);
+          }}
+        />
+      ) : null}
       {size === 'cell' && hasFocus && detailPlace ? createPortal(detail, detailPlace) : null}
     </div>
   );

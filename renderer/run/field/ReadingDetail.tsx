@@ -5,7 +5,9 @@ import type { EntryUnit } from '../../../domain/quantity/entryUnits.ts';
 import type { TypedMeaning, TypedProblem } from '../../../domain/quantity/parseTyped.ts';
 import type { QuantityKey } from '../../../domain/quantity/quantities.ts';
 import { KeyHint } from '../../kit/KeyHint.tsx';
+import { ProofMark } from '../../kit/VerdictMark.tsx';
 import { FindingLine } from '../side/FindingLine.tsx';
+import { notProvenBecause } from '../side/notProvenBecause.ts';
 import { useRun } from '../state/RunContext.ts';
 import { sourceWords } from '../words/findingWords.ts';
 import { limitWords } from '../words/limitWords.ts';
@@ -19,6 +21,7 @@ export function ReadingDetail({
   unit,
   findings,
   problem,
+  isRefused,
   isKept,
   onMeaning,
   onSuggestion,
@@ -28,6 +31,8 @@ export function ReadingDetail({
   readonly unit: EntryUnit;
   readonly findings: readonly Finding[];
   readonly problem: TypedProblem | null;
+  /** The box says so already. */
+  readonly isRefused: boolean;
   /** Saved, but the judgement asks something: a second Enter leaves it as it is. */
   readonly isKept: boolean;
   readonly onMeaning: (meaning: TypedMeaning) => void;
@@ -35,19 +40,15 @@ export function ReadingDetail({
 }) {
   const { view } = useRun();
   const { sheet } = view;
-  // One that only repeats the limit printed above adds nothing, unless it is bad or unproven.
   const worthSaying = findings.filter(
-    (finding) =>
-      finding.verdict !== 'no-limit-on-sheet' &&
-      (finding.verdict !== 'within' || !finding.proof.proven || finding.basis.result !== undefined),
+    (finding) => finding.verdict !== 'no-limit-on-sheet' && (finding.verdict !== 'within' || finding.basis.result),
   );
+  const because = notProvenBecause(findings);
   return (
     <>
       <p className="run-limit">
         {limits.length === 0 ? (
-          <>
-            No limit on the sheet for this ({sheet.title}, rev. {sheet.revision}).
-          </>
+          <>No limit on the sheet (rev. {sheet.revision}).</>
         ) : (
           limits.map((limit) => (
             <span key={`${limit.severity} ${limit.min} ${limit.max}`} className="run-limit-line">
@@ -59,7 +60,7 @@ export function ReadingDetail({
           ))
         )}
       </p>
-      {problem === null || problem.code === 'empty' ? null : (
+      {problem === null || problem.code === 'empty' || isRefused ? null : (
         <p className="run-problem" role="status">
           {problemWords(problem)}
         </p>
@@ -81,10 +82,15 @@ export function ReadingDetail({
       {worthSaying.length === 0 ? null : (
         <ul className="run-findings" aria-live="polite">
           {worthSaying.map((finding) => (
-            <FindingLine key={`${finding.subject} ${finding.readingId} ${finding.basis.from}`} finding={finding} />
+            <FindingLine
+              key={`${finding.subject} ${finding.readingId} ${JSON.stringify(finding.basis)}`}
+              finding={finding}
+              showsProof={false}
+            />
           ))}
         </ul>
       )}
+      {because.length === 0 ? null : <ProofMark proof={{ proven: false, because }} />}
       <Suggestions findings={findings} onTake={onSuggestion} />
       {isKept ? (
         <p className="run-kept" role="status">

@@ -1,17 +1,29 @@
-/** With which instrument, and by whom: chosen once and remembered, changed with two keys. */
+/** With which instrument, and by whom: chosen once and remembered. A change is about the number in the box as well. */
 import { useId } from 'react';
+import type { RecordedReading } from '../../../domain/procedure/runRecord.ts';
 import type { QuantityKey } from '../../../domain/quantity/quantities.ts';
+import { useAppStatus } from '../../operations/AppStatus.tsx';
+import { instrumentChoices, isOutOfDate } from '../instruments/instrumentChoices.ts';
 import { instrumentKindFor } from '../instruments/instrumentKindFor.ts';
 import { useRun } from '../state/RunContext.ts';
 
-export function WhoAndWith({ quantity }: { readonly quantity: QuantityKey }) {
+export function WhoAndWith({
+  quantity,
+  stored = null,
+  onChanged,
+}: {
+  readonly quantity: QuantityKey;
+  /** What the box shows is this reading: it was read with that, by them. */
+  readonly stored?: RecordedReading | null;
+  readonly onChanged?: () => void;
+}) {
   const { view, instruments, measuredById, chooseMeasuredBy } = useRun();
+  const { today } = useAppStatus();
   const kind = instrumentKindFor(quantity);
   const withId = useId();
   const byId = useId();
-  const chosen = instruments.inHand(kind);
-  const ofKind = instruments.list.filter((one) => one.kind === kind);
-  const others = instruments.list.filter((one) => one.kind !== kind);
+  const inHand = instruments.inHand(kind);
+  const instrumentId = stored === null ? (inHand.state === 'chosen' ? inHand.instrumentId : null) : stored.instrumentId;
   return (
     <div className="run-who-and-with">
       {kind === null ? null : (
@@ -19,13 +31,16 @@ export function WhoAndWith({ quantity }: { readonly quantity: QuantityKey }) {
           <label htmlFor={withId}>with</label>
           <select
             id={withId}
-            value={chosen ?? ''}
-            onChange={(event) => instruments.choose(kind, event.currentTarget.value || null)}
+            value={instrumentId ?? ''}
+            onChange={(event) => {
+              instruments.choose(kind, event.currentTarget.value || null);
+              onChanged?.();
+            }}
           >
             <option value="">no instrument named</option>
-            {[...ofKind, ...others].map((one) => (
+            {instrumentChoices(quantity, instruments.list).map((one) => (
               <option key={one.instrumentId} value={one.instrumentId}>
-                {one.label} ({one.serial}){dueWords(one.calibrationDueOn)}
+                {one.label} ({one.serial}){isOutOfDate(one, today) ? ', OUT OF DATE' : ''}
               </option>
             ))}
           </select>
@@ -33,7 +48,14 @@ export function WhoAndWith({ quantity }: { readonly quantity: QuantityKey }) {
       )}
       <span>
         <label htmlFor={byId}>read by</label>
-        <select id={byId} value={measuredById} onChange={(event) => chooseMeasuredBy(event.currentTarget.value)}>
+        <select
+          id={byId}
+          value={stored?.measuredById ?? measuredById}
+          onChange={(event) => {
+            chooseMeasuredBy(event.currentTarget.value);
+            onChanged?.();
+          }}
+        >
           {view.people.map((person) => (
             <option key={person.staffId} value={person.staffId}>
               {person.name}
@@ -43,9 +65,4 @@ export function WhoAndWith({ quantity }: { readonly quantity: QuantityKey }) {
       </span>
     </div>
   );
-}
-
-function dueWords(dueOn: string | null): string {
-  if (dueOn === null) return ', calibration unknown';
-  return dueOn < new Date().toISOString().slice(0, 10) ? ', OUT OF DATE' : '';
 }

@@ -48,5 +48,9 @@ export function heaviestFirst(findings: readonly Finding[]): readonly Finding[] 
 /** Whether Enter should wait for a second one: the judgement asks something, or the value is beyond a limit. */
 export function asksSomething(findings: readonly Finding[]): boolean {
   const heaviest = heaviestVerdict(findings);
-  return heaviest === 'outside' || heaviest === 'stop' || findings.some((finding) => finding.suggestions.length > 0);
+  return (
+    heaviest === 'outside' ||
+    heaviest === 'stop' ||
+    findings.some((finding) => finding.suggestions.length > 0 || finding.subject.startsWith('mistake:'))
+  );
 }

@@ -1,6 +1,6 @@
 /**
- * Keys pressed between Enter and the reply of the save. The next box is not on screen yet, so they must not run into the
- * old one; what was typed is handed to the next box, and a lone `y` meant for a question nobody has seen answers nothing.
+ * Keys pressed between an answer or Enter and the reply of the save. The next box is not on screen yet, so they must not
+ * run into the old one; the caller decides what becomes of them.
  */
 export type KeyBuffer = {
   readonly begin: () => void;

@@ -2,11 +2,13 @@
 import { useRun } from '../state/RunContext.ts';
 
 export function UnsavedStrip() {
-  const { unsaved, goTo } = useRun();
-  if (unsaved.list.length === 0) return null;
+  const { unsaved, active, goTo } = useRun();
+  // The one that is open says it itself.
+  const elsewhere = unsaved.list.filter((box) => box.itemKey !== active?.itemKey);
+  if (elsewhere.length === 0) return null;
   return (
     <div className="run-strip" data-tone="ember" role="alert">
-      {unsaved.list.map((box) => (
+      {elsewhere.map((box) => (
         <span key={`${box.itemKey} ${box.box}`} className="run-strip-part">
           <strong>Not saved: {box.label}.</strong> {box.why}{' '}
           <button

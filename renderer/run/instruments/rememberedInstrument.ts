@@ -1,26 +1,32 @@
 /** The instrument last used for a kind of reading on this laptop, so that it is named once and not at every box. */
 import type { RecordedInstrument } from '../../../domain/procedure/runRecord.ts';
+import { isOutOfDate } from './instrumentChoices.ts';
 import type { InstrumentKind } from './instrumentKindFor.ts';
 
 type Memory = Pick<Storage, 'getItem' | 'setItem'>;
+
+/** `chosen: null`: said to be none. `unknown`: nobody has said, and more than one would do. */
+export type InHand = { readonly state: 'chosen'; readonly instrumentId: string | null } | { readonly state: 'unknown' };
 
 export function rememberInstrument(memory: Memory, kind: InstrumentKind, instrumentId: string | null): void {
   memory.setItem(memoryKey(kind), instrumentId ?? '');
 }
 
-/** Only an instrument of the run counts; the single one of its kind needs no choosing. */
+/** Only an instrument of the firm counts; the single one of its kind that is in date needs no choosing. */
 export function rememberedInstrument(
   memory: Memory,
   kind: InstrumentKind,
   instruments: readonly RecordedInstrument[],
-): string | null {
+  today: string,
+): InHand {
   const remembered = memory.getItem(memoryKey(kind));
-  if (remembered !== null) {
-    if (remembered === '') return null;
-    if (instruments.some((one) => one.instrumentId === remembered)) return remembered;
-  }
-  const [only, another] = instruments.filter((one) => one.kind === kind);
-  return only !== undefined && another === undefined ? only.instrumentId : null;
+  if (remembered === '') return { state: 'chosen', instrumentId: null };
+  if (instruments.some((one) => one.instrumentId === remembered)) return { state: 'chosen', instrumentId: remembered };
+  const ofKind = instruments.filter((one) => one.kind === kind);
+  const [only, another] = ofKind.length === 1 ? ofKind : ofKind.filter((one) => !isOutOfDate(one, today));
+  return only !== undefined && another === undefined
+    ? { state: 'chosen', instrumentId: only.instrumentId }
+    : { state: 'unknown' };
 }
 
 function memoryKey(kind: InstrumentKind): string {

@@ -2,26 +2,30 @@
 import { useCallback, useMemo, useState } from 'react';
 import type { RecordedInstrument } from '../../../domain/procedure/runRecord.ts';
 import type { InstrumentKind } from './instrumentKindFor.ts';
-import { rememberedInstrument, rememberInstrument } from './rememberedInstrument.ts';
+import { type InHand, rememberedInstrument, rememberInstrument } from './rememberedInstrument.ts';
 
 export type Instruments = {
   readonly list: readonly RecordedInstrument[];
-  readonly inHand: (kind: InstrumentKind | null) => string | null;
+  readonly inHand: (kind: InstrumentKind | null) => InHand;
   readonly choose: (kind: InstrumentKind, instrumentId: string | null) => void;
 };
 
-export function useInstruments(list: readonly RecordedInstrument[]): Instruments {
-  const [changes, setChanges] = useState(0);
+export function useInstruments(list: readonly RecordedInstrument[], today: string): Instruments {
+  // Counts the choices made, so that every box asks the memory again.
+  const [choices, setChoices] = useState(0);
   const choose = useCallback((kind: InstrumentKind, instrumentId: string | null) => {
     rememberInstrument(localStorage, kind, instrumentId);
-    setChanges((count) => count + 1);
+    setChoices((count) => count + 1);
   }, []);
   return useMemo(
     () => ({
       list,
-      inHand: (kind) => (kind === null || changes < 0 ? null : rememberedInstrument(localStorage, kind, list)),
+      inHand: (kind) =>
+        kind === null || choices < 0
+          ? { state: 'chosen', instrumentId: null }
+          : rememberedInstrument(localStorage, kind, list, today),
       choose,
     }),
-    [list, choose, changes],
+    [list, today, choose, choices],
   );
 }

@@ -24,7 +24,7 @@ export function ChooseItem({ item, address }: { readonly item: ItemOf<'choose'>;
   const give = (option: Option) => {
     const reason = given?.value === option.value ? given.reason : null;
     if (option.outcome === 'fine') {
-      void saveAndGoOn(address, () => answer(option.value, reason));
+      void saveAndGoOn(address, () => answer(option.value, reason), 'answered');
       return;
     }
     void answer(option.value, reason).then((isSaved) => {

@@ -20,7 +20,7 @@ export function ConfirmItem({ item, address }: { readonly item: ItemOf<'confirm'
 
   const give = (value: 'yes' | 'no' | 'not-applicable') => {
     if (value !== 'no') {
-      void saveAndGoOn(address, () => answer(value, null));
+      void saveAndGoOn(address, () => answer(value, null), 'answered');
       return;
     }
     void answer('no', given?.value === 'no' ? given.reason : null).then((isSaved) => {

@@ -3,7 +3,6 @@ import { useState } from 'react';
 import type { ItemOf } from '../../../domain/procedure/modelSheet.ts';
 import type { ItemAddress } from '../../../domain/procedure/progressTypes.ts';
 import { ReadingBox } from '../field/ReadingBox.tsx';
-import { WhoAndWith } from '../field/WhoAndWith.tsx';
 import { useRun } from '../state/RunContext.ts';
 import { pointWords } from '../words/pointWords.ts';
 import { ColdFillBeside } from './ColdFillBeside.tsx';
@@ -29,7 +28,6 @@ export function ReadItem({ item, address }: { readonly item: ItemOf<'read'>; rea
       <StandsBecause item={item} address={here} />
       <ColdFillBeside item={item} />
       <SupplyBeside item={item} />
-      <WhoAndWith quantity={item.quantity} />
     </div>
   );
 }

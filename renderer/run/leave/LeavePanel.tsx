@@ -1,7 +1,7 @@
 /** Before leaving: what stands in the way of it and of the registration, what is not proven, then the end of the visit. */
 import type { ProgressBlocker } from '../../../domain/procedure/progressTypes.ts';
-import { BlockerList } from '../stage/BlockerList.tsx';
 import { useRun } from '../state/RunContext.ts';
+import { BlockersByStep } from './BlockersByStep.tsx';
 import { FinishForm } from './FinishForm.tsx';
 import { SealForm } from './SealForm.tsx';
 import { sameBlocker } from './sameBlocker.ts';
@@ -51,7 +51,7 @@ function Gate({
       <h3>
         {title}: {blockers.length}
       </h3>
-      <BlockerList blockers={blockers} />
+      <BlockersByStep blockers={blockers} />
     </section>
   );
 }

@@ -7,7 +7,14 @@ import { figures } from '../words/figures.ts';
 import { basisWords, subjectWords } from '../words/findingWords.ts';
 import { limitWords } from '../words/limitWords.ts';
 
-export function FindingLine({ finding }: { readonly finding: Finding }) {
+export function FindingLine({
+  finding,
+  showsProof = true,
+}: {
+  readonly finding: Finding;
+  /** False where the proof is said once for several findings. */
+  readonly showsProof?: boolean;
+}) {
   const { view, unitSystem } = useRun();
   const { limit, result, formula } = finding.basis;
   const basis = basisWords(finding);
@@ -32,7 +39,7 @@ export function FindingLine({ finding }: { readonly finding: Finding }) {
       {finding.verdict === 'cannot-judge' && finding.missing.length > 0 ? (
         <span>missing: {finding.missing.join(', ')}</span>
       ) : null}
-      {finding.proof.proven ? null : <ProofMark proof={finding.proof} />}
+      {finding.proof.proven || !showsProof ? null : <ProofMark proof={finding.proof} />}
     </li>
   );
 }

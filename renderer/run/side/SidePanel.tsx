@@ -1,4 +1,8 @@
 /** Beside the step: what the judgement says of it, what was worked out, and where the readings sit in the sheet's bands. */
+import { useState } from 'react';
+import type { Finding } from '../../../domain/judgement/finding.ts';
+import { heaviestVerdict } from '../../../domain/judgement/verdictRank.ts';
+import { VerdictMark } from '../../kit/VerdictMark.tsx';
 import { useRun } from '../state/RunContext.ts';
 import { ComputedValues } from './ComputedValues.tsx';
 import { FindingsOfStep } from './FindingsOfStep.tsx';
@@ -7,15 +11,51 @@ import { stepFindings } from './stepFindings.ts';
 
 export function SidePanel() {
   const { view, analysis, active } = useRun();
+  const [isOpen, setIsOpen] = useState(false);
   const step = analysis.steps.find((one) => one.key === active?.stepKey);
   if (step === undefined) return null;
   const findings = stepFindings(step, view.record, analysis.findings);
   const isCombustion = step.items.some((item) => item.kind === 'series');
   return (
-    <aside className="run-side" data-empty={findings.length === 0} aria-label="Findings and computed values">
-      <FindingsOfStep findings={findings} />
-      <ComputedValues findings={findings} />
-      {isCombustion ? <FiringPointChart /> : null}
+    <aside
+      className="run-side"
+      data-empty={findings.length === 0}
+      data-open={isOpen}
+      aria-label="Findings and computed values"
+    >
+      {/* In a small window only this line is shown until it is pressed. */}
+      <button
+        type="button"
+        className="run-side-line"
+        aria-expanded={isOpen}
+        onClick={() => setIsOpen((before) => !before)}
+      >
+        <SummaryLine findings={findings} />
+      </button>
+      <div className="run-side-content">
+        <FindingsOfStep findings={findings} />
+        <ComputedValues findings={findings} />
+        {isCombustion ? <FiringPointChart /> : null}
+      </div>
     </aside>
+  );
+}
+
+function SummaryLine({ findings }: { readonly findings: readonly Finding[] }) {
+  const heaviest = heaviestVerdict(findings);
+  const count = findings.filter((finding) => finding.verdict === heaviest).length;
+  const computed = findings.filter((finding) => finding.basis.result !== undefined).length;
+  const notProven = findings.filter((finding) => !finding.proof.proven).length;
+  return (
+    <>
+      <b>Findings</b>
+      {heaviest === undefined ? null : (
+        <>
+          {count} × <VerdictMark verdict={heaviest} />
+        </>
+      )}
+      {notProven === 0 ? null : <span>{notProven} not proven</span>}
+      {computed === 0 ? null : <span>{computed} worked out</span>}
+    </>
   );
 }

@@ -6,9 +6,12 @@ import { blockerSubject, blockerWords, stepTitle } from '../words/reasonWords.ts
 export function BlockerList({
   blockers,
   isShort = false,
+  namesStep = true,
 }: {
   readonly blockers: readonly ProgressBlocker[];
+  /** Without why: that it is open is all there is to say. */
   readonly isShort?: boolean;
+  readonly namesStep?: boolean;
 }) {
   const { words, goTo } = useRun();
   return (
@@ -28,7 +31,7 @@ export function BlockerList({
             {stepKey !== null && itemKey !== null ? (
               <button type="button" className="run-blocker" onClick={() => goTo({ stepKey, itemKey })}>
                 {text}
-                <span className="run-blocker-where">{stepTitle(stepKey, words)} ›</span>
+                <span className="run-blocker-where">{namesStep ? stepTitle(stepKey, words) : ''} ›</span>
               </button>
             ) : (
               <div className="run-blocker">{text}</div>

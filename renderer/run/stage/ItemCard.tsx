@@ -1,7 +1,7 @@
 /** The item that is worked on, large: what is asked, how, what it blocks, its boxes or answers, and "not possible, because …". */
 import { type ReactNode, useState } from 'react';
 import type { StepItem } from '../../../domain/procedure/modelSheet.ts';
-import type { ItemProgress } from '../../../domain/procedure/progressTypes.ts';
+import type { ItemProgress, ItemReason } from '../../../domain/procedure/progressTypes.ts';
 import { assertNever } from '../../../domain/result.ts';
 import { KeyHint } from '../../kit/KeyHint.tsx';
 import { isAltKey, plainKey } from '../focus/isAltKey.ts';
@@ -21,11 +21,11 @@ import { useRun } from '../state/RunContext.ts';
 import { blockWords, reasonWords } from '../words/reasonWords.ts';
 
 export function ItemCard({ item, progress }: { readonly item: StepItem; readonly progress: ItemProgress }) {
-  const { words } = useRun();
+  const { words, keysTooEarly } = useRun();
   const [isLeavingOut, setLeavingOut] = useState(false);
   const mayLeaveOut = item.mayBeNotPossible && item.kind !== 'sign-off';
   const waits = progress.state === 'waiting';
-  const reasons = progress.because.filter((reason) => reason.code !== 'not-answered' && reason.code !== 'finding');
+  const reasons = progress.because.filter((reason) => !SAID_ELSEWHERE.includes(reason.code));
   const keys = useKeys<HTMLDivElement>((event) => {
     if (!mayLeaveOut || isLeavingOut) return;
     if (!isAltKey(event, 'X') && plainKey(event) !== 'x') return;
@@ -40,9 +40,14 @@ export function ItemCard({ item, progress }: { readonly item: StepItem; readonly
         <h3 className="run-card-label" id={`label-${item.key}`}>
           {item.label}
         </h3>
-        {progress.blocks.length === 0 ? null : (
-          <span className="run-card-blocks">blocks {progress.blocks.map(blockWords).join(', ')}</span>
-        )}
+        <span className="run-card-blocks">
+          {progress.blocks.length === 0 ? '' : `blocks ${progress.blocks.map(blockWords).join(', ')}`}
+        </span>
+        {mayLeaveOut && !isLeavingOut ? (
+          <button type="button" className="run-quiet-button" onClick={() => setLeavingOut(true)}>
+            {item.kind === 'read' ? 'Not measured' : 'Not possible'} … <KeyHint keys="Alt+X" />
+          </button>
+        ) : null}
       </div>
       {item.hint === undefined ? null : <p className="run-card-hint">{item.hint}</p>}
       {reasons.length === 0 ? null : (
@@ -50,19 +55,28 @@ export function ItemCard({ item, progress }: { readonly item: StepItem; readonly
           {reasons.map((reason) => reasonWords(reason, words)).join('; ')}
         </p>
       )}
-      {waits ? null : <ItemBody item={item} progress={progress} />}
-      {isLeavingOut ? (
-        <NotPossible item={item} address={progress} onCancel={() => setLeavingOut(false)} />
-      ) : mayLeaveOut ? (
-        <p className="run-card-foot">
-          <button type="button" className="run-quiet-button" onClick={() => setLeavingOut(true)}>
-            {item.kind === 'read' ? 'Not measured' : 'Not possible'}, because … <KeyHint keys="Alt+X" />
-          </button>
+      {keysTooEarly === '' ? null : (
+        <p className="run-card-why" role="alert">
+          “{keysTooEarly}” was pressed before this was on screen: not taken.
         </p>
-      ) : null}
+      )}
+      {waits ? null : <ItemBody item={item} progress={progress} />}
+      {isLeavingOut ? <NotPossible item={item} address={progress} onCancel={() => setLeavingOut(false)} /> : null}
     </div>
   );
 }
+
+/** Plain to see in the item itself. */
+const SAID_ELSEWHERE: readonly ItemReason['code'][] = [
+  'not-answered',
+  'finding',
+  'hold-running',
+  'post-run-wait',
+  'tuning-running',
+  'tuning-interrupted',
+  'too-few-samples',
+  'firing-point-not-reached',
+];
 
 function ItemBody({ item, progress }: { readonly item: StepItem; readonly progress: ItemProgress }): ReactNode {
   switch (item.kind) {

@@ -14,6 +14,12 @@ export type WriteName = Extract<OperationName, `visits.${string}` | `makeSafes.$
 /** Sends it and, when it was taken, waits until the run on screen shows it. */
 export type Write = <N extends WriteName>(name: N, input: InputOf<N>) => Promise<ReplyOf<N>>;
 
+/**
+ * `typed-on`: a text was finished with Enter, and what is typed meanwhile belongs to the next box. `answered`: one key was
+ * the answer, and the same key again is a bounce; it is not taken, and that is said.
+ */
+export type HowLeft = 'typed-on' | 'answered';
+
 export type RunContextValue = {
   readonly view: RunView;
   readonly analysis: RunAnalysis;
@@ -26,8 +32,10 @@ export type RunContextValue = {
   readonly goTo: (address: ItemAddress) => void;
   readonly goToStep: (stepKey: string) => void;
   readonly goToLeaving: () => void;
-  /** Saves, then moves on; keys pressed meanwhile are kept for the next box. Stays where it is when `save` answers false. */
-  readonly saveAndGoOn: (from: ItemAddress, save: () => Promise<boolean>) => Promise<void>;
+  /** Saves, then moves on; stays where it is when `save` answers false. */
+  readonly saveAndGoOn: (from: ItemAddress, save: () => Promise<boolean>, how?: HowLeft) => Promise<void>;
+  /** Keys pressed before the box on screen was there, which it therefore did not take. */
+  readonly keysTooEarly: string;
   readonly makeSafe: (what: string) => void;
   readonly unsaved: UnsavedBoxes;
   readonly instruments: Instruments;

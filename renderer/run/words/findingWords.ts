@@ -3,9 +3,12 @@ import type { Finding } from '../../../domain/judgement/finding.ts';
 import type { Basis, ModelSheet } from '../../../domain/procedure/modelSheet.ts';
 import { isQuantityKey, quantitySpec } from '../../../domain/quantity/quantities.ts';
 import { pointWords } from './pointWords.ts';
+import { isSuggestionCode, suggestionQuestion } from './suggestionWords.ts';
 
 /** `limit:coAirFreePpm@high` is “CO air-free, high fire”. */
 export function subjectWords(finding: Pick<Finding, 'subject'>, sheet: Pick<ModelSheet, 'firingPoints'>): string {
+  const mistake = /^mistake:([^@]+)/.exec(finding.subject)?.[1];
+  if (mistake !== undefined && isSuggestionCode(mistake)) return suggestionQuestion(mistake);
   const [, what = finding.subject, point] = /^(?:[a-z-]+:)?([^@]+)(?:@(.+))?$/.exec(finding.subject) ?? [];
   const name = isQuantityKey(what) ? quantitySpec(what).label : sentence(what);
   return point === undefined ? name : `${name}, ${pointWords(point, sheet).toLowerCase()}`;
@@ -40,6 +43,11 @@ const KINDS: Record<Basis['kind'], string> = {
 };
 
 function sentence(key: string): string {
-  const words = key.replaceAll('-', ' ').trim();
+  const words = key
+    .replaceAll('-', ' ')
+    .replace(/\bco2\b/g, 'CO₂')
+    .replace(/\bo2\b/g, 'O₂')
+    .replace(/\bco\b/g, 'CO')
+    .trim();
   return words.charAt(0).toUpperCase() + words.slice(1);
 }

@@ -8,8 +8,8 @@ const COMMON_POINTS: Readonly<Record<string, string>> = {
   cold: 'cold',
   'after-purge': 'after the purge',
   hot: 'hot',
-  before: 'before treatment',
-  after: 'after treatment',
+  before: 'before',
+  after: 'after',
 };
 
 export function pointWords(point: string | null, sheet: Pick<ModelSheet, 'firingPoints'>): string {

@@ -72,7 +72,11 @@ export function reasonWords(reason: ItemReason | RunReason, source: WordSource):
 }
 
 export function blockerWords(blocker: ProgressBlocker, source: WordSource): string {
-  return blocker.because.map((reason) => reasonWords(reason, source)).join('; ');
+  // In a list of what is open, "not answered" says nothing.
+  return blocker.because
+    .filter((reason) => reason.code !== 'not-answered')
+    .map((reason) => reasonWords(reason, source))
+    .join('; ');
 }
 
 /** What the blocker is about: the item's label, or the step's title, or the run as a whole. */

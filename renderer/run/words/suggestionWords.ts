@@ -49,3 +49,7 @@ export function suggestionQuestion(code: SuggestionCode): string {
 export function mayTake(suggestion: Suggestion): boolean {
   return suggestion.changes.length > 0 && !suggestion.needsNewReading;
 }
+
+export function isSuggestionCode(code: string): code is SuggestionCode {
+  return Object.hasOwn(QUESTIONS, code);
+}

@@ -1,0 +1,24 @@
+/** Which instruments a quantity may have been read with: those of its kind first, and whether one must be named at all. */
+import { NEEDS_INSTRUMENT } from '../../../domain/judgement/quantityGroups.ts';
+import type { RecordedInstrument } from '../../../domain/procedure/runRecord.ts';
+import type { QuantityKey } from '../../../domain/quantity/quantities.ts';
+import { instrumentKindFor } from './instrumentKindFor.ts';
+
+export function instrumentChoices(
+  quantity: QuantityKey,
+  instruments: readonly RecordedInstrument[],
+): readonly RecordedInstrument[] {
+  const kind = instrumentKindFor(quantity);
+  if (kind === null) return [];
+  const ofKind = instruments.filter((one) => one.kind === kind);
+  return [...ofKind, ...instruments.filter((one) => one.kind !== kind)];
+}
+
+/** A number that only an instrument can give. */
+export function mustNameInstrument(quantity: QuantityKey): boolean {
+  return NEEDS_INSTRUMENT.has(quantity);
+}
+
+export function isOutOfDate(instrument: RecordedInstrument, today: string): boolean {
+  return instrument.calibrationDueOn !== null && instrument.calibrationDueOn < today;
+}

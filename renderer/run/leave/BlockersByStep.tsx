@@ -1,0 +1,22 @@
+/** A long list of what is open, under the step each thing belongs to; what is about the whole appliance comes first. */
+import type { ProgressBlocker } from '../../../domain/procedure/progressTypes.ts';
+import { BlockerList } from '../stage/BlockerList.tsx';
+import { useRun } from '../state/RunContext.ts';
+import { stepTitle } from '../words/reasonWords.ts';
+
+export function BlockersByStep({ blockers }: { readonly blockers: readonly ProgressBlocker[] }) {
+  const { words } = useRun();
+  const groups = Map.groupBy(blockers, (blocker) => blocker.stepKey);
+  return (
+    <div className="run-groups">
+      {[...groups].map(([stepKey, ofStep]) => (
+        <section key={stepKey ?? ''} className="run-group">
+          <h4>
+            {stepKey === null ? 'The appliance' : stepTitle(stepKey, words)}: {ofStep.length}
+          </h4>
+          <BlockerList blockers={ofStep} namesStep={false} />
+        </section>
+      ))}
+    </div>
+  );
+}
