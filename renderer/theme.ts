@@ -58,7 +58,7 @@ const stone: MantineColorsTuple = [
   '#f3ede1',
   '#e7dfd0',
   '#d9d0c0',
-  '#b9ae9c',
+  '#857a69',
   '#8a7f6e',
   '#6d6355',
   '#5a5145',
@@ -70,7 +70,7 @@ const night: MantineColorsTuple = [
   '#d5ccbe',
   '#b7ada0',
   '#857a6b',
-  '#4a433a',
+  '#857a6b',
   '#332e28',
   '#1d1a17',
   '#141210',
@@ -115,11 +115,14 @@ export const theme = createTheme({
     }),
     InputWrapper: InputWrapper.extend({
       defaultProps: { size: 'md', inputWrapperOrder: ['label', 'description', 'error', 'input'] },
+      styles: { label: { fontSize: '1rem' }, description: { fontSize: '1rem' }, error: { fontSize: '1rem' } },
     }),
     Badge: Badge.extend({ defaultProps: { tt: 'none', fw: 600, size: 'lg' } }),
     Pill: Pill.extend({ defaultProps: { size: 'md' } }),
     SegmentedControl: SegmentedControl.extend({ defaultProps: { size: 'md' } }),
-    Table: Table.extend({ defaultProps: { verticalSpacing: 'xs', horizontalSpacing: 'sm' } }),
+    Table: Table.extend({
+      defaultProps: { verticalSpacing: 'xs', horizontalSpacing: 'sm', borderColor: 'var(--lo-line)' },
+    }),
     Modal: Modal.extend({
       defaultProps: { centered: true, closeButtonProps: { 'aria-label': 'Close', size: 44 } },
     }),

@@ -3,6 +3,7 @@ import { Button, Group } from '@mantine/core';
 import type { OutputOf } from '../../electron/contract/index.ts';
 import { AmountText } from '../kit/AmountText.tsx';
 import { Answer } from '../kit/Answer.tsx';
+import { capital } from '../kit/capital.ts';
 import { DateText } from '../kit/DateText.tsx';
 import { EmptyState } from '../kit/EmptyState.tsx';
 import { ErrorText } from '../kit/ErrorText.tsx';
@@ -162,7 +163,7 @@ function WorkPanel({ found, mayEdit }: { readonly found: OutputOf<'appliances.ge
       {unplanned.map(({ jobId, kind, openReadiness }) => (
         <p key={jobId} style={{ margin: 0 }}>
           <RouteLink to="job" params={{ jobId }}>
-            {JOB_KIND_WORDS[kind]}, not booked yet
+            {capital(JOB_KIND_WORDS[kind])}, not booked yet
           </RouteLink>{' '}
           <span className="lo-faint">
             {openReadiness.length === 0 ? 'ready to book' : `${openReadiness.length} readiness items open`}
@@ -186,7 +187,7 @@ function WorkPanel({ found, mayEdit }: { readonly found: OutputOf<'appliances.ge
                 </RouteLink>
               ),
             },
-            { label: 'What', cell: ({ kind }) => JOB_KIND_WORDS[kind] },
+            { label: 'What', cell: ({ kind }) => capital(JOB_KIND_WORDS[kind]) },
             { label: 'State', cell: ({ state, outcome }) => visitStateWords(state, outcome) },
             {
               label: 'Record',

@@ -8,6 +8,7 @@ import { impreciseDayWords, readImpreciseDay } from '../form/impreciseDay.ts';
 import { TextField } from '../form/TextField.tsx';
 import { type DraftForm, useDraftForm } from '../form/useDraftForm.ts';
 import { Answer } from '../kit/Answer.tsx';
+import { capital } from '../kit/capital.ts';
 import { COVER_DATE_HINTS, COVER_DATE_WORDS } from '../kit/coverDates.ts';
 import { ErrorText } from '../kit/ErrorText.tsx';
 import { Panel } from '../kit/Panel.tsx';
@@ -96,14 +97,19 @@ function DateRows({ form }: { readonly form: DraftForm<NewForm> }) {
   return (
     <fieldset className="lo-fieldset" style={{ marginBlockStart: '1rem' }}>
       <legend>Dates, as far as known</legend>
-      <div className="lo-pairs">
+      <div className="lo-dates">
         {COVER_DATES.map((kind) => {
           const read = readImpreciseDay(dates[kind].text);
           return (
-            <div key={kind} className="lo-pair">
+            <div key={kind} className="lo-date">
+              <div>
+                <strong>{capital(COVER_DATE_WORDS[kind])}</strong>
+                <div className="lo-faint">
+                  {read === null ? COVER_DATE_HINTS[kind] : `= ${impreciseDayWords(read)}`}
+                </div>
+              </div>
               <TextInput
-                label={`When ${COVER_DATE_WORDS[kind]}`}
-                description={read === null ? COVER_DATE_HINTS[kind] : `= ${impreciseDayWords(read)}`}
+                aria-label={`When ${COVER_DATE_WORDS[kind]}`}
                 placeholder="4 Jul 2026, Jul 2026 or 2026"
                 autoComplete="off"
                 value={dates[kind].text}
@@ -111,7 +117,8 @@ function DateRows({ form }: { readonly form: DraftForm<NewForm> }) {
                 onChange={(event) => change(kind, { text: event.currentTarget.value })}
               />
               <TextInput
-                label={`How we know when ${COVER_DATE_WORDS[kind]}`}
+                aria-label={`How we know when ${COVER_DATE_WORDS[kind]}`}
+                placeholder="how we know: plate, invoice, told by …"
                 autoComplete="off"
                 value={dates[kind].source}
                 error={form.errors[`dates.${kind}.source`]}

@@ -82,7 +82,7 @@ export function InstrumentsScreen() {
                     cell: ({ instrumentId, label, retiredOn }) =>
                       retiredOn === null ? (
                         <Button variant="default" onClick={() => setCalibrating(instrumentId)}>
-                          Calibrated<span className="lo-hidden">: {label}</span>
+                          Record calibration<span className="lo-hidden">: {label}</span>
                         </Button>
                       ) : (
                         ''

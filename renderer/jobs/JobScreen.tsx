@@ -5,6 +5,7 @@ import { DraftFormFrame } from '../form/DraftFormFrame.tsx';
 import { TextField } from '../form/TextField.tsx';
 import { useDraftForm } from '../form/useDraftForm.ts';
 import { Answer } from '../kit/Answer.tsx';
+import { capital } from '../kit/capital.ts';
 import { ErrorText } from '../kit/ErrorText.tsx';
 import { Note } from '../kit/Note.tsx';
 import { Panel } from '../kit/Panel.tsx';
@@ -25,7 +26,7 @@ export function JobScreen({ jobId }: { readonly jobId: string }) {
   const job = jobs.state === 'ready' ? jobs.value.find((row) => row.jobId === jobId) : undefined;
   return (
     <Screen
-      title={job === undefined ? 'Job' : `${JOB_KIND_WORDS[job.kind]}: ${job.maker} ${job.model}`}
+      title={job === undefined ? 'Job' : capital(`${JOB_KIND_WORDS[job.kind]}: ${job.maker} ${job.model}`)}
       crumbs={
         <>
           <RouteLink to="jobs" params={{}}>
@@ -80,7 +81,7 @@ function Job({ job, others }: { readonly job: Job; readonly others: readonly Job
         </Note>
       )}
       {job.kind === 'startup' ? (
-        <Answer of={readiness}>{(given) => <ReadinessPanel readiness={given} />}</Answer>
+        <Answer of={readiness}>{(given) => <ReadinessPanel readiness={given} siteId={job.siteId} />}</Answer>
       ) : null}
       {job.visitId === null && mayBook ? <BookingPanel job={job} others={others} /> : null}
     </>

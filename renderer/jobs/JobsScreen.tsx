@@ -1,5 +1,6 @@
 /** Jobs that nobody has booked yet, with what still stands in the way. */
 import { Answer } from '../kit/Answer.tsx';
+import { capital } from '../kit/capital.ts';
 import { InstantText } from '../kit/DateText.tsx';
 import { EmptyState } from '../kit/EmptyState.tsx';
 import { PlainTable } from '../kit/PlainTable.tsx';
@@ -32,7 +33,7 @@ export function JobsScreen() {
                   label: 'Job',
                   cell: (row) => (
                     <RouteLink to="job" params={{ jobId: row.jobId }}>
-                      {JOB_KIND_WORDS[row.kind]}: {row.maker} {row.model}
+                      {capital(JOB_KIND_WORDS[row.kind])}: {row.maker} {row.model}
                     </RouteLink>
                   ),
                 },

@@ -10,6 +10,7 @@ import { Panel } from '../kit/Panel.tsx';
 import { useHasRole } from '../operations/AppStatus.tsx';
 import { useAct } from '../operations/useAct.ts';
 import { useUnsaved } from '../shell/LeaveGuard.tsx';
+import { GasLoadGaps } from '../sites/GasLoadGaps.tsx';
 import { GasLoadNote } from '../sites/GasLoadNote.tsx';
 
 type Readiness = OutputOf<'jobs.getReadiness'>;
@@ -31,7 +32,13 @@ const HINDERS_WORDS: Readonly<Record<ReadinessHinders, string>> = {
   papers: 'else the papers wait',
 };
 
-export function ReadinessPanel({ readiness }: { readonly readiness: Readiness }) {
+export function ReadinessPanel({
+  readiness,
+  siteId,
+}: {
+  readonly readiness: Readiness;
+  readonly siteId: string | null;
+}) {
   const given = new Map(readiness.items.map((item) => [item.itemKey, item]));
   const blocking = READINESS_ITEMS.filter(({ blocksBooking }) => blocksBooking);
   const open = blocking.filter(({ key }) => !isGiven(given.get(key)?.answer ?? null));
@@ -52,6 +59,7 @@ export function ReadinessPanel({ readiness }: { readonly readiness: Readiness })
           vent outside, gas meter. “Ready” said by a builder is not ready seen.
         </p>
         {readiness.gasLoad === null ? null : <GasLoadNote balance={readiness.gasLoad} />}
+        {siteId === null ? null : <GasLoadGaps siteId={siteId} />}
         <div>
           {READINESS_ITEMS.map((item) => (
             <ItemRow key={item.key} jobId={readiness.jobId} item={item} given={given.get(item.key) ?? null} />
@@ -102,10 +110,9 @@ function ItemRow({
           {item.label}
         </div>
         <div className="lo-faint">
-          {item.blocksBooking ? 'must be given' : 'better known'}, {HINDERS_WORDS[item.hinders]}
-          {item.photoHelps ? '; a photo helps' : ''}
+          {item.blocksBooking ? 'Must be given' : 'Better known'}, {HINDERS_WORDS[item.hinders]}.
+          {item.photoHelps ? ' A photo helps.' : ''} {item.caution === null ? '' : sentence(item.caution)}
         </div>
-        {item.caution === null ? null : <div>{item.caution}.</div>}
       </div>
       <div>
         <SegmentedControl
@@ -119,27 +126,7 @@ function ItemRow({
             if (known) void save(known.value);
           }}
         />
-        <div className="lo-ready-notes">
-          <TextInput
-            aria-label={`${item.label}: note`}
-            placeholder={item.note}
-            autoComplete="off"
-            value={note}
-            disabled={!mayAnswer}
-            onChange={(event) => setNote(event.currentTarget.value)}
-            onBlur={saveTyped}
-          />
-          <TextInput
-            aria-label={`${item.label}: who said so`}
-            placeholder="who said so"
-            autoComplete="off"
-            value={confirmedBy}
-            disabled={!mayAnswer}
-            onChange={(event) => setConfirmedBy(event.currentTarget.value)}
-            onBlur={saveTyped}
-          />
-        </div>
-        <div className="lo-faint" style={{ display: 'flex', gap: '1rem', minHeight: '1.45rem' }}>
+        <div className="lo-faint lo-ready-state">
           {given?.recordedAt ? (
             <span>
               {given.recordedByName}, <InstantText at={given.recordedAt} />
@@ -147,14 +134,39 @@ function ItemRow({
           ) : null}
           <FieldSaved state={state} />
           {state.kind === 'not-saved' ? (
-            <Button variant="default" onClick={saveTyped}>
+            <Button variant="default" onClick={() => void save(given?.answer ?? 'unknown')}>
               Try again
             </Button>
           ) : null}
         </div>
       </div>
+      <div className="lo-ready-notes">
+        <TextInput
+          aria-label={`${item.label}: note`}
+          placeholder={item.note}
+          title={item.note}
+          autoComplete="off"
+          value={note}
+          disabled={!mayAnswer}
+          onChange={(event) => setNote(event.currentTarget.value)}
+          onBlur={saveTyped}
+        />
+        <TextInput
+          aria-label={`${item.label}: who said so`}
+          placeholder="who said so"
+          autoComplete="off"
+          value={confirmedBy}
+          disabled={!mayAnswer}
+          onChange={(event) => setConfirmedBy(event.currentTarget.value)}
+          onBlur={saveTyped}
+        />
+      </div>
     </div>
   );
+}
+
+function sentence(text: string): string {
+  return /[.?!]$/.test(text) ? text : `${text}.`;
 }
 
 function isGiven(answer: AnswerKey | null): boolean {

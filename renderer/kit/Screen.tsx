@@ -25,7 +25,7 @@ export function Screen({
               {crumbs}
             </nav>
           ) : null}
-          <h1 style={{ fontSize: '1.75rem', lineHeight: 1.2 }}>{title}</h1>
+          <h1>{title}</h1>
         </div>
         {action}
       </div>

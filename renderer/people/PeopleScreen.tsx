@@ -67,7 +67,7 @@ export function PeopleScreen() {
                       </Stack>
                     ),
                 },
-                { label: '', cell: ({ activeTo }) => (activeTo === null ? '' : 'left') },
+                { label: 'Here', cell: ({ activeTo }) => (activeTo === null ? 'yes' : 'left') },
               ]}
             />
           )

@@ -1,6 +1,8 @@
 /** One registration: its last day and how it came about, who registers, what is missing, the packet, the maker's answer. */
 import type { OutputOf } from '../../electron/contract/index.ts';
 import { Answer } from '../kit/Answer.tsx';
+import { capital } from '../kit/capital.ts';
+import { dayWords } from '../kit/dayWords.ts';
 import { EmptyState } from '../kit/EmptyState.tsx';
 import { Note } from '../kit/Note.tsx';
 import { Panel } from '../kit/Panel.tsx';
@@ -8,7 +10,7 @@ import { Screen } from '../kit/Screen.tsx';
 import { useOperation } from '../operations/useOperation.ts';
 import { RouteLink } from '../RouteLink.tsx';
 import { DecidePanel } from './DecidePanel.tsx';
-import { daysLeftWords, deadlineWords, urgencyOf } from './deadlineWords.ts';
+import { daysLeftWords, deadlineWords, submittedInTimeWords, urgencyOf } from './deadlineWords.ts';
 import { PacketPanel } from './PacketPanel.tsx';
 import { STATE_WORDS } from './registrationWords.ts';
 import { SubmitPanel } from './SubmitPanel.tsx';
@@ -55,6 +57,12 @@ function Registration({ registration }: { readonly registration: OutputOf<'regis
         <Note tone="fir" title="Confirmed by the maker">
           {registration.number === null ? null : `Number ${registration.number}.`}
         </Note>
+      ) : registration.submittedOn !== null ? (
+        <Note tone="plain" title={capital(STATE_WORDS[state])}>
+          Submitted on {dayWords(registration.submittedOn)}
+          {deadline === null ? '.' : `, ${submittedInTimeWords(registration.submittedOn, deadline.dueOn)}.`} Ask the
+          maker when no confirmation comes.
+        </Note>
       ) : deadline === null ? (
         <Note tone="caution" title={STATE_WORDS[state]}>
           No date is known from which the maker’s window could count. Set “installed” or “started up” on the appliance.
@@ -84,7 +92,3 @@ function Registration({ registration }: { readonly registration: OutputOf<'regis
 }
 
 const TONES = { late: 'ember', pressing: 'ember', soon: 'caution', calm: 'plain' } as const;
-
-function capital(text: string): string {
-  return text.charAt(0).toUpperCase() + text.slice(1);
-}

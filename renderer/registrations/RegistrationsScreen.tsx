@@ -64,7 +64,7 @@ export function RegistrationTable({ rows }: { readonly rows: readonly Registrati
           label: 'Last day',
           cell: (row) => (
             <>
-              <DaysLeft deadline={row.state === 'confirmed' ? null : row.deadline} />
+              {isToSubmit(row) ? <DaysLeft deadline={row.deadline} /> : null}
               {row.deadline === null ? null : <div className="lo-faint">{deadlineWords(row.deadline)}</div>}
             </>
           ),
@@ -105,7 +105,13 @@ export function RegistrationTable({ rows }: { readonly rows: readonly Registrati
   );
 }
 
-/** Those without a known day last, but not hidden. */
+/** Once it is with the maker no day of ours runs out any more. */
+export function isToSubmit({ state }: RegistrationRow): boolean {
+  return state === 'recording' || state === 'ready';
+}
+
+/** What we still have to submit first; those without a known day after the others, but not hidden. */
 export function byDaysLeft(a: RegistrationRow, b: RegistrationRow): number {
+  if (isToSubmit(a) !== isToSubmit(b)) return isToSubmit(a) ? -1 : 1;
   return (a.deadline?.daysLeft ?? Number.MAX_SAFE_INTEGER) - (b.deadline?.daysLeft ?? Number.MAX_SAFE_INTEGER);
 }

@@ -2,6 +2,7 @@
 import type { Deadline } from '../../electron/contract/registrations.ts';
 import { COVER_DATE_WORDS } from '../kit/coverDates.ts';
 import { dayWords } from '../kit/dayWords.ts';
+import { daysBetween } from '../visits/week.ts';
 
 /** `8 days left`, `today is the last day`, `3 days late` */
 export function daysLeftWords(daysLeft: number): string {
@@ -16,6 +17,13 @@ export function deadlineWords({ dueOn, countedFrom, countedFromOn, window, isAss
   return isAssumed
     ? `${sentence} Assumed: the sheet names no date that is known, so the earliest known one was taken.`
     : sentence;
+}
+
+/** `55 days before its last day`, `2 days after its last day` */
+export function submittedInTimeWords(submittedOn: string, dueOn: string): string {
+  const ahead = daysBetween(submittedOn, dueOn);
+  if (ahead === 0) return 'on its last day';
+  return ahead > 0 ? `${counted(ahead, 'day')} before its last day` : `${counted(-ahead, 'day')} after its last day`;
 }
 
 /** Half the window, 14, 7, 3 and 1 days: from where on it presses. */

@@ -1,6 +1,6 @@
 /** One model sheet as a person reads it: limits with their source, the procedure, waits, emitters, cover. */
 import { Button, Group, NativeSelect } from '@mantine/core';
-import type { Basis, ModelSheet, SheetStep, StepItem } from '../../domain/procedure/modelSheet.ts';
+import type { Basis, FuelKey, ModelSheet, SheetStep, StepItem } from '../../domain/procedure/modelSheet.ts';
 import { quantitySpec } from '../../domain/quantity/quantities.ts';
 import { AmountText } from '../kit/AmountText.tsx';
 import { Answer } from '../kit/Answer.tsx';
@@ -104,7 +104,7 @@ function Sheet({ sheet }: { readonly sheet: ModelSheet }) {
           keyOf={(limit) => JSON.stringify(limit)}
           columns={[
             { label: 'Quantity', cell: ({ quantity }) => quantitySpec(quantity).label },
-            { label: 'Where', cell: ({ point }) => (point === null ? 'anywhere' : pointLabel(point, sheet)) },
+            { label: 'Where', cell: ({ point, fuel }) => whereWords(point, fuel, sheet) },
             { label: 'Limit', cell: (limit) => limitText(limit, unitSystem) },
             { label: 'Beyond it', cell: ({ severity, blocks }) => beyondWords(severity, blocks) },
             { label: 'Source', cell: ({ basis }) => basisWords(basis) },
@@ -144,13 +144,20 @@ function Sheet({ sheet }: { readonly sheet: ModelSheet }) {
 function StepsPanel({ title, steps }: { readonly title: string; readonly steps: readonly SheetStep[] }) {
   return (
     <Panel title={title}>
-      <ol style={{ margin: 0, paddingInlineStart: '1.5rem' }}>
+      <ol style={{ margin: 0, paddingInlineStart: '1.75rem' }}>
         {steps.map((step) => (
           <li key={step.key} style={{ marginBlockEnd: '0.5rem' }}>
             <strong>{step.title}</strong>
             {step.who === 'licensed' ? ' (licensed person)' : ''}
             {step.needsClear === null ? '' : `, only when nothing blocks ${step.needsClear}`}
-            <div className="lo-faint">{step.items.map(itemWords).join(' · ')}</div>
+            <details>
+              <summary>{step.items.length} items</summary>
+              <ul style={{ margin: 0 }}>
+                {step.items.map((item) => (
+                  <li key={item.key}>{itemWords(item)}</li>
+                ))}
+              </ul>
+            </details>
           </li>
         ))}
       </ol>
@@ -197,6 +204,11 @@ function CoverPanel({ cover }: { readonly cover: ModelSheet['cover'] }) {
 
 function itemWords(item: StepItem): string {
   return item.kind === 'hold' ? `${item.label} (${Math.round(item.seconds / 60)} min)` : item.label;
+}
+
+function whereWords(point: string | null, fuel: FuelKey | null, sheet: ModelSheet): string {
+  const place = point === null ? 'anywhere' : pointLabel(point, sheet);
+  return fuel === null ? place : `${place}, ${FUEL_WORDS[fuel]}`;
 }
 
 function pointLabel(point: string, sheet: ModelSheet): string {

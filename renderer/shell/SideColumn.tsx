@@ -14,11 +14,11 @@ export function SideColumn() {
   const signOut = useAct('session.signOut');
   const { showList } = useShortcuts();
   return (
-    <div className="lo-side">
-      <header className="lo-brand">
+    <aside className="lo-side" aria-label="Places and person">
+      <div className="lo-brand">
         <BrandMark />
         Lightoff
-      </header>
+      </div>
       <nav aria-label="Main">
         <ul>
           {PLACES.map((place) => (
@@ -41,7 +41,7 @@ export function SideColumn() {
           </Button>
         </Stack>
       </div>
-    </div>
+    </aside>
   );
 }
 

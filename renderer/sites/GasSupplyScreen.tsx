@@ -12,6 +12,7 @@ import { type DraftForm, useDraftForm } from '../form/useDraftForm.ts';
 import { Answer } from '../kit/Answer.tsx';
 import { Caution } from '../kit/Caution.tsx';
 import { ErrorText } from '../kit/ErrorText.tsx';
+import { Note } from '../kit/Note.tsx';
 import { Panel } from '../kit/Panel.tsx';
 import { Screen } from '../kit/Screen.tsx';
 import { FUEL_WORDS, optionsOf } from '../kit/tradeWords.ts';
@@ -213,6 +214,7 @@ function Loads({
           </Button>
         </div>
       ))}
+      <Uncounted form={form} appliances={appliances} />
       <div>
         <Button
           variant="default"
@@ -234,5 +236,54 @@ function Loads({
         </Button>
       </div>
     </Stack>
+  );
+}
+
+/** Appliances on file here that the list leaves out; one press puts each in with the input of its plate. */
+function Uncounted({
+  form,
+  appliances,
+}: {
+  readonly form: DraftForm<GasForm>;
+  readonly appliances: OutputOf<'sites.get'>['appliances'];
+}) {
+  const { loads } = form.values;
+  const left = appliances.filter(({ applianceId }) => !loads.some((row) => row.applianceId === applianceId));
+  return left.map(({ applianceId }) => <UncountedAppliance key={applianceId} applianceId={applianceId} form={form} />);
+}
+
+function UncountedAppliance({
+  applianceId,
+  form,
+}: {
+  readonly applianceId: string;
+  readonly form: DraftForm<GasForm>;
+}) {
+  const unitSystem = useUnitSystem();
+  const found = useOperation('appliances.get', { applianceId });
+  if (found.state !== 'ready') return null;
+  const { maker, model, serial, ratedInputKw } = found.value.appliance;
+  const inputKw = showAmount('power', ratedInputKw, usualUnit('power', unitSystem), 2);
+  return (
+    <Note
+      tone="caution"
+      action={
+        <Button
+          variant="default"
+          onClick={() =>
+            form.set({
+              loads: [
+                ...form.values.loads,
+                { rowId: crypto.randomUUID(), name: `${maker} ${model}`, inputKw, applianceId },
+              ],
+            })
+          }
+        >
+          Count it{ratedInputKw === null ? '' : `: ${inputKw.text} ${inputKw.unit}`}
+        </Button>
+      }
+    >
+      {maker} {model}, {serial}, stands here and is not counted.
+    </Note>
   );
 }

@@ -17,6 +17,7 @@ import { useHasRole } from '../operations/AppStatus.tsx';
 import { useOperation } from '../operations/useOperation.ts';
 import { RouteLink } from '../RouteLink.tsx';
 import { goTo } from '../route.ts';
+import { GasLoadGaps } from './GasLoadGaps.tsx';
 import { GasLoadNote } from './GasLoadNote.tsx';
 import { COMPENSATION_WORDS, gasToForm, loadBalance } from './gasForm.ts';
 import { RolesPanel } from './RolesPanel.tsx';
@@ -196,6 +197,7 @@ function GasPanel({ found, mayEdit }: { readonly found: OutputOf<'sites.get'>; r
         />
       ) : null}
       {balance === null ? null : <GasLoadNote balance={balance} />}
+      <GasLoadGaps siteId={siteId} />
     </Panel>
   );
 }

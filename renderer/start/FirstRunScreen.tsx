@@ -51,7 +51,7 @@ export function FirstRunScreen() {
       <Group gap="sm">
         <BrandMark side={48} />
         <div>
-          <h1 style={{ fontSize: '1.75rem', lineHeight: 1.2 }}>Lightoff</h1>
+          <h1>Lightoff</h1>
           <div className="lo-faint">
             From “the fitter says it is ready” to registered, within limits and serviced on time.
           </div>

@@ -8,6 +8,7 @@ import { ErrorText } from '../kit/ErrorText.tsx';
 import { roleWords } from '../kit/errorWords.ts';
 import { useAppStatus } from '../operations/AppStatus.tsx';
 import { useAct } from '../operations/useAct.ts';
+import { DEMO_PIN } from './demoPin.ts';
 
 const LAST_PERSON_KEY = 'lightoff.last-person';
 
@@ -23,10 +24,10 @@ export function SignInScreen() {
       <Group gap="sm">
         <BrandMark side={44} />
         <div>
-          <h1 style={{ fontSize: '1.75rem', lineHeight: 1.2 }}>Who is working?</h1>
+          <h1>Who is working?</h1>
           <div className="lo-faint">
             {company?.name}
-            {isDemo ? ' (demo)' : ''}
+            {isDemo ? ` (demo: every PIN is ${DEMO_PIN})` : ''}
           </div>
         </div>
       </Group>

@@ -2,6 +2,7 @@
 import { useMemo } from 'react';
 import type { VisitRow } from '../../electron/contract/visits.ts';
 import { Answer } from '../kit/Answer.tsx';
+import { capital } from '../kit/capital.ts';
 import { dayWords } from '../kit/dayWords.ts';
 import { EmptyState } from '../kit/EmptyState.tsx';
 import { ErrorText } from '../kit/ErrorText.tsx';
@@ -12,9 +13,10 @@ import { JOB_KIND_WORDS } from '../kit/tradeWords.ts';
 import { useAppStatus, useHasRole, useSignedIn } from '../operations/AppStatus.tsx';
 import { useOperation } from '../operations/useOperation.ts';
 import { RouteLink } from '../RouteLink.tsx';
-import { byDaysLeft, RegistrationTable } from '../registrations/RegistrationsScreen.tsx';
+import { byDaysLeft, isToSubmit, RegistrationTable } from '../registrations/RegistrationsScreen.tsx';
 import { VisitCard } from '../visits/VisitCard.tsx';
 import { addDays } from '../visits/week.ts';
+import { FirstStepsPanel } from './FirstStepsPanel.tsx';
 import { useOpenMakeSafes } from './useOpenMakeSafes.ts';
 
 /** As far ahead as the readiness call reaches: one to three days, over a weekend. */
@@ -29,6 +31,7 @@ export function TodayScreen() {
   return (
     <Screen title={dayWords(today, { weekday: true })}>
       <MakeSafesPanel />
+      {plans ? <FirstStepsPanel /> : null}
       <div className="lo-columns">
         <VisitsPanel title={plans ? 'Visits' : 'My visits'} staffId={plans ? null : person.staffId} />
         {plans ? <JobsPanel /> : null}
@@ -129,7 +132,7 @@ function JobsPanel() {
               {rows.slice(0, 8).map((row) => (
                 <li key={row.jobId}>
                   <RouteLink to="job" params={{ jobId: row.jobId }}>
-                    {JOB_KIND_WORDS[row.kind]}: {row.customerName ?? row.serial}, {row.city}
+                    {capital(JOB_KIND_WORDS[row.kind])}: {row.customerName ?? row.serial}, {row.city}
                   </RouteLink>
                   <span className="lo-faint">
                     {row.openReadiness.length === 0
@@ -161,8 +164,9 @@ function RegistrationsPanel() {
       <Answer of={registrations}>
         {(rows) => {
           const pressing = rows.filter(
-            ({ deadline, followUpOn }) =>
-              (deadline !== null && deadline.daysLeft <= PRESSING_DAYS) || (followUpOn !== null && followUpOn <= today),
+            (row) =>
+              (isToSubmit(row) && row.deadline !== null && row.deadline.daysLeft <= PRESSING_DAYS) ||
+              (row.followUpOn !== null && row.followUpOn <= today),
           );
           return pressing.length === 0 ? (
             <EmptyState title={`None in the next ${PRESSING_DAYS} days`}>

@@ -25,11 +25,16 @@ export function CrewFields({
 }) {
   const { today } = useAppStatus();
   const read = readDay(plannedOn);
+  const isDayGiven = read.ok && read.day !== null;
   const on = read.ok && read.day !== null ? read.day : today;
   const whoMay = useOperation('visits.whoMay', { jobIds: [...jobIds], on });
   return (
     <fieldset className="lo-fieldset" aria-invalid={error !== undefined}>
-      <legend>Who goes on {dayWords(on, { weekday: true })}</legend>
+      <legend>
+        {isDayGiven
+          ? `Who goes on ${dayWords(on, { weekday: true })}`
+          : 'Who goes: licences as of today until a day is given'}
+      </legend>
       <Answer of={whoMay}>
         {(people) =>
           people.length === 0 ? (

@@ -6,7 +6,7 @@ import { DraftFormFrame } from '../form/DraftFormFrame.tsx';
 import { durationWords } from '../form/readTime.ts';
 import { useDraftForm } from '../form/useDraftForm.ts';
 import { Answer } from '../kit/Answer.tsx';
-import { ConfirmUndo } from '../kit/ConfirmUndo.tsx';
+import { capital } from '../kit/capital.ts';
 import { DateText } from '../kit/DateText.tsx';
 import { ErrorText } from '../kit/ErrorText.tsx';
 import { Facts } from '../kit/Facts.tsx';
@@ -98,7 +98,7 @@ function Visit({ visit }: { readonly visit: VisitRow }) {
               label: 'Job',
               cell: (job) => (
                 <RouteLink to="job" params={{ jobId: job.jobId }}>
-                  {JOB_KIND_WORDS[job.kind]}
+                  {capital(JOB_KIND_WORDS[job.kind])}
                 </RouteLink>
               ),
             },
@@ -185,32 +185,46 @@ function MoveForm({ visit, onDone }: { readonly visit: VisitRow; readonly onDone
 
 function CancelPanel({ visitId }: { readonly visitId: string }) {
   const cancel = useAct('visits.cancel');
+  const [isAsking, setIsAsking] = useState(false);
   const [reason, setReason] = useState('');
+  if (!isAsking) {
+    return (
+      <div>
+        <Button variant="default" onClick={() => setIsAsking(true)}>
+          Cancel the visit …
+        </Button>
+      </div>
+    );
+  }
   return (
-    <Panel title="Cancel it">
-      <Stack gap="sm" maw="40rem">
-        <TextInput
-          label="Why"
-          description="The reason counts: wasted trips are reported by reason."
-          autoComplete="off"
-          value={reason}
-          onChange={(event) => setReason(event.currentTarget.value)}
-        />
-        <ErrorText error={cancel.error} />
-        <Group>
-          <ConfirmUndo
-            label="Cancel the visit …"
-            confirmLabel="Cancel the visit"
-            isDisabled={reason.trim() === ''}
-            isBusy={cancel.isBusy}
-            onConfirm={async () => {
-              await cancel.act({ visitId, reason });
-            }}
-          >
-            The visit leaves the diary; its jobs go back to “Jobs to book” and can be booked again.
-          </ConfirmUndo>
-        </Group>
-      </Stack>
+    <Panel title="Cancel the visit">
+      <form
+        onSubmit={(event) => {
+          event.preventDefault();
+          void cancel.act({ visitId, reason });
+        }}
+      >
+        <Stack gap="sm" maw="44rem">
+          <p style={{ margin: 0 }}>It leaves the diary; its jobs go back to “Jobs to book” and can be booked again.</p>
+          <TextInput
+            label="Why"
+            description="Wasted trips are counted by reason."
+            required
+            autoComplete="off"
+            value={reason}
+            onChange={(event) => setReason(event.currentTarget.value)}
+          />
+          <ErrorText error={cancel.error} />
+          <Group gap="sm">
+            <Button type="submit" color="ember" loading={cancel.isBusy} disabled={reason.trim() === ''}>
+              Cancel the visit
+            </Button>
+            <Button variant="default" onClick={() => setIsAsking(false)}>
+              Leave it in the diary
+            </Button>
+          </Group>
+        </Stack>
+      </form>
     </Panel>
   );
 }
