@@ -3,8 +3,7 @@ import { spawn } from 'node:child_process';
 import { assertNever } from '../domain/result.ts';
 import { findAppRoot } from '../electron/appRoot.ts';
 import { type LaunchOptions, launchHelp, parseLaunchOptions } from '../electron/launchOptions.ts';
-import { serveInBrowser } from '../electron/serveInBrowser.ts';
-import { buildApp, isBuildNeeded } from './buildApp.ts';
+import { isBuildNeeded } from './buildCheck.ts';
 import { chooseShell, fetchElectron, findElectron, type NoShell } from './electronRuntime.ts';
 
 /** A shell that ends sooner than this with an error could not start at all. */
@@ -20,12 +19,19 @@ if (parsed.value.help) {
   process.stdout.write(`${launchHelp}\n`);
   process.exit(0);
 }
-await start(parsed.value);
+try {
+  await start(parsed.value);
+} catch (error) {
+  process.stderr.write(`Lightoff cannot start: ${error instanceof Error ? error.message : String(error)}\n`);
+  process.exit(1);
+}
 
 async function start(options: LaunchOptions): Promise<void> {
   const appRoot = findAppRoot(import.meta.url);
   if (isBuildNeeded(appRoot)) {
     say('Building the app: a minute at most, only after a change.');
+    // Loaded only when needed, as is the core below: a start should be quick.
+    const { buildApp } = await import('./buildApp.ts');
     await buildApp(appRoot, 'error');
   }
   if (!options.inBrowser) {
@@ -40,12 +46,8 @@ async function start(options: LaunchOptions): Promise<void> {
     else if (await runShell(shell.value, appRoot, options)) return;
     else say('The desktop shell did not start. Serving the app for a browser instead.');
   }
-  try {
-    await serveInBrowser(options);
-  } catch (error) {
-    process.stderr.write(`Lightoff cannot start: ${error instanceof Error ? error.message : String(error)}\n`);
-    process.exit(1);
-  }
+  const { serveInBrowser } = await import('../electron/serveInBrowser.ts');
+  await serveInBrowser(options);
 }
 
 /** Resolves when the shell has ended; false when it never really started. */
