@@ -5,7 +5,7 @@ export type Random = {
   readonly between: (min: number, max: number) => number;
   readonly whole: (min: number, max: number) => number;
   readonly chance: (share: number) => boolean;
-  readonly pick: <T>(items: readonly [T, ...T[]]) => T;
+  readonly pick: <const T>(items: readonly [T, ...T[]]) => T;
   /** Bell-shaped around zero, cut off at ± limit; the limit is two standard deviations, as an accuracy class is stated. */
   readonly error: (limit: number) => number;
 };

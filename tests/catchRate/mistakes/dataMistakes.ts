@@ -1,6 +1,6 @@
 /** Rows 25–33: serials, dates, clocks, altitudes and people. */
 import { addDays } from '../aroundTheRun.ts';
-import type { Dates, EnteredSet, Party } from '../enteredSet.ts';
+import type { Dates, Party } from '../enteredSet.ts';
 import type { Random } from '../random.ts';
 import type { InjectedMistake } from './injectedMistake.ts';
 

@@ -52,12 +52,12 @@ const notZeroed: InjectedMistake = {
   row: 21,
   title: 'analyser not zeroed, or zeroed in dirty air',
   inject: (set, random) => {
-    switch (random.pick(['missing', 'o2', 'co'])) {
-      case 'missing':
+    switch (random.whole(0, 2)) {
+      case 0:
         return { ...set, entries: set.entries.filter(({ quantity }) => quantity !== 'freshAirCoPpm' && quantity !== 'freshAirO2VolPct') };
-      case 'o2':
+      case 1:
         return changed(set, 'freshAirO2VolPct', null, () => ({ text: random.between(19.3, 20.5).toFixed(1) }));
-      case 'co':
+      default:
         return changed(set, 'freshAirCoPpm', null, () => ({ text: String(random.chance(0.5) ? random.whole(-12, -1) : random.whole(4, 25)) }));
     }
   },

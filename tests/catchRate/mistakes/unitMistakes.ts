@@ -94,8 +94,8 @@ const psiBarKpa: InjectedMistake = {
   title: 'psi, bar and kPa',
   inject: (set, random) => {
     const field = set.unitSystem === 'us' ? 'psi' : 'bar';
-    const gauge = random.pick(field === 'us' ? ['bar', 'kPa'] : field === 'psi' ? ['bar', 'kPa'] : ['psi', 'kPa']);
-    const [quantity, point] = random.pick<readonly [QuantityKey, string | null]>([
+    const gauge: keyof typeof GAUGES = field === 'psi' ? random.pick(['bar', 'kPa']) : random.pick(['psi', 'kPa']);
+    const [quantity, point] = random.pick([
       ['systemPressureBarG', 'cold'],
       ['systemPressureBarG', 'hot'],
       ['vesselPreChargeBarG', null],
