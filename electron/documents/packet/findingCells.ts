@@ -2,22 +2,21 @@
 import type { Cell } from '../page/blocks.ts';
 import { shortNumber } from './inputsText.ts';
 import type { OpenFinding, PacketView } from './packetView.ts';
-import { proofText, readingLabel, VERDICT_WORDS } from './packetWords.ts';
+import { proofText, VERDICT_WORDS } from './packetWords.ts';
 import { limitText, valueText, withUnit } from './quantityText.ts';
+import { subjectWords } from './subjectWords.ts';
 
 /** `CO as measured, high fire: 82 ppm`. */
 export function findingSubject(finding: OpenFinding, view: PacketView): string {
   const reading = view.record.run.readings.find((one) => one.readingId === finding.readingId);
-  const where = readingLabel(
-    finding.subject,
-    reading?.point ?? finding.basis.limit?.point ?? null,
-    view.record.sheet.firingPoints,
+  const { formula, limit } = finding.basis;
+  const about = subjectWords(
+    { subject: finding.subject, formula, point: reading?.point ?? limit?.point ?? null },
+    view,
   );
-  const isOfReading = reading !== undefined && reading.quantity === finding.subject && reading.valueOwn !== null;
-  if (isOfReading && reading.valueOwn !== null) {
-    return `${where}: ${withUnit(valueText(reading.quantity, reading.valueOwn, view.record.unitSystem))}`;
-  }
-  return finding.basis.result ? `${where}: ${resultText(finding.basis.result)}` : where;
+  if (finding.basis.result) return `${about}: ${resultText(finding.basis.result)}`;
+  if (!reading || reading.valueOwn === null) return about;
+  return `${about}: ${withUnit(valueText(reading.quantity, reading.valueOwn, view.record.unitSystem))}`;
 }
 
 export function resultText(result: {

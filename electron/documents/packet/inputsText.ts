@@ -13,13 +13,15 @@ export function inputsText(inputs: Readonly<Record<string, string>>): string {
   );
 }
 
+/** A key may name the point and the sample after the quantity: `coPpm@high#2`. */
 function inputText(key: string, value: string): string {
+  const name = key.replace(/[@#].*$/u, '');
   const isNumber = decimalText.safeParse(value).success;
-  if (isQuantityKey(key) && isNumber) return `${quantityLabel(key)} ${withUnit(valueText(key, value, 'metric'))}`;
-  return `${asWords(key)} ${isNumber ? shortNumber(value) : value}`;
+  if (isQuantityKey(name) && isNumber) return `${quantityLabel(name)} ${withUnit(valueText(name, value, 'metric'))}`;
+  return `${asWords(name)} ${isNumber ? shortNumber(value) : value}`;
 }
 
-/** Six figures are more than any instrument gives; the record has all of them. */
+/** Five figures are more than any instrument gives; the record has all of them. */
 export function shortNumber(value: string): string {
-  return String(Number(Number(value).toPrecision(6)));
+  return String(Number(Number(value).toPrecision(5)));
 }

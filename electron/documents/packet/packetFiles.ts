@@ -52,7 +52,7 @@ function photoFiles(view: PacketView, photos: readonly PacketPhoto[]): readonly 
   const seen = new Set<string>();
   return view.record.run.photos.flatMap((recorded, index): readonly (readonly [string, Uint8Array])[] => {
     const photo = bySha.get(recorded.sha256);
-    if (!photo || seen.has(recorded.sha256)) return [];
+    if (!photo || photo.bytes.length === 0 || seen.has(recorded.sha256)) return [];
     seen.add(recorded.sha256);
     const number = String(index + 1).padStart(2, '0');
     const what = recorded.itemKey.replace(/[^a-z0-9-]/gu, '').slice(0, 60);

@@ -1,4 +1,5 @@
 /** What stands on every page: whose packet it is, which page of how many, and the mark of a draft. */
+import { regionOf } from '../../../domain/judgement/regions.ts';
 import { COLOURS } from '../documentColours.ts';
 import { drawableText } from '../drawableText.ts';
 import type { PageFrame } from '../page/layoutPages.ts';
@@ -15,7 +16,7 @@ const SIDE = 46;
 
 export function packetPaper(view: PacketView): Paper {
   const { country, jurisdiction } = view.record.site;
-  return jurisdiction === 'north-america' || LETTER_COUNTRIES.has(country) ? US_LETTER : A4;
+  return regionOf(jurisdiction) === 'north-america' || LETTER_COUNTRIES.has(country) ? US_LETTER : A4;
 }
 
 export function packetFrame(view: PacketView): PageFrame {

@@ -2,6 +2,7 @@
  * What a registration packet still lacks. The list is common practice of makers' registration desks (no published
  * source); whatever the sheet asks for beyond it comes in as blockers of the run's progress.
  */
+import { regionOf } from '../../../domain/judgement/regions.ts';
 import type { PacketGap } from '../../contract/registrations.ts';
 import { sha256Hex } from '../../sealing/canonicalJson.ts';
 import { ERASED, revealRecord } from '../../sealing/revealRecord.ts';
@@ -71,7 +72,7 @@ function siteGaps(record: OpenRecord): PacketGap[] {
 }
 
 function isNorthAmerica(record: OpenRecord): boolean {
-  return ['US', 'CA'].includes(record.site.country) || record.site.jurisdiction === 'north-america';
+  return ['US', 'CA'].includes(record.site.country) || regionOf(record.site.jurisdiction) === 'north-america';
 }
 
 function licenceGaps(record: OpenRecord): PacketGap[] {
@@ -196,7 +197,9 @@ function photoGaps(record: OpenRecord, facts: PacketFacts): PacketGap[] {
     ({ tags }) => !items.some((item) => taken.has(item.key) && tags.some((tag) => item.meets.includes(tag))),
   ).map(({ label }) => gap('photo-missing', label));
   const files = new Set(
-    facts.photos.filter((photo) => sha256Hex(photo.bytes) === photo.sha256).map((one) => one.sha256),
+    facts.photos
+      .filter((photo) => photo.bytes.length === 0 || sha256Hex(photo.bytes) === photo.sha256)
+      .map((one) => one.sha256),
   );
   const lost = record.run.photos.filter((photo) => !files.has(photo.sha256));
   return [

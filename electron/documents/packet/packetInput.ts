@@ -7,7 +7,10 @@ export type PacketPhoto = {
   readonly sha256: string;
   readonly mediaType: string;
   readonly fileName: string;
-  /** As stored. In the pages the place and all other camera data are left out; the ZIP has the bytes as they are. */
+  /**
+   * As stored. In the pages the place and all other camera data are left out; the ZIP has the bytes as they are. Empty: not
+   * read, which is enough to say what a packet lacks and never enough to make one.
+   */
   readonly bytes: Uint8Array;
 };
 

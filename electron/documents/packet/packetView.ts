@@ -34,7 +34,7 @@ export type PacketView = {
 };
 
 /** From what needs acting on first to what only informs. */
-const HARDEST_FIRST: readonly Verdict[] = [
+export const HARDEST_FIRST: readonly Verdict[] = [
   'stop',
   'outside',
   'cannot-tell-apart',
@@ -75,4 +75,8 @@ export function packetView(input: PacketInput): PacketView {
   };
 }
 
-export { HARDEST_FIRST };
+/** Everything but what is within its limit, or has none, and is proven. */
+export function needsAttention(finding: OpenFinding): boolean {
+  const isQuiet = finding.verdict === 'within' || finding.verdict === 'no-limit-on-sheet';
+  return !isQuiet || (!finding.proof.proven && finding.verdict !== 'no-limit-on-sheet');
+}

@@ -12,6 +12,7 @@ export type PagePhoto =
 const MOST_PIXELS = 40_000_000;
 
 export function photoForPdf(bytes: Uint8Array): PagePhoto {
+  if (bytes.length === 0) return { kind: 'not-drawable', why: 'its file is not at hand' };
   if (bytes[0] === 0xff && bytes[1] === 0xd8) return jpegForPdf(bytes);
   if (PNG_START.every((byte, index) => bytes[index] === byte)) return pngForPdf(bytes);
   return { kind: 'not-drawable', why: 'it is neither JPEG nor PNG' };

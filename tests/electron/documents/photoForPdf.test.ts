@@ -79,7 +79,7 @@ describe('photoForPdf', () => {
   });
 
   it.each([
-    ['nothing', new Uint8Array()],
+    ['a GIF', Buffer.from('GIF89a')],
     ['SVG', Buffer.from('<svg onload="alert(1)"/>')],
     ['WebP', Buffer.from('RIFF0000WEBPVP8 ')],
     ['a ZIP', new Uint8Array(deflateSync(Buffer.from('x')))],

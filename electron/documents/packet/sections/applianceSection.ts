@@ -1,4 +1,5 @@
 /** The appliance, its fuel and vent, and the site it stands at. */
+import { type Region, regionOf } from '../../../../domain/judgement/regions.ts';
 import type { Block, Fact } from '../../page/blocks.ts';
 import type { PacketView } from '../packetView.ts';
 import { BUILDING_WORDS, EMITTER_WORDS, FUEL_WORDS } from '../packetWords.ts';
@@ -23,7 +24,7 @@ export function inUnits(view: PacketView, quantity: string, value: string | null
 
 function applianceFacts(view: PacketView): readonly Fact[] {
   const { appliance, run, computed, sheet } = view.record;
-  const siteRating = computed.find((value) => value.key === 'site-rating');
+  const siteRatingKw = siteRating(computed);
   const { vent, fuelState } = appliance;
   const elbows = vent.elbows === null ? '' : `, ${vent.elbows} elbows`;
   const conversion = fuelState?.conversionKit ?? null;
@@ -47,7 +48,7 @@ function applianceFacts(view: PacketView): readonly Fact[] {
     },
     {
       label: 'Rated input at this altitude',
-      value: siteRating?.value ? inUnits(view, 'ratedInputKw', siteRating.value) : 'not worked out',
+      value: siteRatingKw === null ? 'not worked out' : inUnits(view, 'ratedInputKw', siteRatingKw),
       small: altitudeRuleText(sheet.altitude),
     },
     {
@@ -56,6 +57,12 @@ function applianceFacts(view: PacketView): readonly Fact[] {
       small: `length ${inUnits(view, 'systemHeightM', vent.lengthM)}${elbows}${vent.isConcealed === true ? ', partly hidden' : ''}`,
     },
   ];
+}
+
+/** A value of its own, or what a clocked input was held against. */
+function siteRating(computed: PacketView['record']['computed']): string | null {
+  const own = computed.find((value) => value.key === 'site-rating')?.value;
+  return own ?? computed.find((value) => 'siteRatingKw' in value.inputs)?.inputs['siteRatingKw'] ?? null;
 }
 
 function siteFacts(view: PacketView): readonly Fact[] {
@@ -83,8 +90,13 @@ function siteFacts(view: PacketView): readonly Fact[] {
         ? `heating value ${inUnits(view, 'heatingValueMjPerM3', gasSupply.heatingValueMjPerM3)}${gasSupply.heatingValueSource === null ? '' : `, ${gasSupply.heatingValueSource}`}`
         : null,
     },
-    { label: 'Rules that applied', value: JURISDICTION_WORDS[site.jurisdiction] ?? site.jurisdiction },
+    { label: 'Rules that applied', value: REGION_WORDS[regionOf(site.jurisdiction)], small: site.jurisdiction },
   ];
 }
 
-const JURISDICTION_WORDS: Readonly<Record<string, string>> = { 'north-america': 'North America', europe: 'Europe' };
+const REGION_WORDS = {
+  'north-america': 'North America',
+  'britain-and-ireland': 'Britain and Ireland',
+  europe: 'Europe',
+  unknown: 'the strictest: the place is not known',
+} as const satisfies Record<Region, string>;

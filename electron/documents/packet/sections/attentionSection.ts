@@ -1,7 +1,7 @@
 /** What a reader must not overlook: stops first, then everything outside, not told apart, not judged or not proven. */
 import type { Block, Cell } from '../../page/blocks.ts';
 import { findingSubject, limitCell, proofCell, verdictCell } from '../findingCells.ts';
-import { HARDEST_FIRST, type OpenFinding, type PacketView } from '../packetView.ts';
+import { HARDEST_FIRST, needsAttention, type OpenFinding, type PacketView } from '../packetView.ts';
 
 export function attentionSection(view: PacketView): readonly Block[] {
   const { findings } = view.record;
@@ -22,10 +22,6 @@ export function attentionSection(view: PacketView): readonly Block[] {
     ...stops.map((finding) => stopNotice(finding, view)),
     ...(open.length === 0 ? [] : [attentionTable(open, view)]),
   ];
-}
-
-function needsAttention(finding: OpenFinding): boolean {
-  return !(['within', 'no-limit-on-sheet'] as readonly string[]).includes(finding.verdict) || !finding.proof.proven;
 }
 
 function stopNotice(finding: OpenFinding, view: PacketView): Block {

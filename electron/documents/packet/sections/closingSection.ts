@@ -6,15 +6,15 @@ import { findingSubject, resultText, sourceText } from '../findingCells.ts';
 import { fingerprintGroups } from '../fingerprint.ts';
 import { inputsText } from '../inputsText.ts';
 import { gapText } from '../packetGapWords.ts';
-import type { PacketView } from '../packetView.ts';
+import { needsAttention, type PacketView } from '../packetView.ts';
 
 export function closingSection(view: PacketView): readonly Block[] {
   return [...basisBlocks(view), ...gapBlocks(view), ...checkBlocks(view)];
 }
 
-/** Formula and inputs of each finding that was not judged on a plain reading. */
+/** Formula and inputs of each finding to look at that was not judged on a plain reading. */
 function basisBlocks(view: PacketView): readonly Block[] {
-  const worked = view.record.findings.filter((finding) => finding.basis.formula !== null);
+  const worked = view.record.findings.filter((finding) => needsAttention(finding) && finding.basis.formula !== null);
   if (worked.length === 0) return [];
   return [
     { kind: 'heading', level: 2, text: 'How findings came about' },

@@ -6,6 +6,7 @@ import { inputsText } from '../inputsText.ts';
 import type { OpenReading, PacketView } from '../packetView.ts';
 import { pointText, proofText, readingLabel, VERDICT_WORDS } from '../packetWords.ts';
 import { computedText, hasOtherUnit, spreadText, valueText } from '../quantityText.ts';
+import { subjectWords } from '../subjectWords.ts';
 import { isAtFiringPoint } from './combustionSection.ts';
 import { READING_GROUPS, readingGroup } from './readingGroups.ts';
 
@@ -83,9 +84,8 @@ function readingRow(view: PacketView, reading: OpenReading, showsOther: boolean)
 }
 
 function computedBlocks(view: PacketView): readonly Block[] {
-  const { computed, sheet } = view.record;
-  if (computed.length === 0) return [];
-  const [own = 'metric', other] = view.unitSystems;
+  const shown = lastOfEach(view);
+  if (shown.length === 0) return [];
   return [
     { kind: 'heading', level: 2, text: 'Worked out from the readings' },
     {
@@ -98,41 +98,49 @@ function computedBlocks(view: PacketView): readonly Block[] {
         { header: 'Unit', width: 30 },
         { header: 'How, and from what', share: 3 },
       ],
-      rows: computed.map((value): Cell[] => {
-        const point = pointText(value.point, sheet.firingPoints);
-        const decimals = Number(value.decimals);
-        const name: Cell = { text: `${value.label}${point === null ? '' : `, ${point.toLowerCase()}`}` };
-        const how: Cell = {
-          text: value.formula,
-          small: [inputsText(value.inputs), value.source].filter(Boolean).join('; '),
-        };
-        if (value.value === null) {
-          return [
-            name,
-            { text: '–' },
-            { text: '' },
-            { text: '' },
-            { ...how, small: `can’t be worked out; missing: ${value.missing.join(', ')}` },
-          ];
-        }
-        const system = computedText(value.value, value.unit, decimals, own) ? own : 'metric';
-        const shown = computedText(value.value, value.unit, decimals, system) ?? {
-          text: value.value,
-          unit: value.unit,
-        };
-        const second = other ? computedText(value.value, value.unit, decimals, other) : null;
-        return [
-          name,
-          {
-            text: shown.text,
-            small: second && second.unit !== shown.unit ? `${second.text}\u00a0${second.unit}` : null,
-          },
-          { text: value.plusMinus === null ? '' : `± ${spreadText(value.plusMinus, value.unit, decimals, system)}` },
-          { text: shown.unit, tone: 'muted' },
-          how,
-        ];
-      }),
+      rows: shown.map(([name, value]) => computedRow(view, name, value)),
     },
+  ];
+}
+
+type Computed = PacketView['record']['computed'][number];
+
+/** Values are worked out for every sample: the last of each kind and point stands for the others, which the record has. */
+function lastOfEach(view: PacketView): readonly (readonly [string, Computed])[] {
+  const byName = new Map<string, Computed>();
+  for (const value of view.record.computed) {
+    // A wait is among the checks, step by step.
+    if (view.itemOf(value.key) === undefined) byName.set(computedName(view, value), value);
+  }
+  return [...byName];
+}
+
+/** A label that is only the key again is made readable. */
+function computedName(view: PacketView, value: Computed): string {
+  if (value.label === value.key) {
+    return subjectWords({ subject: value.key, formula: value.formula, point: value.point }, view);
+  }
+  const point = pointText(value.point, view.record.sheet.firingPoints);
+  return point === null ? value.label : `${value.label}, ${point.toLowerCase()}`;
+}
+
+function computedRow(view: PacketView, name: string, value: Computed): readonly Cell[] {
+  const [own = 'metric', other] = view.unitSystems;
+  const decimals = Number(value.decimals);
+  const inputs = [inputsText(value.inputs), value.source].filter(Boolean).join('; ');
+  if (value.value === null) {
+    const small = `can’t be worked out; missing: ${value.missing.join(', ')}`;
+    return [{ text: name }, { text: '–' }, { text: '' }, { text: '' }, { text: value.formula, small }];
+  }
+  const system = computedText(value.value, value.unit, decimals, own) ? own : 'metric';
+  const shown = computedText(value.value, value.unit, decimals, system) ?? { text: value.value, unit: value.unit };
+  const second = other ? computedText(value.value, value.unit, decimals, other) : null;
+  return [
+    { text: name },
+    { text: shown.text, small: second && second.unit !== shown.unit ? `${second.text}\u00a0${second.unit}` : null },
+    { text: value.plusMinus === null ? '' : `± ${spreadText(value.plusMinus, value.unit, decimals, system)}` },
+    { text: shown.unit, tone: 'muted' },
+    { text: value.formula, small: inputs },
   ];
 }
 

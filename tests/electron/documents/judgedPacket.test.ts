@@ -1,0 +1,44 @@
+/** The packet of a run that the judgement itself has judged: its names, inputs and results must all read as words. */
+import { describe, expect, it } from 'vitest';
+import { judgeRun } from '../../../domain/judgement/judgeRun.ts';
+import { packetFiles } from '../../../electron/documents/packet/packetFiles.ts';
+import type { PacketInput } from '../../../electron/documents/packet/packetInput.ts';
+import { packetPages } from '../../../electron/documents/packet/packetPdf.ts';
+import { verifyFile } from '../../../electron/documents/verify/verifyFile.ts';
+import { computedValues } from '../../../electron/operations/computedValues.ts';
+import { samplePacket } from '../../support/packetSample.ts';
+import { sampleRun, sampleSheet } from '../../support/recordSample.ts';
+
+function judgedInput(): PacketInput {
+  const findings = judgeRun({ record: sampleRun(), sheet: sampleSheet() });
+  return samplePacket({}, { findings, computed: computedValues(findings) });
+}
+
+describe('the packet of a judged run', () => {
+  const input = judgedInput();
+  const { model } = packetPages(input);
+  const texts = model.pages.flatMap((page) => page.body.flatMap(({ op }) => (op.kind === 'text' ? [op.text] : [])));
+
+  it('holds many findings and still no more than 20 pages', () => {
+    expect(input.record.findings.length).toBeGreaterThan(80);
+    expect(model.pages.length).toBeLessThanOrEqual(20);
+  });
+
+  it('shows no name that is meant for programs', () => {
+    const codes = texts.filter((text) =>
+      /\b(limit|computed|ceiling|relation|mistake|zero|emitter|pair|worse):[a-z]|@(high|mid|low)|reading-/u.test(text),
+    );
+    expect(codes).toEqual([]);
+  });
+
+  it('holds the clocked input against the rating at this altitude', () => {
+    const all = texts.join(' ').replaceAll('\u00a0', ' ');
+    expect(all).toContain('Clocked input, gross');
+    expect(all).not.toContain('not worked out');
+  });
+
+  it('makes files that verify', async () => {
+    const files = await packetFiles(input);
+    expect(verifyFile(files.packetZip)).toMatchObject({ isIntact: true, sha256: files.sha256 });
+  }, 60_000);
+});
