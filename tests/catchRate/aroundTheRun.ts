@@ -68,8 +68,25 @@ export function addDays(day: string, days: number): string {
 }
 
 const FIRST = ['Anna', 'Piet', 'Marta', 'Olek', 'Ines', 'Bruno', 'Sanne', 'Ravi', 'Elin', 'Tomas'] as const;
-const LAST = ['Quarrymoor', 'Feldhaven', 'Osterlund', 'Brackwater', 'Timmerhal', 'Vallonde', 'Sundquister', 'Ashgrove'] as const;
-const STREETS = ['Harbour Street', 'Millpond Road', 'Larch Avenue', 'Beacon Lane', 'Quarry Drive', 'Saltmarsh Street', 'Orchard Road'] as const;
+const LAST = [
+  'Quarrymoor',
+  'Feldhaven',
+  'Osterlund',
+  'Brackwater',
+  'Timmerhal',
+  'Vallonde',
+  'Sundquister',
+  'Ashgrove',
+] as const;
+const STREETS = [
+  'Harbour Street',
+  'Millpond Road',
+  'Larch Avenue',
+  'Beacon Lane',
+  'Quarry Drive',
+  'Saltmarsh Street',
+  'Orchard Road',
+] as const;
 
 function partyOf(random: Random): Party {
   return {

@@ -1,8 +1,8 @@
 /** Readings of a true site as a careful technician types them: instrument error, rounding to the display, his own units. */
 import type { QuantityKey } from '../../domain/quantity/quantities.ts';
 import { ACCURACY, type AccuracyClass, classLimit } from './accuracyClasses.ts';
-import { type EnteredSet, type Entry, SETTLE_S } from './enteredSet.ts';
 import { aroundTheRun } from './aroundTheRun.ts';
+import { type EnteredSet, type Entry, SETTLE_S } from './enteredSet.ts';
 import type { Random } from './random.ts';
 import { type FiringState, type TrueSite, trueSite } from './trueSite.ts';
 
@@ -10,7 +10,11 @@ type Unit = { readonly symbol: string; readonly from: (si: number) => number; re
 
 const PER_PSI = 0.0689475729;
 const PER_IN_WC = 2.4908891;
-const plain = (symbol: string, decimals: number, perUnit = 1): Unit => ({ symbol, from: (si) => si / perUnit, decimals });
+const plain = (symbol: string, decimals: number, perUnit = 1): Unit => ({
+  symbol,
+  from: (si) => si / perUnit,
+  decimals,
+});
 const METRIC = {
   temperature: plain('°C', 1),
   gas: plain('mbar', 1),
@@ -36,7 +40,8 @@ export function cleanSet(random: Random): EnteredSet {
   const units = unitSystem === 'us' ? US : METRIC;
   const mark = unitSystem === 'metric' && random.chance(0.4) ? ',' : '.';
   const measuresCo2 = random.chance(0.15);
-  const analyserCo2MaxPct = site.fuel === 'natural-gas' ? random.pick([11.7, 11.8, 11.9, 12]) : random.pick([13.7, 13.8]);
+  const analyserCo2MaxPct =
+    site.fuel === 'natural-gas' ? random.pick([11.7, 11.8, 11.9, 12]) : random.pick([13.7, 13.8]);
   const meterCompensation = random.pick(['none', 'temperature', 'temperature-pressure']);
   const tuningFinishedAtS = 2400;
   const highReachedAtS = 2700;
@@ -63,7 +68,10 @@ export function cleanSet(random: Random): EnteredSet {
   add('freshAirCoPpm', text(random.whole(0, 2), 0, mark), 'ppm', 310, analyser);
   add('roomCoPpm', text(site.roomCoPpm, 0, mark), 'ppm', 360, analyser);
   const gas = (quantity: QuantityKey, mbar: number, point: string, atS: number) =>
-    add(quantity, write(read(mbar, ACCURACY.gasPressureMbar), units.gas), units.gas.symbol, atS, { point, ...manometer });
+    add(quantity, write(read(mbar, ACCURACY.gasPressureMbar), units.gas), units.gas.symbol, atS, {
+      point,
+      ...manometer,
+    });
   gas('inletPressureMbarG', site.staticMbar, 'static', 600);
   const bar = (quantity: QuantityKey, value: number, point: string | null, atS: number) =>
     add(quantity, write(read(value, ACCURACY.systemPressureBar), units.system), units.system.symbol, atS, { point });
@@ -93,9 +101,7 @@ export function cleanSet(random: Random): EnteredSet {
       const atS = firstAtS + (sample - 1) * random.between(65, 150);
       const o2Shown = Number((o2 + random.error(0.06)).toFixed(1));
       const coShown = Math.max(0, Math.round(co + random.error(Math.min(2, co * 0.04))));
-      const co2Shown = measuresCo2
-        ? co2 + random.error(0.05)
-        : (analyserCo2MaxPct * (20.9 - o2Shown)) / 20.9;
+      const co2Shown = measuresCo2 ? co2 + random.error(0.05) : (analyserCo2MaxPct * (20.9 - o2Shown)) / 20.9;
       add('o2DryVolPct', text(o2Shown, 1, mark), '%', atS, where);
       add('co2DryVolPct', text(co2Shown, 1, mark), '%', atS, where);
       add('coPpm', text(coShown, 0, mark), 'ppm', atS, where);
@@ -104,7 +110,10 @@ export function cleanSet(random: Random): EnteredSet {
       if (typesRatio) add('coCo2Ratio', text(coShown / (co2Shown * 1e4), 4, mark), '', atS, where);
     }
     const celsius = (quantity: QuantityKey, value: number, accuracy: AccuracyClass) =>
-      add(quantity, write(read(value, accuracy), units.temperature), units.temperature.symbol, firstAtS + 60, { point, stepKey });
+      add(quantity, write(read(value, accuracy), units.temperature), units.temperature.symbol, firstAtS + 60, {
+        point,
+        stepKey,
+      });
     celsius('intakeAirC', state.airC, ACCURACY.airC);
     celsius('supplyC', state.supplyC, ACCURACY.waterC);
     celsius('returnC', state.returnC, ACCURACY.waterC);

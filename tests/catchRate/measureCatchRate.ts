@@ -29,7 +29,11 @@ export type CatchRate = {
   readonly falseAlarms: number;
   readonly falseAlarmsBy: ReadonlyMap<string, number>;
   /** For a closer look: the first sets that went wrong. */
-  readonly missed: readonly { readonly row: number; readonly set: EnteredSet; readonly questions: readonly Question[] }[];
+  readonly missed: readonly {
+    readonly row: number;
+    readonly set: EnteredSet;
+    readonly questions: readonly Question[];
+  }[];
 };
 
 /** Names under which a row's mistake is recognised; a refused text is always one. */

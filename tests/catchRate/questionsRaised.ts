@@ -14,8 +14,8 @@ import type { ModelSheet } from '../../domain/procedure/modelSheet.ts';
 import type { RecordedReading, RunRecord } from '../../domain/procedure/runRecord.ts';
 import { parseTyped } from '../../domain/quantity/parseTyped.ts';
 import { judgementSheet } from '../support/judgementSheet.ts';
-import { type EnteredSet, type Entry, VISIT_STARTED_AT } from './enteredSet.ts';
 import { ACCURACY } from './accuracyClasses.ts';
+import { type EnteredSet, type Entry, VISIT_STARTED_AT } from './enteredSet.ts';
 
 export type Question = {
   /** `refused`: the box did not take the text. */
@@ -42,7 +42,8 @@ function ofReadings(set: EnteredSet): readonly Question[] {
   }
   for (const finding of judgeRun({ record: recordOf(set, readings), sheet: sheetOf(set) })) {
     if (!/^(mistake|pair):/.test(finding.subject)) continue;
-    const code = finding.suggestions[0]?.code ?? (finding.subject.startsWith('pair:') ? 'odd-pair' : codeOf(finding.subject));
+    const code =
+      finding.suggestions[0]?.code ?? (finding.subject.startsWith('pair:') ? 'odd-pair' : codeOf(finding.subject));
     const entryIds = Object.values(finding.basis.inputs).filter((value) => typeof value === 'string');
     questions.push({ code, detail: finding.subject, entryIds });
   }
@@ -184,7 +185,9 @@ function recordOf(set: EnteredSet, readings: readonly RecordedReading[]): RunRec
         rangeMax: {},
       },
     ],
-    answers: [{ itemKey: 'water-side', stepKey: 'before-firing', value: 'yes', reason: null, byId: 'staff', at: at(880) }],
+    answers: [
+      { itemKey: 'water-side', stepKey: 'before-firing', value: 'yes', reason: null, byId: 'staff', at: at(880) },
+    ],
     readings,
     holds: [],
     tunings: [

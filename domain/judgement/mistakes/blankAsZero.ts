@@ -1,6 +1,8 @@
 /** Row 35: nothing typed, zero stored; or a zero where nothing in use reads zero. Missing is not zero. */
 import type { QuantityKey } from '../../quantity/quantities.ts';
+import type { Measured } from '../measured.ts';
 import { type MistakeRule, mistakeFinding } from './mistakeFinding.ts';
+import { typedNumber } from './otherUnit.ts';
 
 /** In use these never read exactly zero; CO, a drop in a test, hardness and inhibitor well may. */
 const NEVER_ZERO: readonly QuantityKey[] = [
@@ -29,7 +31,7 @@ export const blankAsZero: MistakeRule = {
     context.measured
       .filter(
         (one) =>
-          one.value === 0 &&
+          isZeroAsTyped(one) &&
           (!/\d/.test(one.reading.typedText) || (NEVER_ZERO.includes(one.quantity) && one.point !== ZERO_ON_PURPOSE)),
       )
       .map((one) =>
@@ -45,3 +47,11 @@ export const blankAsZero: MistakeRule = {
         ),
       ),
 };
+
+/** What a conversion there and back leaves of a zero. */
+const ROUNDING = 1e-6;
+
+/** Zero on the scale it was typed on: 0 °F is no colder a blank than 0 °C. */
+function isZeroAsTyped(one: Measured): boolean {
+  return Math.abs(one.value) < ROUNDING || Math.abs(typedNumber(one)?.value ?? 1) < ROUNDING;
+}

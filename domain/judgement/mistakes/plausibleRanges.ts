@@ -14,8 +14,8 @@ export type PlausibleRange = readonly [min: number, max: number];
  */
 const INLET_MBAR: Readonly<Record<FuelKey, PlausibleRange | null>> = {
   'natural-gas': [9.9, 36],
-  propane: [18, 58],
-  butane: [20, 58],
+  propane: [19.5, 58],
+  butane: [19.5, 58],
   'heating-oil': null,
 };
 

@@ -20,7 +20,9 @@ const serialLookAlike: InjectedMistake = {
   title: 'serial with look-alikes',
   inject: (set, random) => {
     const places = [...set.serial].flatMap((letter, at) =>
-      LOOK_ALIKES.flatMap(([one, other]) => (letter === one ? [[at, other] as const] : letter === other ? [[at, one] as const] : [])),
+      LOOK_ALIKES.flatMap(([one, other]) =>
+        letter === one ? [[at, other] as const] : letter === other ? [[at, one] as const] : [],
+      ),
     );
     const [first, ...others] = places;
     if (first === undefined) return null;
@@ -89,7 +91,9 @@ const clock: InjectedMistake = {
   title: 'clock or time zone wrong',
   inject: (set, random) => ({
     ...set,
-    cameraOffsetS: random.chance(0.5) ? random.pick([-2, -1, 1, 2, 6]) * 3600 + random.between(-100, 100) : random.between(120, 2400),
+    cameraOffsetS: random.chance(0.5)
+      ? random.pick([-2, -1, 1, 2, 6]) * 3600 + random.between(-100, 100)
+      : random.between(120, 2400),
   }),
   // Handling a camera takes minutes; five are no other clock.
   isCatchable: (mistaken) => Math.abs(mistaken.cameraOffsetS) > 300,
@@ -134,7 +138,12 @@ function anotherWayToWrite(party: Party, random: Random): Party {
   const [first = '', last = ''] = party.name.split(' ');
   const street = random.pick([
     party.street,
-    party.street.replace('Street', 'St.').replace('Road', 'Rd').replace('Avenue', 'Ave').replace('Lane', 'Ln').replace('Drive', 'Dr'),
+    party.street
+      .replace('Street', 'St.')
+      .replace('Road', 'Rd')
+      .replace('Avenue', 'Ave')
+      .replace('Lane', 'Ln')
+      .replace('Drive', 'Dr'),
     oneSlip(party.street, random),
     'the yard behind the mill',
   ]);
@@ -159,7 +168,8 @@ const duplicate: InjectedMistake = {
   // A phone in common, or name and address both in common after titles, order, abbreviations and one slip are allowed for.
   isCatchable: ({ party, otherParty }) => {
     const [first = '', last = ''] = party.name.split(' ');
-    const isSameName = !/^\w\. /.test(otherParty.name) && otherParty.name.includes(first) && otherParty.name.includes(last);
+    const isSameName =
+      !/^\w\. /.test(otherParty.name) && otherParty.name.includes(first) && otherParty.name.includes(last);
     const isSameAddress = otherParty.street !== 'the yard behind the mill';
     return (party.phones.length > 0 && otherParty.phones.length > 0) || (isSameName && isSameAddress);
   },

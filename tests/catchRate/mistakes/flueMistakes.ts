@@ -89,7 +89,9 @@ const coInPercent: InjectedMistake = {
   row: 4,
   title: 'CO in % not ppm',
   inject: (set, random) =>
-    changed(set, 'coPpm', random.pick(POINTS), (entry) => ({ text: sameMark(entry, numberOf(entry.text) / 10_000, 4) })),
+    changed(set, 'coPpm', random.pick(POINTS), (entry) => ({
+      text: sameMark(entry, numberOf(entry.text) / 10_000, 4),
+    })),
   // A zero is a zero in either unit.
   isCatchable: (mistaken, clean) => (lastNumber(mistaken, 'coPpm', changedPoint(mistaken, clean)) ?? 0) > 0,
 };
@@ -113,13 +115,16 @@ const ratioMistyped: InjectedMistake = {
   // Four decimals on the screen: what differs by no more than two last places can't be told.
   isCatchable: (mistaken, clean) => {
     const point = changedPoint(mistaken, clean);
-    const expected = (lastNumber(mistaken, 'coPpm', point) ?? 0) / ((lastNumber(mistaken, 'co2DryVolPct', point) ?? 9) * 1e4);
+    const expected =
+      (lastNumber(mistaken, 'coPpm', point) ?? 0) / ((lastNumber(mistaken, 'co2DryVolPct', point) ?? 9) * 1e4);
     return Math.abs((lastNumber(mistaken, 'coCo2Ratio', point) ?? 0) - expected) > expected * 0.1 + 0.0002;
   },
 };
 
 /** Boxes with a decimal, and the most the quantity is in any boiler room, in the box's own unit. */
-function decimalBoxes(set: EnteredSet): readonly { readonly quantity: QuantityKey; readonly point: string | null; readonly most: number }[] {
+function decimalBoxes(
+  set: EnteredSet,
+): readonly { readonly quantity: QuantityKey; readonly point: string | null; readonly most: number }[] {
   const us = set.unitSystem === 'us';
   const water = us ? 240 : 115;
   return [
@@ -131,7 +136,11 @@ function decimalBoxes(set: EnteredSet): readonly { readonly quantity: QuantityKe
     { quantity: 'returnC', point: 'low', most: water },
     { quantity: 'systemPressureBarG', point: 'cold', most: us ? 45 : 3 },
     // 14 in. w.c. for natural gas, 50 mbar systems with their tolerance for LP.
-    { quantity: 'inletPressureMbarG', point: 'dynamic', most: set.site.fuel === 'natural-gas' ? (us ? 14 : 36) : us ? 23 : 58 },
+    {
+      quantity: 'inletPressureMbarG',
+      point: 'dynamic',
+      most: set.site.fuel === 'natural-gas' ? (us ? 14 : 36) : us ? 23 : 58,
+    },
     { quantity: 'waterPh', point: 'after', most: 14 },
   ];
 }
@@ -151,7 +160,9 @@ const pointMissing: InjectedMistake = {
   isCatchable: (mistaken, clean) => {
     const index = mistaken.entries.findIndex((entry, at) => entry.text !== clean.entries[at]?.text);
     const entry = mistaken.entries[index];
-    const box = decimalBoxes(mistaken).find(({ quantity, point }) => quantity === entry?.quantity && point === entry.point);
+    const box = decimalBoxes(mistaken).find(
+      ({ quantity, point }) => quantity === entry?.quantity && point === entry.point,
+    );
     return entry !== undefined && box !== undefined && numberOf(entry.text) > box.most;
   },
 };
@@ -184,7 +195,8 @@ const digitsTransposed: InjectedMistake = {
     const index = mistaken.entries.findIndex((entry, at) => entry.text !== clean.entries[at]?.text);
     const [wrong, right] = [mistaken.entries[index], clean.entries[index]];
     if (wrong === undefined || right === undefined) return false;
-    if (wrong.quantity !== 'typedGasRateM3PerH') return Math.abs(residual(mistaken, wrong.point ?? 'high')) > CLEAR_RESIDUAL;
+    if (wrong.quantity !== 'typedGasRateM3PerH')
+      return Math.abs(residual(mistaken, wrong.point ?? 'high')) > CLEAR_RESIDUAL;
     return Math.abs(numberOf(wrong.text) / numberOf(right.text) - 1) > 0.03;
   },
 };

@@ -5,7 +5,11 @@ import type { InjectedMistake } from './injectedMistake.ts';
 
 const POINTS = ['high', 'low'] as const;
 
-function difference(set: EnteredSet, one: readonly [QuantityKey, string], other: readonly [QuantityKey, string]): number {
+function difference(
+  set: EnteredSet,
+  one: readonly [QuantityKey, string],
+  other: readonly [QuantityKey, string],
+): number {
   return (lastNumber(set, ...one) ?? 0) - (lastNumber(set, ...other) ?? 0);
 }
 
@@ -15,7 +19,9 @@ const staticDynamic: InjectedMistake = {
   inject: (set) => exchanged(set, ['inletPressureMbarG', 'static'], ['inletPressureMbarG', 'dynamic']),
   // Static is never below dynamic; a drop smaller than two manometer readings can tell (0.5 mbar) is none.
   isCatchable: (mistaken) =>
-    difference(mistaken, ['inletPressureMbarG', 'dynamic'], ['inletPressureMbarG', 'static']) * (mistaken.unitSystem === 'us' ? 2.49 : 1) > 0.5,
+    difference(mistaken, ['inletPressureMbarG', 'dynamic'], ['inletPressureMbarG', 'static']) *
+      (mistaken.unitSystem === 'us' ? 2.49 : 1) >
+    0.5,
 };
 
 const supplyReturn: InjectedMistake = {
@@ -27,7 +33,10 @@ const supplyReturn: InjectedMistake = {
   },
   // While firing supply is above return; less than 2 K apart two sensors may differ by themselves.
   isCatchable: (mistaken) =>
-    POINTS.some((point) => difference(mistaken, ['returnC', point], ['supplyC', point]) / (mistaken.unitSystem === 'us' ? 1.8 : 1) > 2),
+    POINTS.some(
+      (point) =>
+        difference(mistaken, ['returnC', point], ['supplyC', point]) / (mistaken.unitSystem === 'us' ? 1.8 : 1) > 2,
+    ),
 };
 
 const tooEarly: InjectedMistake = {
@@ -54,11 +63,18 @@ const notZeroed: InjectedMistake = {
   inject: (set, random) => {
     switch (random.whole(0, 2)) {
       case 0:
-        return { ...set, entries: set.entries.filter(({ quantity }) => quantity !== 'freshAirCoPpm' && quantity !== 'freshAirO2VolPct') };
+        return {
+          ...set,
+          entries: set.entries.filter(
+            ({ quantity }) => quantity !== 'freshAirCoPpm' && quantity !== 'freshAirO2VolPct',
+          ),
+        };
       case 1:
         return changed(set, 'freshAirO2VolPct', null, () => ({ text: random.between(19.3, 20.5).toFixed(1) }));
       default:
-        return changed(set, 'freshAirCoPpm', null, () => ({ text: String(random.chance(0.5) ? random.whole(-12, -1) : random.whole(4, 25)) }));
+        return changed(set, 'freshAirCoPpm', null, () => ({
+          text: String(random.chance(0.5) ? random.whole(-12, -1) : random.whole(4, 25)),
+        }));
     }
   },
   isCatchable: () => true,
@@ -71,7 +87,18 @@ const outOfDate: InjectedMistake = {
   isCatchable: () => true,
 };
 
-const FLUE: readonly QuantityKey[] = ['o2DryVolPct', 'co2DryVolPct', 'coPpm', 'coAirFreePpm', 'coCo2Ratio', 'flueGasC', 'supplyC', 'returnC', 'intakeAirC', 'fanSpeedRpm'];
+const FLUE: readonly QuantityKey[] = [
+  'o2DryVolPct',
+  'co2DryVolPct',
+  'coPpm',
+  'coAirFreePpm',
+  'coCo2Ratio',
+  'flueGasC',
+  'supplyC',
+  'returnC',
+  'intakeAirC',
+  'fanSpeedRpm',
+];
 
 const highLow: InjectedMistake = {
   row: 23,

@@ -89,17 +89,19 @@ const inchesOrMbar: InjectedMistake = {
 /** What a gauge may be marked in, in bar. */
 const GAUGES = { bar: 1, psi: PSI_BAR, kPa: 0.01 } as const;
 
+const PRESSURES: readonly [readonly [QuantityKey, string | null], ...(readonly [QuantityKey, string | null])[]] = [
+  ['systemPressureBarG', 'cold'],
+  ['systemPressureBarG', 'hot'],
+  ['vesselPreChargeBarG', null],
+];
+
 const psiBarKpa: InjectedMistake = {
   row: 11,
   title: 'psi, bar and kPa',
   inject: (set, random) => {
     const field = set.unitSystem === 'us' ? 'psi' : 'bar';
     const gauge: keyof typeof GAUGES = field === 'psi' ? random.pick(['bar', 'kPa']) : random.pick(['psi', 'kPa']);
-    const [quantity, point] = random.pick([
-      ['systemPressureBarG', 'cold'],
-      ['systemPressureBarG', 'hot'],
-      ['vesselPreChargeBarG', null],
-    ]);
+    const [quantity, point] = random.pick(PRESSURES);
     return changed(set, quantity, point, (entry) =>
       withNumber(entry, (numberOf(entry.text) * GAUGES[field]) / GAUGES[gauge], gauge === 'bar' ? 1 : 0),
     );
@@ -124,7 +126,8 @@ const absolute: InjectedMistake = {
     ),
   // The list: with the relief setting known, and one atmosphere less landing on a usual fill.
   isCatchable: (mistaken) => {
-    const bar = (lastNumber(mistaken, 'systemPressureBarG', 'cold') ?? 0) * GAUGES[mistaken.unitSystem === 'us' ? 'psi' : 'bar'];
+    const bar =
+      (lastNumber(mistaken, 'systemPressureBarG', 'cold') ?? 0) * GAUGES[mistaken.unitSystem === 'us' ? 'psi' : 'bar'];
     const gauge = bar - ATMOSPHERE_BAR;
     return bar > 0.65 * mistaken.site.reliefBar && gauge > 0.5 && gauge < 1.9;
   },
