@@ -16,6 +16,7 @@ import { foPlausibility } from '../../../domain/combustion/foPlausibility.ts';
 import { G20, G31, HD_5, NG_US, OIL_2 } from '../../../domain/combustion/fuels.ts';
 import { co2MaxOfPair, o2FromCo2 } from '../../../domain/combustion/o2Co2.ts';
 import { flueLossFromCo2, flueLossFromO2, SIEGERT_CONSTANTS } from '../../../domain/combustion/siegert.ts';
+import { stackLossShortForm } from '../../../domain/combustion/stackLoss.ts';
 import { dryFromWet, dryO2FromWetO2 } from '../../../domain/combustion/wetToDry.ts';
 import { standardAtmosphere } from '../../../domain/gas/standardAtmosphere.ts';
 import { fahrenheitToCelsius, feetToMetres } from '../../../domain/quantity/conversions.ts';
@@ -62,6 +63,17 @@ function siegertGapToRigorous(): number {
     flueLossFromO2({ constants: SIEGERT_CONSTANTS['public-network-gas'], flueGasC: 180, airC: 20, o2DryVolPct: 5 }),
   );
   return exact - short;
+}
+
+function methaneShortForm() {
+  return unwrap(
+    stackLossShortForm({
+      fuel: G20,
+      o2DryVolPct: 3,
+      flueGasC: fahrenheitToCelsius(470),
+      airC: fahrenheitToCelsius(70),
+    }),
+  );
 }
 
 const rows: readonly CheckRow[] = [
@@ -343,6 +355,26 @@ const rows: readonly CheckRow[] = [
         }),
       ),
   },
+  {
+    id: 'STA-25',
+    inputs: 'CH4, O2 3 %, 470/70 °F (EFF-08)',
+    quantity: 'dry-gas loss, % of HHV',
+    expected: 7.4712,
+    tolerance: 0.0002,
+    kind: 'C',
+    source: '18.576 lb/lb × 0.24 × 400/23 867 by hand',
+    compute: () => methaneShortForm().dryGasLossPctGross,
+  },
+  {
+    id: 'STA-26',
+    inputs: 'CH4, O2 3 %, 470/70 °F (EFF-09)',
+    quantity: 'hydrogen-moisture loss, % of HHV',
+    expected: 11.6235,
+    tolerance: 0.0002,
+    kind: 'C',
+    source: '8.936 × 0.25134 × (1089 − 70 + 0.46 × 470)/23 867 by hand',
+    compute: () => methaneShortForm().hydrogenMoistureLossPctGross,
+  },
 ];
 
-describeCheckRows('figures stated beside the formulas (STA)', rows, { published: 6, computed: 18 });
+describeCheckRows('figures stated beside the formulas (STA)', rows, { published: 6, computed: 20 });

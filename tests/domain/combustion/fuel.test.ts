@@ -116,6 +116,11 @@ describe('a gas from its analysis', () => {
     expect(gas({ methane: 1, oxygen: 99 })).toEqual({ ok: false, error: { code: 'composition-does-not-burn' } });
   });
 
+  it('should be as dense as its molar mass over that of air where both are taken as ideal (propane 1.52)', () => {
+    const { relativeDensity } = unwrap(gasProperties({ fuel: G31, state: US_14_696_PSIA_IDEAL_STATE }));
+    expect(relativeDensity).toBeCloseTo(44.096 / 28.96546, 12);
+  });
+
   it('should hold more heat in a cubic foot at the higher base pressure', () => {
     const at = (state: typeof EN_437_STATE) => unwrap(gasProperties({ fuel: NG_US, state })).hhvMjPerM3;
     expect(at(US_14_73_PSIA_STATE) / at(US_14_696_PSIA_STATE)).toBeCloseTo(14.73 / 14.696, 5);
