@@ -25,9 +25,6 @@ import { LATENT_HEAT_OF_WATER_KJ_PER_MOL } from './gasComponents.ts';
 import { enthalpyDifferenceKjPerMol, type FlueGasComponent } from './gasEnthalpy.ts';
 import { airVapourMolPerMol } from './humidAir.ts';
 
-/** Hotter flue gas still holds all its vapour at any pressure here; IF97 is left alone above it. */
-const ALWAYS_DRY_ABOVE_C = 100;
-
 export type CombustionEfficiency = {
   /** Share of the fuel's own water that has condensed, 0–1. */
   readonly condensedFraction: number;
@@ -66,9 +63,7 @@ export function combustionEfficiency(input: {
   const { waterMol, dryMol } = products.value;
   const dewPoint = gasDewPointC({ waterVapourMolFraction: waterMol / (waterMol + dryMol), pressureKpaAbs });
   if (!dewPoint.ok) return dewPoint;
-  const capacity = vapourCapacityMol(dryMol, input.flueGasC, pressureKpaAbs);
-  if (!capacity.ok) return capacity;
-  const vapourMol = Math.min(waterMol, capacity.value);
+  const vapourMol = Math.min(waterMol, vapourCapacityMol(dryMol, input.flueGasC, pressureKpaAbs));
   const sensibleKj = sensibleHeatKj(products.value, vapourMol, input.airC, input.flueGasC);
   if (!sensibleKj.ok) return sensibleKj;
 
@@ -85,13 +80,11 @@ export function combustionEfficiency(input: {
   });
 }
 
-/** Moles of vapour the dry flue gas can carry when saturated. */
-function vapourCapacityMol(dryMol: number, flueGasC: Celsius, pressureKpaAbs: KpaAbs): Result<number, OutOfRange> {
-  if (flueGasC > ALWAYS_DRY_ABOVE_C) return ok(Number.POSITIVE_INFINITY);
+/** Moles of vapour the dry flue gas can carry when saturated; no limit from boiling point and critical point upwards. */
+function vapourCapacityMol(dryMol: number, flueGasC: Celsius, pressureKpaAbs: KpaAbs): number {
   const saturation = saturationPressureMpaAbs(celsiusToKelvin(flueGasC));
-  if (!saturation.ok) return saturation;
-  const saturatedFraction = (saturation.value * 1000) / pressureKpaAbs;
-  return ok(saturatedFraction >= 1 ? Number.POSITIVE_INFINITY : (dryMol * saturatedFraction) / (1 - saturatedFraction));
+  const saturatedFraction = saturation.ok ? (saturation.value * 1000) / pressureKpaAbs : 1;
+  return saturatedFraction >= 1 ? Number.POSITIVE_INFINITY : (dryMol * saturatedFraction) / (1 - saturatedFraction);
 }
 
 /** SO2 is a trace and counted with the CO2. */

@@ -247,6 +247,12 @@ describe('efficiency', () => {
     );
   });
 
+  it('should condense nothing from the boiling point at the site upwards (81.3 °C at 50 kPa)', () => {
+    for (const flueGasC of [81.4, 81.5, 82, 100, 373, 375, 600]) {
+      expect(efficiencyAt(G20, 5, flueGasC, 50).condensedFraction).toBe(0);
+    }
+  });
+
   it('should not count the moisture of the air as heat of the fuel', () => {
     const result = unwrap(
       combustionEfficiency({

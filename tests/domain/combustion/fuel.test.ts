@@ -26,7 +26,12 @@ import { GAS_COMPONENT_KEYS } from '../../../domain/combustion/gasComponents.ts'
 import { gasFuel } from '../../../domain/combustion/gasFuel.ts';
 import { gasProperties } from '../../../domain/combustion/gasProperties.ts';
 import { oilFuel } from '../../../domain/combustion/oilFuel.ts';
-import { EN_437_STATE, US_14_73_PSIA_STATE, US_14_696_PSIA_STATE } from '../../../domain/combustion/referenceState.ts';
+import {
+  EN_437_STATE,
+  US_14_73_PSIA_STATE,
+  US_14_696_PSIA_IDEAL_STATE,
+  US_14_696_PSIA_STATE,
+} from '../../../domain/combustion/referenceState.ts';
 import { unwrap } from '../../../domain/result.ts';
 
 function gas(molePct: GasComposition) {
