@@ -15,7 +15,10 @@ else usage();
 
 async function demo(args: readonly string[]): Promise<void> {
   const { values } = parseArgs({ args: [...args], options: { out: { type: 'string' } } });
-  if (values.out === undefined) return usage();
+  if (values.out === undefined) {
+    usage();
+    return;
+  }
   const dataFolder = mkdtempSync(join(tmpdir(), 'lightoff-demo-'));
   try {
     const files = await runDemo({
@@ -34,7 +37,10 @@ async function demo(args: readonly string[]): Promise<void> {
 
 function verify(args: readonly string[]): void {
   const [file] = args;
-  if (file === undefined) return usage();
+  if (file === undefined) {
+    usage();
+    return;
+  }
   const found = verifyFile(readFileSync(file));
   process.stdout.write(`${file}: ${found.kind}\n`);
   if (found.sha256 !== null) process.stdout.write(`fingerprint ${found.sha256}\n`);
