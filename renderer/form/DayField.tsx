@@ -84,7 +84,14 @@ export function DayInput({
               </ActionIcon>
             </Popover.Target>
             <Popover.Dropdown aria-label={`${label}: calendar`} role="dialog">
-              <DatePicker value={day} onChange={pick} {...(day === null ? {} : { defaultDate: day })} size="md" />
+              <DatePicker
+                value={day}
+                onChange={pick}
+                {...(day === null ? {} : { defaultDate: day })}
+                size="lg"
+                hideOutsideDates
+                ariaLabels={CALENDAR_LABELS}
+              />
             </Popover.Dropdown>
           </Popover>
         }
@@ -101,6 +108,15 @@ export function DayInput({
     </div>
   );
 }
+
+const CALENDAR_LABELS = {
+  previousMonth: 'Month before',
+  nextMonth: 'Month after',
+  previousYear: 'Year before',
+  nextYear: 'Year after',
+  previousDecade: 'Ten years before',
+  nextDecade: 'Ten years after',
+};
 
 function CalendarMark() {
   return (

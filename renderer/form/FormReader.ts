@@ -71,7 +71,7 @@ export function readDay(text: string, today = Temporal.Now.plainDateISO()): Read
     case 'ambiguous':
       return {
         ok: false,
-        why: `${typed.meanings.map((meaning) => dayWords(meaning)).join(' or ')}? Choose one.`,
+        why: `${typed.meanings.map((meaning) => dayWords(meaning)).join(' or ')}?`,
         meanings: typed.meanings,
       };
     case 'not-a-day':

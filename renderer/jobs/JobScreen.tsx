@@ -1,5 +1,5 @@
 /** One job on its way to a visit: the readiness call, then who goes when. */
-import { Checkbox } from '@mantine/core';
+import { Button, Checkbox } from '@mantine/core';
 import type { OutputOf } from '../../electron/contract/index.ts';
 import { DraftFormFrame } from '../form/DraftFormFrame.tsx';
 import { TextField } from '../form/TextField.tsx';
@@ -15,6 +15,7 @@ import { useHasRole } from '../operations/AppStatus.tsx';
 import { useOperation } from '../operations/useOperation.ts';
 import { RouteLink } from '../RouteLink.tsx';
 import { replaceWith } from '../route.ts';
+import { useShortcut } from '../shortcuts/Shortcuts.tsx';
 import { VisitFields } from '../visits/VisitFields.tsx';
 import { emptyVisit, type VisitForm, visitFromForm } from '../visits/visitForm.ts';
 import { ReadinessPanel } from './ReadinessPanel.tsx';
@@ -23,6 +24,8 @@ type Job = OutputOf<'jobs.list'>[number];
 
 export function JobScreen({ jobId }: { readonly jobId: string }) {
   const jobs = useOperation('jobs.list', { unplannedOnly: false });
+  const mayBook = useHasRole('dispatcher', 'owner', 'technician');
+  useShortcut('b', 'Book the visit', goToBooking);
   const job = jobs.state === 'ready' ? jobs.value.find((row) => row.jobId === jobId) : undefined;
   return (
     <Screen
@@ -45,6 +48,13 @@ export function JobScreen({ jobId }: { readonly jobId: string }) {
             </>
           )}
         </>
+      }
+      action={
+        job !== undefined && job.visitId === null && mayBook ? (
+          <Button variant="default" onClick={goToBooking}>
+            Book the visit ↓
+          </Button>
+        ) : undefined
       }
     >
       <Answer of={jobs}>
@@ -88,6 +98,13 @@ function Job({ job, others }: { readonly job: Job; readonly others: readonly Job
   );
 }
 
+const BOOKING_ID = 'booking';
+
+/** The readiness list is long: one key leads past it. */
+function goToBooking() {
+  document.querySelector<HTMLElement>(`#${BOOKING_ID} input`)?.focus();
+}
+
 type BookingForm = VisitForm & { readonly note: string; readonly together: readonly string[] };
 
 function BookingPanel({ job, others }: { readonly job: Job; readonly others: readonly Job[] }) {
@@ -104,32 +121,34 @@ function BookingPanel({ job, others }: { readonly job: Job; readonly others: rea
   });
   const { together } = form.values;
   return (
-    <Panel title="Book the visit">
-      <DraftFormFrame form={form} submitLabel="Book it" failure={<ErrorText error={form.error} />}>
-        {others.length === 0 ? null : (
-          <fieldset className="lo-fieldset">
-            <legend>Waiting at the same site: do them in one trip?</legend>
-            {others.map((other) => (
-              <Checkbox
-                key={other.jobId}
-                size="md"
-                py="xs"
-                label={`${JOB_KIND_WORDS[other.kind]}: ${other.maker} ${other.model}, ${other.serial}`}
-                checked={together.includes(other.jobId)}
-                onChange={(event) =>
-                  form.set({
-                    together: event.currentTarget.checked
-                      ? [...together, other.jobId]
-                      : together.filter((jobId) => jobId !== other.jobId),
-                  })
-                }
-              />
-            ))}
-          </fieldset>
-        )}
-        <VisitFields form={form} jobIds={[job.jobId, ...together]} />
-        <TextField form={form} name="note" label="Note for the crew" lines={2} />
-      </DraftFormFrame>
-    </Panel>
+    <div id={BOOKING_ID}>
+      <Panel title="Book the visit">
+        <DraftFormFrame form={form} submitLabel="Book it" failure={<ErrorText error={form.error} />}>
+          {others.length === 0 ? null : (
+            <fieldset className="lo-fieldset">
+              <legend>Waiting at the same site: do them in one trip?</legend>
+              {others.map((other) => (
+                <Checkbox
+                  key={other.jobId}
+                  size="md"
+                  py="xs"
+                  label={`${JOB_KIND_WORDS[other.kind]}: ${other.maker} ${other.model}, ${other.serial}`}
+                  checked={together.includes(other.jobId)}
+                  onChange={(event) =>
+                    form.set({
+                      together: event.currentTarget.checked
+                        ? [...together, other.jobId]
+                        : together.filter((jobId) => jobId !== other.jobId),
+                    })
+                  }
+                />
+              ))}
+            </fieldset>
+          )}
+          <VisitFields form={form} jobIds={[job.jobId, ...together]} />
+          <TextField form={form} name="note" label="Note for the crew" lines={2} />
+        </DraftFormFrame>
+      </Panel>
+    </div>
   );
 }

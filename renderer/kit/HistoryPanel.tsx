@@ -3,6 +3,7 @@ import { Button } from '@mantine/core';
 import { useState } from 'react';
 import { useOperation } from '../operations/useOperation.ts';
 import { Answer } from './Answer.tsx';
+import { changedFieldWords, changeKindWords } from './changeWords.ts';
 import { InstantText } from './DateText.tsx';
 import { EmptyState } from './EmptyState.tsx';
 import { Panel } from './Panel.tsx';
@@ -39,23 +40,12 @@ function History({ entity, entityId }: { readonly entity: string; readonly entit
             columns={[
               { label: 'When', cell: ({ at }) => <InstantText at={at} /> },
               { label: 'Who', cell: ({ byName }) => byName ?? 'the program' },
-              { label: 'What', cell: ({ kind }) => kind },
-              { label: 'Fields', cell: ({ fields }) => fieldWords(fields) },
+              { label: 'What', cell: ({ kind }) => changeKindWords(kind) },
+              { label: 'Fields', cell: ({ fields }) => changedFieldWords(fields) },
             ]}
           />
         )
       }
     </Answer>
   );
-}
-
-function fieldWords(fields: Readonly<Record<string, unknown>>): string {
-  return Object.entries(fields)
-    .map(([field, value]) => `${field}: ${valueWords(value)}`)
-    .join('; ');
-}
-
-function valueWords(value: unknown): string {
-  if (value === null || value === undefined) return 'none';
-  return typeof value === 'object' ? JSON.stringify(value) : String(value);
 }

@@ -1,4 +1,5 @@
 /** Words for every failure the contract declares. A new code without words does not compile. */
+import { READINESS_ITEMS } from '../../domain/procedure/readiness.ts';
 import type { ErrorsOf, OperationName } from '../../electron/contract/index.ts';
 import type { Role } from '../../electron/contract/operation.ts';
 import { COVER_DATE_WORDS } from './coverDates.ts';
@@ -50,7 +51,7 @@ const WORDS: { readonly [C in ErrorCode]: (data: DataByCode[C]) => string } = {
     `Sheet “${sheetId}” revision ${revision} is here with other contents. A changed sheet needs a revision of its own.`,
   'no-such-item': () => 'The sheet of this job has no such item.',
   'readiness-open': ({ items }) =>
-    `${items.length === 1 ? 'One readiness item is' : `${items.length} readiness items are`} still open. Pencil the visit in, or answer them first.`,
+    `${items.length === 1 ? 'One readiness item is' : `${items.length} readiness items are`} still open (${readinessNames(items.map(({ itemKey }) => itemKey))}). Pencil the visit in, or answer them first.`,
   'needs-licence': ({ name, why, on }) => `${name} may not do gas work here on ${dayWords(on)}: ${LICENCE[why]}.`,
   'jobs-on-several-sites': () => 'One visit goes to one site. Book the others on their own.',
   'times-reversed': ({ plannedFrom, plannedTo }) =>
@@ -115,6 +116,12 @@ export const LICENCE = {
 
 export function roleWords(role: Role): string {
   return role === 'owner' ? 'owner / manager' : role;
+}
+
+/** The first few by name; the list beside the form shows the rest. */
+function readinessNames(keys: readonly string[]): string {
+  const names = [...new Set(keys)].map((key) => READINESS_ITEMS.find((item) => item.key === key)?.label ?? key);
+  return names.length > 3 ? `${names.slice(0, 3).join('; ')} …` : names.join('; ');
 }
 
 function listOr(words: readonly string[]): string {

@@ -8,6 +8,7 @@ import { Note } from '../kit/Note.tsx';
 import { CREW_ROLE_WORDS } from '../kit/tradeWords.ts';
 import { useAppStatus } from '../operations/AppStatus.tsx';
 import { useOperation } from '../operations/useOperation.ts';
+import { RouteLink } from '../RouteLink.tsx';
 
 export function CrewFields({
   jobIds,
@@ -46,7 +47,15 @@ export function CrewFields({
                   <div>
                     <strong>{name}</strong>
                     <div className="lo-faint">
-                      {problem === null ? 'may do the gas work' : `not the gas work: ${LICENCE[problem.why]}`}
+                      {problem === null ? 'may do the gas work' : `not the gas work: ${LICENCE[problem.why]} (`}
+                      {problem === null ? null : (
+                        <>
+                          <RouteLink to="staff-member" params={{ staffId }} className="lo-link-inline">
+                            licences
+                          </RouteLink>
+                          )
+                        </>
+                      )}
                     </div>
                   </div>
                   <NativeSelect
