@@ -145,6 +145,18 @@ export function Run({ view: asked, stepKey }: { readonly view: RunView; readonly
     [buffer, analyseNow, goTo, goToLeaving, openStep],
   );
 
+  const saveThen = useCallback(
+    async (save: () => Promise<boolean>, move: () => void) => {
+      buffer.begin();
+      try {
+        if (await save()) move();
+      } finally {
+        typeInto(document.activeElement, buffer.end());
+      }
+    },
+    [buffer],
+  );
+
   useLayoutEffect(() => {
     if (active !== null && !isLeaving) focusActive(active);
   }, [active, isLeaving]);
@@ -191,6 +203,7 @@ export function Run({ view: asked, stepKey }: { readonly view: RunView; readonly
       goToStep,
       goToLeaving,
       saveAndGoOn,
+      saveThen,
       keysTooEarly,
       makeSafe: makeSafes.open,
       unsaved,
@@ -211,6 +224,7 @@ export function Run({ view: asked, stepKey }: { readonly view: RunView; readonly
       goToStep,
       goToLeaving,
       saveAndGoOn,
+      saveThen,
       keysTooEarly,
       makeSafes.open,
       unsaved,

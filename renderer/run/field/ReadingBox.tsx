@@ -11,7 +11,7 @@ import type { ItemAddress } from '../../../domain/procedure/progressTypes.ts';
 import type { RecordedReading } from '../../../domain/procedure/runRecord.ts';
 import { parseTyped, type TypedMeaning } from '../../../domain/quantity/parseTyped.ts';
 import type { QuantityKey } from '../../../domain/quantity/quantities.ts';
-import { FieldSaved } from '../../kit/FieldSaved.tsx';
+import { FieldSaved, type SaveState } from '../../kit/FieldSaved.tsx';
 import { VerdictMark } from '../../kit/VerdictMark.tsx';
 import { isAltKey } from '../focus/isAltKey.ts';
 import { instrumentChoices, mustNameInstrument } from '../instruments/instrumentChoices.ts';
@@ -183,7 +183,7 @@ export function ReadingBox(props: ReadingBoxProps) {
       unit={unit}
       findings={findings}
       problem={problem}
-      isRefused={field.state.kind === 'not-saved'}
+      isRefused={size === 'large' && field.state.kind === 'not-saved'}
       isKept={keptText.current === text && asksSomething(findings)}
       onMeaning={takeMeaning}
       onSuggestion={(suggestion) => void takeSuggestion(suggestion)}
@@ -244,20 +244,18 @@ export function ReadingBox(props: ReadingBoxProps) {
             {unit.symbol}
           </button>
         )}
-        {size === 'cell' ? (
-          <CellState findings={findings} reading={reading} />
-        ) : (
+        {size === 'large' ? (
           <>
             {verdict === undefined ? null : <VerdictMark verdict={verdict} size="lg" />}
             {reading?.valueOwn === null && !isChanged ? (
               <span className="run-left-out">not measured: {reading.notMeasuredReason}</span>
             ) : null}
+            <FieldSaved state={field.state} />
           </>
-        )}
-        <FieldSaved state={field.state} />
+        ) : null}
       </div>
       <div id={messageId} className="run-reading-detail">
-        {size === 'large' ? detail : null}
+        {size === 'large' ? detail : <CellState findings={findings} reading={reading} save={field.state} />}
       </div>
       {size === 'large' ? (
         <WhoAndWith
@@ -282,16 +280,24 @@ export function ReadingBox(props: ReadingBoxProps) {
   }
 }
 
+/** In a table there is room for a mark only; the words for it stand below the table. */
 function CellState({
   findings,
   reading,
+  save,
 }: {
   readonly findings: readonly Finding[];
   readonly reading: RecordedReading | undefined;
+  readonly save: SaveState;
 }) {
   const verdict = heaviestVerdict(findings);
-  if (verdict !== undefined && verdict !== 'no-limit-on-sheet') return <VerdictMark verdict={verdict} />;
-  return reading?.valueOwn === null ? <span className="run-left-out">not measured</span> : null;
+  return (
+    <span className="run-cell-state">
+      {verdict === undefined || verdict === 'no-limit-on-sheet' ? null : <VerdictMark verdict={verdict} />}
+      {reading?.valueOwn === null ? <span className="run-left-out">not measured</span> : null}
+      <FieldSaved state={save.kind === 'not-saved' ? { kind: 'not-saved', why: 'see below' } : save} />
+    </span>
+  );
 }
 
 function standingReading(

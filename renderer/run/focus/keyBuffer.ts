@@ -27,12 +27,12 @@ export function makeKeyBuffer(target: Pick<EventTarget, 'addEventListener' | 're
       depth += 1;
       if (depth > 1) return;
       held = '';
-      target.addEventListener('keydown', hold, true);
+      target.addEventListener('keydown', hold, { capture: true });
     },
     end() {
       depth = Math.max(0, depth - 1);
       if (depth > 0) return '';
-      target.removeEventListener('keydown', hold, true);
+      target.removeEventListener('keydown', hold, { capture: true });
       const text = held;
       held = '';
       return text;

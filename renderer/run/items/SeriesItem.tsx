@@ -17,11 +17,12 @@ import { useKeys } from '../focus/useKeys.ts';
 import { useRun } from '../state/RunContext.ts';
 import { useItemWrites } from '../state/useItemWrites.ts';
 import { SeriesLeftOut } from './SeriesLeftOut.tsx';
+import { SeriesLimits } from './SeriesLimits.tsx';
 import { SteadyWords } from './SteadyWords.tsx';
 import { boxAfter, firstEmptyBox, type SeriesBox, seriesQuantities, seriesRows } from './seriesPlan.ts';
 
 export function SeriesItem({ item, progress }: { readonly item: ItemOf<'series'>; readonly progress: ItemProgress }) {
-  const { view, words, saveAndGoOn } = useRun();
+  const { view, words, saveAndGoOn, saveThen } = useRun();
   const [here] = useState<ItemAddress>({ stepKey: progress.stepKey, itemKey: item.key });
   const { ref, state, send } = useItemWrites(here);
   const [extra, setExtra] = useState(0);
@@ -50,11 +51,7 @@ export function SeriesItem({ item, progress }: { readonly item: ItemOf<'series'>
       void saveAndGoOn(here, commit);
       return;
     }
-    // Inside the series nothing waits for the reply: each box keeps its own draft, and says so when it is refused.
-    void commit().then((isSaved) => {
-      if (!isSaved) focusBox(box);
-    });
-    focusBox(next);
+    void saveThen(commit, () => focusBox(next));
   };
   const markReached = () =>
     void send('visits.reachFiringPoint', {
@@ -132,6 +129,7 @@ export function SeriesItem({ item, progress }: { readonly item: ItemOf<'series'>
               <th key={quantity} scope="col">
                 {quantitySpec(quantity).label}
                 {item.optional.includes(quantity) ? <span className="lo-faint"> if read</span> : null}
+                <SeriesLimits quantity={quantity} firingPoint={item.firingPoint} />
               </th>
             ))}
             <th scope="col">Time</th>

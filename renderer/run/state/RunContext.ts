@@ -34,6 +34,8 @@ export type RunContextValue = {
   readonly goToLeaving: () => void;
   /** Saves, then moves on; stays where it is when `save` answers false. */
   readonly saveAndGoOn: (from: ItemAddress, save: () => Promise<boolean>, how?: HowLeft) => Promise<void>;
+  /** The same within one item: `move` puts the keyboard into the next box. */
+  readonly saveThen: (save: () => Promise<boolean>, move: () => void) => Promise<void>;
   /** Keys pressed before the box on screen was there, which it therefore did not take. */
   readonly keysTooEarly: string;
   readonly makeSafe: (what: string) => void;

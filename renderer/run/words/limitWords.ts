@@ -25,9 +25,9 @@ function boundText(quantity: QuantityKey, own: number, unit: EntryUnit): string 
   const shown = Number(unit.fromOwn(own).toPrecision(12));
   const unitsPerOwn = unit.fromOwn(1) - unit.fromOwn(0);
   const usual = Math.max(0, quantitySpec(quantity).decimals - Math.round(Math.log10(unitsPerOwn)));
-  const needed = decimalsOf(shown);
-  // A converted bound (4 in w.c. from 9.96 mbar) has endless decimals: two more than usual are shown, no more.
-  return formatNumber(shown, needed <= usual ? needed : Math.min(needed, usual + 2));
+  // A converted bound (9.96 mbar for 4 in w.c.) has endless decimals: two more than usual at most, and no empty ones.
+  const rounded = Number(shown.toFixed(usual + 2));
+  return formatNumber(rounded, decimalsOf(rounded));
 }
 
 function decimalsOf(value: number): number {

@@ -1,0 +1,26 @@
+import { describe, expect, it } from 'vitest';
+import { entryUnits } from '../../../../domain/quantity/entryUnits.ts';
+import type { QuantityKey } from '../../../../domain/quantity/quantities.ts';
+import { limitWords } from '../../../../renderer/run/words/limitWords.ts';
+
+function inUnit(quantity: QuantityKey, symbol: string) {
+  const unit = entryUnits(quantity).find((one) => one.symbol === symbol);
+  if (unit === undefined) throw new Error(`no unit ${symbol}`);
+  return unit;
+}
+
+describe('limitWords', () => {
+  it.each([
+    ['co2DryVolPct', '%', { min: 8.5, max: 9.7 }, '8.5 to 9.7 %'],
+    ['coPpm', 'ppm', { max: 200 }, 'at most 200 ppm'],
+    ['freshAirO2VolPct', '%', { min: 20.6 }, 'at least 20.6 %'],
+    ['cleanStarts', '', { min: 5 }, 'at least 5'],
+    ['systemPressureBarG', 'bar', { min: 0.25, max: null }, 'at least 0.25 bar'],
+    ['supplySetpointC', '°F', { min: 30, max: 45 }, '86 to 113 °F'],
+    // 4 in w.c. as the sheet stores it: 9.96356 mbar.
+    ['inletPressureMbarG', 'in w.c.', { min: 9.96356, max: 34.87246 }, '4 to 14 in w.c.'],
+    ['inletPressureMbarG', 'mbar', { min: 9.96356, max: 34.87246 }, '9.964 to 34.872 mbar'],
+  ] as const)('%s in %s', (quantity, symbol, bounds, words) => {
+    expect(limitWords(quantity, bounds, inUnit(quantity, symbol))).toBe(words);
+  });
+});
