@@ -1,9 +1,9 @@
 /** A finding's parts as cells of a table. */
 import type { Cell } from '../page/blocks.ts';
-import { shortNumber } from './inputsText.ts';
 import type { OpenFinding, PacketView } from './packetView.ts';
 import { proofText, VERDICT_WORDS } from './packetWords.ts';
 import { limitText, valueText, withUnit } from './quantityText.ts';
+import { resultOf, resultText } from './resultText.ts';
 import { subjectWords } from './subjectWords.ts';
 
 /** `CO as measured, high fire: 82 ppm`. */
@@ -14,18 +14,10 @@ export function findingSubject(finding: OpenFinding, view: PacketView): string {
     { subject: finding.subject, formula, point: reading?.point ?? limit?.point ?? null },
     view,
   );
-  if (finding.basis.result) return `${about}: ${resultText(finding.basis.result)}`;
+  const result = resultOf(finding);
+  if (result) return `${about}: ${resultText(result, view.record.unitSystem)}`;
   if (!reading || reading.valueOwn === null) return about;
   return `${about}: ${withUnit(valueText(reading.quantity, reading.valueOwn, view.record.unitSystem))}`;
-}
-
-export function resultText(result: {
-  readonly value: string;
-  readonly unit: string;
-  readonly plusMinus: string | null;
-}): string {
-  const spread = result.plusMinus === null ? '' : ` ± ${shortNumber(result.plusMinus)}`;
-  return `${shortNumber(result.value)}${spread}\u00a0${result.unit}`.trim();
 }
 
 export function verdictCell(finding: OpenFinding): Cell {

@@ -29,8 +29,8 @@ export type PacketView = {
   /** Readings that count: replaced ones are in the record, and shown as replaced. */
   readonly current: readonly OpenReading[];
   readonly findingsOf: (readingId: string) => readonly OpenFinding[];
-  /** The hardest of a reading's findings. */
-  readonly verdictOf: (readingId: string) => Verdict | null;
+  /** The one a reading is shown with: the hardest verdict, the sheet's own limit before others, the tighter before the wider. */
+  readonly leadingFinding: (readingId: string) => OpenFinding | null;
 };
 
 /** From what needs acting on first to what only informs. */
@@ -68,10 +68,7 @@ export function packetView(input: PacketInput): PacketView {
     itemOf: (itemKey) => items.get(itemKey),
     current: record.run.readings.filter((reading) => reading.supersededById === null),
     findingsOf,
-    verdictOf: (readingId) => {
-      const verdicts = findingsOf(readingId).map((finding) => finding.verdict);
-      return HARDEST_FIRST.find((verdict) => verdicts.includes(verdict)) ?? null;
-    },
+    leadingFinding: (readingId) => findingsOf(readingId).toSorted(byWeight)[0] ?? null,
   };
 }
 
@@ -79,4 +76,11 @@ export function packetView(input: PacketInput): PacketView {
 export function needsAttention(finding: OpenFinding): boolean {
   const isQuiet = finding.verdict === 'within' || finding.verdict === 'no-limit-on-sheet';
   return !isQuiet || (!finding.proof.proven && finding.verdict !== 'no-limit-on-sheet');
+}
+
+function byWeight(a: OpenFinding, b: OpenFinding): number {
+  const rank = (finding: OpenFinding): number => HARDEST_FIRST.indexOf(finding.verdict);
+  const origin = (finding: OpenFinding): number => (finding.basis.from === 'sheet' ? 0 : 1);
+  const width = (finding: OpenFinding): number => Number(finding.basis.limit?.max ?? Number.POSITIVE_INFINITY);
+  return rank(a) - rank(b) || origin(a) - origin(b) || Math.sign(width(a) - width(b)) || 0;
 }

@@ -37,8 +37,7 @@ export function readingsCsv(view: PacketView): string {
   const instruments = new Map(view.record.run.instruments.map((one) => [one.instrumentId, one]));
   const rows = view.record.run.readings.map((reading) => {
     const instrument = instruments.get(reading.instrumentId ?? '');
-    const verdict = view.verdictOf(reading.readingId);
-    const finding = view.findingsOf(reading.readingId).find((one) => one.verdict === verdict);
+    const finding = view.leadingFinding(reading.readingId);
     const isSameQuantity = finding?.basis.limit?.quantity === reading.quantity;
     return [
       csvText(reading.stepKey),
@@ -59,7 +58,7 @@ export function readingsCsv(view: PacketView): string {
       csvText(instrument?.label ?? ''),
       csvText(instrument?.serial ?? ''),
       csvText(instrument?.calibrationDueOn ?? ''),
-      csvText(verdict ?? ''),
+      csvText(finding?.verdict ?? ''),
       finding ? String(finding.proof.proven) : '',
       csvNumber(isSameQuantity ? (finding?.basis.limit?.min ?? null) : null),
       csvNumber(isSameQuantity ? (finding?.basis.limit?.max ?? null) : null),

@@ -6,7 +6,7 @@ import { HARDEST_FIRST, needsAttention, type OpenFinding, type PacketView } from
 export function attentionSection(view: PacketView): readonly Block[] {
   const { findings } = view.record;
   const stops = findings.filter((finding) => finding.verdict === 'stop');
-  const open = findings.filter((finding) => finding.verdict !== 'stop' && needsAttention(finding));
+  const open = lastOfEach(findings.filter((finding) => finding.verdict !== 'stop' && needsAttention(finding)));
   if (stops.length + open.length === 0) {
     const text =
       findings.length === 0
@@ -22,6 +22,12 @@ export function attentionSection(view: PacketView): readonly Block[] {
     ...stops.map((finding) => stopNotice(finding, view)),
     ...(open.length === 0 ? [] : [attentionTable(open, view)]),
   ];
+}
+
+/** Each sample has findings of its own: of those that say the same of the same thing the last one is enough here. */
+function lastOfEach(findings: readonly OpenFinding[]): readonly OpenFinding[] {
+  const key = (one: OpenFinding) => JSON.stringify([one.subject, one.verdict, one.proof, one.basis.limit]);
+  return [...new Map(findings.map((finding) => [key(finding), finding])).values()];
 }
 
 function stopNotice(finding: OpenFinding, view: PacketView): Block {

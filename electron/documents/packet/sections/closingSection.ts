@@ -2,11 +2,12 @@
 
 import { NO_GLYPH } from '../../drawableText.ts';
 import type { Block, Cell } from '../../page/blocks.ts';
-import { findingSubject, resultText, sourceText } from '../findingCells.ts';
+import { findingSubject, sourceText } from '../findingCells.ts';
 import { fingerprintGroups } from '../fingerprint.ts';
 import { inputsText } from '../inputsText.ts';
 import { gapText } from '../packetGapWords.ts';
 import { needsAttention, type PacketView } from '../packetView.ts';
+import { resultOf, resultText } from '../resultText.ts';
 
 export function closingSection(view: PacketView): readonly Block[] {
   return [...basisBlocks(view), ...gapBlocks(view), ...checkBlocks(view)];
@@ -27,8 +28,8 @@ function basisBlocks(view: PacketView): readonly Block[] {
         { header: 'Inputs and result', share: 2 },
       ],
       rows: worked.map((finding): Cell[] => {
-        const { result } = finding.basis;
-        const gave = result ? `gives ${resultText(result)}` : null;
+        const result = resultOf(finding);
+        const gave = result ? `gives ${resultText(result, 'metric')}` : null;
         return [
           { text: findingSubject(finding, view) },
           { text: finding.basis.formula ?? '', small: sourceText(finding, view) },

@@ -1,10 +1,11 @@
 /** The flue readings, firing point beside firing point, with every sample that was taken, and a picture of them. */
 import { momentText } from '../../documentDates.ts';
 import type { Block, Cell, Column } from '../../page/blocks.ts';
+import { verdictCell } from '../findingCells.ts';
 import { firingPointChart } from '../firingPointChart.ts';
 import { lastSample } from '../lastSample.ts';
 import type { OpenReading, PacketView } from '../packetView.ts';
-import { proofText, VERDICT_WORDS } from '../packetWords.ts';
+import { proofText } from '../packetWords.ts';
 import { hasOtherUnit, limitText, quantityLabel, valueText, withUnit } from '../quantityText.ts';
 
 export const COMBUSTION = [
@@ -76,8 +77,7 @@ function pointCells(view: PacketView, quantity: string, reading: OpenReading | u
   if (!reading || reading.valueOwn === null) return [{ text: '–', tone: 'muted' }, { text: '' }];
   const [own, other] = view.unitSystems;
   const value = valueText(quantity, reading.valueOwn, own ?? 'metric');
-  const verdict = view.verdictOf(reading.readingId);
-  const finding = view.findingsOf(reading.readingId).find((one) => one.verdict === verdict);
+  const finding = view.leadingFinding(reading.readingId);
   const limit = finding?.basis.limit ? limitText(finding.basis.limit, view.record.unitSystem) : null;
   const proof = finding && !finding.proof.proven ? proofText(finding.proof) : null;
   return [
@@ -85,14 +85,9 @@ function pointCells(view: PacketView, quantity: string, reading: OpenReading | u
       text: `${reading.comparator === '=' ? '' : `${reading.comparator} `}${value.text}`,
       small: other && hasOtherUnit(quantity) ? withUnit(valueText(quantity, reading.valueOwn, other)) : null,
     },
-    verdict === null
-      ? { text: '' }
-      : {
-          text: VERDICT_WORDS[verdict],
-          verdict,
-          tone: verdict === 'stop' ? 'stop' : 'plain',
-          small: [limit, proof].filter((part) => part !== null).join('; '),
-        },
+    finding
+      ? { ...verdictCell(finding), small: [limit, proof].filter((part) => part !== null).join('; ') }
+      : { text: '' },
   ];
 }
 

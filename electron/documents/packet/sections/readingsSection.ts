@@ -1,13 +1,12 @@
 /** All other readings by subject, in one unit system or both, with limit, verdict and proof; then what was worked out from them. */
 import { momentText } from '../../documentDates.ts';
 import type { Block, Cell, Column } from '../../page/blocks.ts';
-import { limitCell } from '../findingCells.ts';
-import { inputsText } from '../inputsText.ts';
+import { limitCell, verdictCell } from '../findingCells.ts';
 import type { OpenReading, PacketView } from '../packetView.ts';
-import { pointText, proofText, readingLabel, VERDICT_WORDS } from '../packetWords.ts';
-import { computedText, hasOtherUnit, spreadText, valueText } from '../quantityText.ts';
-import { subjectWords } from '../subjectWords.ts';
+import { proofText, readingLabel } from '../packetWords.ts';
+import { hasOtherUnit, valueText } from '../quantityText.ts';
 import { isAtFiringPoint } from './combustionSection.ts';
+import { computedSection } from './computedSection.ts';
 import { READING_GROUPS, readingGroup } from './readingGroups.ts';
 
 export function readingsSection(view: PacketView): readonly Block[] {
@@ -19,7 +18,7 @@ export function readingsSection(view: PacketView): readonly Block[] {
   });
   return [
     ...(blocks.length === 0 ? [] : [{ kind: 'heading', level: 2, text: 'Readings' } as const, ...blocks]),
-    ...computedBlocks(view),
+    ...computedSection(view),
     ...replacedBlocks(view),
   ];
 }
@@ -47,8 +46,7 @@ function readingRow(view: PacketView, reading: OpenReading, showsOther: boolean)
   const instrument = view.instrumentLabel(reading.instrumentId);
   const when = momentText(reading.measuredAt, view.timeZone, view.visitOn);
   const name: Cell = { text: label, small: instrument === null ? when : `${when}, ${instrument}` };
-  const verdict = view.verdictOf(reading.readingId);
-  const finding = view.findingsOf(reading.readingId).find((one) => one.verdict === verdict);
+  const finding = view.leadingFinding(reading.readingId);
   const limit: Cell = finding ? limitCell(finding, view) : { text: '' };
   if (reading.valueOwn === null) {
     return [
@@ -72,75 +70,9 @@ function readingRow(view: PacketView, reading: OpenReading, showsOther: boolean)
       ? [{ text: second ? `${mark}${second.text}` : '' }, { text: second?.unit ?? '', tone: 'muted' as const }]
       : []),
     limit,
-    verdict === null || !finding
-      ? { text: 'not judged', tone: 'muted' }
-      : {
-          text: VERDICT_WORDS[verdict],
-          verdict,
-          tone: verdict === 'stop' ? 'stop' : 'plain',
-          small: finding.proof.proven ? null : proofText(finding.proof),
-        },
-  ];
-}
-
-function computedBlocks(view: PacketView): readonly Block[] {
-  const shown = lastOfEach(view);
-  if (shown.length === 0) return [];
-  return [
-    { kind: 'heading', level: 2, text: 'Worked out from the readings' },
-    {
-      kind: 'table',
-      hasRowHeaders: true,
-      columns: [
-        { header: 'Value', share: 1.7 },
-        { header: 'Result', width: 46, align: 'decimal' },
-        { header: 'Give or take', width: 40, align: 'right' },
-        { header: 'Unit', width: 30 },
-        { header: 'How, and from what', share: 3 },
-      ],
-      rows: shown.map(([name, value]) => computedRow(view, name, value)),
-    },
-  ];
-}
-
-type Computed = PacketView['record']['computed'][number];
-
-/** Values are worked out for every sample: the last of each kind and point stands for the others, which the record has. */
-function lastOfEach(view: PacketView): readonly (readonly [string, Computed])[] {
-  const byName = new Map<string, Computed>();
-  for (const value of view.record.computed) {
-    // A wait is among the checks, step by step.
-    if (view.itemOf(value.key) === undefined) byName.set(computedName(view, value), value);
-  }
-  return [...byName];
-}
-
-/** A label that is only the key again is made readable. */
-function computedName(view: PacketView, value: Computed): string {
-  if (value.label === value.key) {
-    return subjectWords({ subject: value.key, formula: value.formula, point: value.point }, view);
-  }
-  const point = pointText(value.point, view.record.sheet.firingPoints);
-  return point === null ? value.label : `${value.label}, ${point.toLowerCase()}`;
-}
-
-function computedRow(view: PacketView, name: string, value: Computed): readonly Cell[] {
-  const [own = 'metric', other] = view.unitSystems;
-  const decimals = Number(value.decimals);
-  const inputs = [inputsText(value.inputs), value.source].filter(Boolean).join('; ');
-  if (value.value === null) {
-    const small = `can’t be worked out; missing: ${value.missing.join(', ')}`;
-    return [{ text: name }, { text: '–' }, { text: '' }, { text: '' }, { text: value.formula, small }];
-  }
-  const system = computedText(value.value, value.unit, decimals, own) ? own : 'metric';
-  const shown = computedText(value.value, value.unit, decimals, system) ?? { text: value.value, unit: value.unit };
-  const second = other ? computedText(value.value, value.unit, decimals, other) : null;
-  return [
-    { text: name },
-    { text: shown.text, small: second && second.unit !== shown.unit ? `${second.text}\u00a0${second.unit}` : null },
-    { text: value.plusMinus === null ? '' : `± ${spreadText(value.plusMinus, value.unit, decimals, system)}` },
-    { text: shown.unit, tone: 'muted' },
-    { text: value.formula, small: inputs },
+    finding
+      ? { ...verdictCell(finding), small: finding.proof.proven ? null : proofText(finding.proof) }
+      : { text: 'not judged', tone: 'muted' },
   ];
 }
 
