@@ -5,17 +5,11 @@
 import type { RecordedReading } from '../procedure/runRecord.ts';
 import type { Finding } from './finding.ts';
 import type { JudgeInput } from './judgeInput.ts';
-import { judgeRun } from './judgeRun.ts';
+import { judgeRunAbout } from './judgeRun.ts';
 
 /** The reading need not be in the record yet; if it is, this one stands in for it. */
 export function judgeReading(input: JudgeInput & { readonly reading: RecordedReading }): readonly Finding[] {
   const { reading, record } = input;
   const others = record.readings.filter((one) => one.readingId !== reading.readingId);
-  return judgeRun({ ...input, record: { ...record, readings: [...others, reading] } }).filter((finding) =>
-    isAbout(finding, reading.readingId),
-  );
-}
-
-export function isAbout(finding: Finding, readingId: string): boolean {
-  return finding.readingId === readingId || Object.values(finding.basis.inputs).includes(readingId);
+  return judgeRunAbout({ ...input, record: { ...record, readings: [...others, reading] } }, reading.readingId);
 }

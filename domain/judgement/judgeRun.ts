@@ -21,6 +21,7 @@ import { judgedReading } from './limits/judgedValue.ts';
 import { judgeSheetLimits } from './limits/sheetLimits.ts';
 import { judgeSheetRelations } from './limits/sheetRelations.ts';
 import { markNewReadings } from './markNewReadings.ts';
+import type { MistakeRule } from './mistakes/mistakeFinding.ts';
 import { MISTAKE_RULES } from './mistakes/mistakeRules.ts';
 import { judgeFreshAir } from './proof/judgeFreshAir.ts';
 import { judgeHolds } from './proof/judgeHolds.ts';
@@ -29,14 +30,41 @@ import { type RunContext, runContext } from './runContext.ts';
 export function judgeRun(input: JudgeInput): readonly Finding[] {
   const context = runContext(input);
   const judged = judgeNumbers(context);
-  const mistakes = MISTAKE_RULES.flatMap((rule) => rule.find(context));
-  const marked = markNewReadings(mistakes, judged, input, (changed) => judgeNumbers(runContext(changed)));
-  return sortedFindings([...judged, ...marked]);
+  return sortedFindings([...judged, ...questions(MISTAKE_RULES, () => judged, input, context)]);
 }
 
-/** Everything but the question whether the numbers were typed right. */
-function judgeNumbers(context: RunContext): readonly Finding[] {
-  return [...judgeAgainstLimits(context), ...COMPUTED_RULES.flatMap((rule) => rule(context))];
+/** What `judgeRun` says of one reading and of all that is computed from it, without the work for the others. */
+export function judgeRunAbout(input: JudgeInput, readingId: string): readonly Finding[] {
+  const context = runContext(input);
+  const about = (finding: Finding) => isAbout(finding, readingId);
+  const judged = judgeNumbers(context, readingId).filter(about);
+  const raised = questions(MISTAKE_RULES, () => judgeNumbers(context), input, context, about);
+  return sortedFindings([...judged, ...raised]);
+}
+
+export function isAbout(finding: Finding, readingId: string): boolean {
+  return finding.readingId === readingId || Object.values(finding.basis.inputs).includes(readingId);
+}
+
+/** `judged` is only asked for when there is something to suggest. */
+function questions(
+  rules: readonly MistakeRule[],
+  judged: () => readonly Finding[],
+  input: JudgeInput,
+  context: RunContext,
+  isWanted: (finding: Finding) => boolean = () => true,
+): readonly Finding[] {
+  const raised = rules.flatMap((rule) => rule.find(context)).filter(isWanted);
+  if (raised.length === 0) return [];
+  return markNewReadings(raised, judged(), input, (changed) => judgeNumbers(runContext(changed)));
+}
+
+/**
+ * Everything but the question whether the numbers were typed right. With a reading to look at, values that cannot have to
+ * do with it are left out; a finding about another one may still be among the answers.
+ */
+function judgeNumbers(context: RunContext, readingId: string | null = null): readonly Finding[] {
+  return [...judgeAgainstLimits(context, readingId), ...COMPUTED_RULES.flatMap((rule) => rule(context))];
 }
 
 const COMPUTED_RULES: ReadonlyArray<(context: RunContext) => readonly Finding[]> = [
@@ -54,9 +82,14 @@ const COMPUTED_RULES: ReadonlyArray<(context: RunContext) => readonly Finding[]>
 ];
 
 /** Limits, relations, ceilings and proof. */
-function judgeAgainstLimits(context: RunContext): readonly Finding[] {
-  const derived = derivedValues(context);
-  const values = [...context.measured.map((one) => judgedReading(one, context)), ...derived];
+function judgeAgainstLimits(context: RunContext, readingId: string | null): readonly Finding[] {
+  const wanted = context.measured.filter(({ reading }) => readingId === null || reading.readingId === readingId);
+  const points = new Set(wanted.map(({ point }) => point));
+  const derived = derivedValues(
+    context.rows.filter(({ point }) => points.has(point)),
+    context,
+  );
+  const values = [...wanted.map((one) => judgedReading(one, context)), ...derived];
   const withAirFree = new Set(
     derived.filter(({ quantity }) => quantity === 'coAirFreePpm').flatMap(({ basis }) => Object.values(basis.inputs)),
   );
@@ -80,8 +113,14 @@ function bySubject(one: Finding, other: Finding): number {
   return (
     compare(one.subject, other.subject) ||
     compare(one.readingId ?? '', other.readingId ?? '') ||
-    compare(JSON.stringify(one.basis), JSON.stringify(other.basis))
+    compare(inputsText(one), inputsText(other)) ||
+    compare(JSON.stringify(one), JSON.stringify(other))
   );
+}
+
+/** Tells the samples of one computed number apart; cheaper than the whole finding. */
+function inputsText({ basis }: Finding): string {
+  return Object.values(basis.inputs).join('|');
 }
 
 function compare(one: string, other: string): number {

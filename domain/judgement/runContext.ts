@@ -24,10 +24,14 @@ export type RunContext = {
   readonly replaced: readonly Measured[];
   /** What was read together at one firing point, oldest first. */
   readonly rows: readonly SampleRow[];
+  /** Rows of the same item and point, oldest first. */
+  readonly seriesOf: (one: Measured) => readonly SampleRow[];
   readonly rowOf: (one: Measured) => SampleRow | undefined;
   readonly firingPoints: ReadonlySet<string>;
   readonly reopenedAtMs: number | null;
   readonly stepOfItem: ReadonlyMap<string, string>;
+  /** Oldest first. */
+  readonly answersOf: (itemKey: string) => readonly RecordedAnswer[];
   /** The one given last. */
   readonly answer: (itemKey: string) => RecordedAnswer | undefined;
   readonly instrument: (instrumentId: string | null) => RecordedInstrument | undefined;
@@ -49,6 +53,7 @@ export function runContext(input: JudgeInput): RunContext {
   const replaced = withNumber.filter((one) => one.reading.supersededById !== null);
   const byQuantity = Map.groupBy(measured, (one) => one.quantity);
   const rows = sampleRows(measured);
+  const series = Map.groupBy(rows, seriesKey);
   const rowOf = new Map(rows.flatMap((row) => row.readings.map((one) => [one, row] as const)));
   const steps = record.kind === 'startup' || sheet.service.length === 0 ? sheet.startup : sheet.service;
   const answers = Map.groupBy(
@@ -65,10 +70,12 @@ export function runContext(input: JudgeInput): RunContext {
     measured,
     replaced,
     rows,
+    seriesOf: (one) => series.get(seriesKey(rowOf.get(one))) ?? [],
     rowOf: (one) => rowOf.get(one),
     firingPoints: new Set(sheet.firingPoints.map((point) => point.key)),
     reopenedAtMs: instantMs(input.reopenedAt ?? ''),
     stepOfItem: new Map(steps.flatMap((step) => step.items.map((item) => [item.key, step.key] as const))),
+    answersOf: (itemKey) => answers.get(itemKey) ?? [],
     answer: (itemKey) => answers.get(itemKey)?.at(-1),
     instrument: (instrumentId) => instruments.get(instrumentId ?? ''),
     all,
@@ -76,6 +83,10 @@ export function runContext(input: JudgeInput): RunContext {
     lastRow: (point, quantities) =>
       rows.findLast((row) => row.point === point && quantities.every((quantity) => row.get(quantity) !== undefined)),
   };
+}
+
+function seriesKey(row: SampleRow | undefined): string {
+  return `${row?.group}|${row?.point}`;
 }
 
 /** What no instant is known of comes last; everything after the instant only makes the order complete. */

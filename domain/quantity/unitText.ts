@@ -24,8 +24,8 @@ export function matchUnit(key: QuantityKey, text: string, defaultUnit: EntryUnit
     const thousand = units.find((unit) => unit.symbol === 'MBH');
     return { kind: 'ambiguous', meanings: thousand ? [thousand, millionBtuPerHour(thousand)] : [] };
   }
-  const found = units.find((unit) => isSpelledAs(unit, wanted));
-  if (found) return { kind: 'unit', unit: found };
+  const meant = units.find((unit) => isSpelledAs(unit, wanted));
+  if (meant) return { kind: 'unit', unit: meant };
   if (ABSOLUTE_PRESSURE.test(wanted)) return { kind: 'of-another-kind', kinds: ['absolute-pressure'] };
   const kinds = Object.entries(ENTRY_UNITS)
     .filter(([, list]) => list.some((unit) => isSpelledAs(unit, wanted)))
@@ -33,9 +33,24 @@ export function matchUnit(key: QuantityKey, text: string, defaultUnit: EntryUnit
   return kinds.length > 0 ? { kind: 'of-another-kind', kinds } : { kind: 'unknown' };
 }
 
+/** Asked again and again for the few units in use. */
+const found = new Map<string, EntryUnit | undefined>();
+
 export function findUnit(key: QuantityKey, symbol: string): EntryUnit | undefined {
-  return entryUnits(key).find((unit) => isSpelledAs(unit, plainUnit(symbol)));
+  const cacheKey = `${key}|${symbol}`;
+  if (!found.has(cacheKey)) {
+    if (found.size > MOST_REMEMBERED) found.clear();
+    const wanted = plainUnit(symbol);
+    found.set(
+      cacheKey,
+      entryUnits(key).find((unit) => isSpelledAs(unit, wanted)),
+    );
+  }
+  return found.get(cacheKey);
 }
+
+/** Symbols come from stored records and may be anything; the memory of them is bounded. */
+const MOST_REMEMBERED = 2000;
 
 /** The trade's M is a thousand, the engineer's a million: `MBtu` is written for both. */
 const AMBIGUOUS_MBTU = /^mbtus?(\/?h)?$/;

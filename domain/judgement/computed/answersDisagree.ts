@@ -1,4 +1,4 @@
-/** A failed check that somebody later found good: both stand, and it stays open until it is closed with a reason. */
+/** A failed safety test that somebody later found good: both stand, and it stays open until it is closed with a reason. */
 import type { Block, StepItem } from '../../procedure/modelSheet.ts';
 import type { RecordedAnswer } from '../../procedure/runRecord.ts';
 import { buildFinding } from '../buildFinding.ts';
@@ -9,9 +9,7 @@ export function answersDisagree(context: RunContext): readonly Finding[] {
   return context.steps
     .flatMap((step) => step.items)
     .flatMap((item) => {
-      const answers = context.record.answers
-        .filter((one) => one.itemKey === item.key && one.value !== null)
-        .sort((one, other) => (one.at < other.at ? -1 : one.at > other.at ? 1 : 0));
+      const answers = context.answersOf(item.key).filter(({ value }) => value !== null);
       const failed = answers.find((answer) => hasFailed(answer, item));
       const last = answers.at(-1);
       if (failed === undefined || last === undefined || hasFailed(last, item)) return [];
@@ -20,10 +18,9 @@ export function answersDisagree(context: RunContext): readonly Finding[] {
     });
 }
 
+/** Only a test that says stop: a "not yet" that was put right is how work goes. */
 function hasFailed({ value }: RecordedAnswer, item: StepItem): boolean {
-  if (item.kind === 'confirm') return value === 'no';
-  if (item.kind !== 'choose') return false;
-  return item.options.some((option) => option.value === value && option.outcome !== 'fine');
+  return item.kind === 'choose' && item.options.some((one) => one.value === value && one.outcome === 'stop');
 }
 
 function disagreement(item: StepItem, failed: RecordedAnswer, last: RecordedAnswer): Finding {

@@ -8,10 +8,8 @@ import type { RunContext } from '../runContext.ts';
 import { pairOf, type SampleRow } from '../sampleRows.ts';
 import type { JudgedValue } from './judgedValue.ts';
 
-export const DERIVED: readonly QuantityKey[] = ['coAirFreePpm', 'coCo2Ratio', 'deltaTK'];
-
-export function derivedValues(context: RunContext): readonly JudgedValue[] {
-  return context.rows.flatMap((row) => [
+export function derivedValues(rows: readonly SampleRow[], context: RunContext): readonly JudgedValue[] {
+  return rows.flatMap((row) => [
     ...coAirFree(row, context),
     ...coToCo2(row, context),
     ...supplyMinusReturn(row, context),

@@ -53,5 +53,6 @@ const ROUNDING = 1e-6;
 
 /** Zero on the scale it was typed on: 0 °F is no colder a blank than 0 °C. */
 function isZeroAsTyped(one: Measured): boolean {
-  return Math.abs(one.value) < ROUNDING || Math.abs(typedNumber(one)?.value ?? 1) < ROUNDING;
+  if (Math.abs(one.value) < ROUNDING) return true;
+  return !/[1-9]/.test(one.reading.typedText) && Math.abs(typedNumber(one)?.value ?? 1) < ROUNDING;
 }

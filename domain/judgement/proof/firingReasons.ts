@@ -40,11 +40,17 @@ function isTuned(one: Measured, context: RunContext): boolean {
   });
 }
 
+const memo = new WeakMap<RunContext, readonly ItemOf<'tuning'>[]>();
+
 /** Only the runs that this appliance's sheet and fuel ask for. */
 function tuningItems(context: RunContext): readonly ItemOf<'tuning'>[] {
-  return context.steps.flatMap((step) =>
+  const known = memo.get(context);
+  if (known) return known;
+  const items = context.steps.flatMap((step) =>
     step.items.filter((item): item is ItemOf<'tuning'> => item.kind === 'tuning' && isAskedHere(item, context)),
   );
+  memo.set(context, items);
+  return items;
 }
 
 function isAskedHere(item: StepItem, context: RunContext): boolean {

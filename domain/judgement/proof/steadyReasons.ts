@@ -12,16 +12,10 @@ const ROUNDING_SLACK = 1e-9;
 
 export function steadyReasons(one: Measured, context: RunContext): readonly NotProvenReason[] {
   if (one.point === null || !context.firingPoints.has(one.point)) return [];
-  const rows = rowsOfSeries(one, context);
+  const rows = context.seriesOf(one);
   const oldest = oldestPicked(rows, one.quantity, context);
   if (oldest === null) return ['too-few-samples'];
   return isSteady(rows.slice(rows.indexOf(oldest)), context) ? [] : ['not-steady'];
-}
-
-/** Rows of the same item and point, oldest first. */
-export function rowsOfSeries(one: Measured, context: RunContext): readonly SampleRow[] {
-  const own = context.rowOf(one);
-  return context.rows.filter((row) => row.group === own?.group && row.point === one.point);
 }
 
 /** From the newest back, each at least the sheet's time before the one picked last; null: there are not enough of them. */
@@ -37,7 +31,7 @@ function oldestPicked(rows: readonly SampleRow[], quantity: QuantityKey, context
   return null;
 }
 
-export function isSteady(rows: readonly SampleRow[], context: RunContext): boolean {
+function isSteady(rows: readonly SampleRow[], context: RunContext): boolean {
   const { o2Points, coPpm, coPct, flueK } = context.sheet.steady;
   const largestCo = Math.max(0, ...valuesOf(rows, 'coPpm'));
   return (

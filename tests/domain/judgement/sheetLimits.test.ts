@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { isAbout, judgeReading } from '../../../domain/judgement/judgeReading.ts';
-import { judgeRun } from '../../../domain/judgement/judgeRun.ts';
+import { judgeReading } from '../../../domain/judgement/judgeReading.ts';
+import { isAbout, judgeRun } from '../../../domain/judgement/judgeRun.ts';
 import { findingOn, findingsOn, reasonsOf } from '../../support/findings.ts';
 import { judgementSheet } from '../../support/judgementSheet.ts';
 import {
