@@ -205,6 +205,7 @@ export function Run({ view: asked, stepKey }: { readonly view: RunView; readonly
       saveAndGoOn,
       saveThen,
       keysTooEarly,
+      sayNotTaken: setKeysTooEarly,
       makeSafe: makeSafes.open,
       unsaved,
       instruments,

@@ -28,9 +28,6 @@ export function InstrumentAsk({
           </button>
         ))}
       </div>
-      <span>
-        <KeyHint keys="Enter" /> goes on without one: the reading is then not proven.
-      </span>
     </div>
   );
 }

@@ -5,7 +5,7 @@
 import { useId, useMemo, useRef, useState } from 'react';
 import { createPortal } from 'react-dom';
 import type { Finding, Suggestion } from '../../../domain/judgement/finding.ts';
-import { isAbout } from '../../../domain/judgement/judgeReading.ts';
+import { isAbout } from '../../../domain/judgement/judgeRun.ts';
 import { heaviestVerdict } from '../../../domain/judgement/verdictRank.ts';
 import type { ItemAddress } from '../../../domain/procedure/progressTypes.ts';
 import type { RecordedReading } from '../../../domain/procedure/runRecord.ts';
@@ -24,6 +24,7 @@ import { InstrumentAsk } from './InstrumentAsk.tsx';
 import { limitsFor } from './limitsFor.ts';
 import { asksSomething, heaviestFirst, liveFindings } from './liveFindings.ts';
 import { meaningText } from './meaningText.ts';
+import { Question } from './Question.tsx';
 import { ReadingDetail } from './ReadingDetail.tsx';
 import { useEntryUnit } from './useEntryUnit.ts';
 import { useField } from './useField.ts';
@@ -41,8 +42,8 @@ export type ReadingBoxProps = {
   readonly isMain?: boolean;
   /** Where the judgement is written instead of below the box, while the box has the keyboard. */
   readonly detailPlace?: HTMLElement | null;
-  /** Saves and goes wherever is next. */
-  readonly onEnter: (commit: () => Promise<boolean>) => void;
+  /** Saves and goes wherever is next. `notTaken`: typed while a question was open, and meant for another box. */
+  readonly onEnter: (commit: () => Promise<boolean>, notTaken: string) => void;
   readonly onLeaveOut?: () => void;
 };
 
@@ -59,8 +60,6 @@ export function ReadingBox(props: ReadingBoxProps) {
   const messageId = useId();
   const [hasFocus, setHasFocus] = useState(false);
   const [isRetyped, setIsRetyped] = useState(false);
-  /** The text Enter was already pressed on: a second Enter keeps it as it is. */
-  const keptText = useRef<string | null>(null);
   const latestView = useRef(view);
   latestView.current = view;
   const kind = instrumentKindFor(quantity);
@@ -68,7 +67,8 @@ export function ReadingBox(props: ReadingBoxProps) {
   const instrumentId = inHand.state === 'chosen' ? inHand.instrumentId : null;
   const choices = instrumentChoices(quantity, instruments.list);
   const mustAsk = inHand.state === 'unknown' && mustNameInstrument(quantity) && choices.length > 0;
-  const [isAsking, setIsAsking] = useState(false);
+  const [held, setHeld] = useState<'instrument' | 'look' | null>(null);
+  const input = useRef<HTMLInputElement>(null);
   const latestInstrument = useRef(instrumentId);
   latestInstrument.current = instrumentId;
   const ref = { visitId: view.visitId, runId: view.runId, ...address };
@@ -139,7 +139,8 @@ export function ReadingBox(props: ReadingBoxProps) {
   ]);
   const problem = parsed !== null && !parsed.ok ? parsed.error : null;
   const meanings = problem?.code === 'ambiguous' ? problem.meanings : [];
-  const suggestions = findings.flatMap((finding) => finding.suggestions).filter(mayTake);
+  // A table of samples asks once for all of them, below it.
+  const suggestions = size === 'large' ? findings.flatMap((finding) => finding.suggestions).filter(mayTake) : [];
   const verdict = heaviestVerdict(findings);
 
   const takeMeaning = (meaning: TypedMeaning) => field.type(meaningText(meaning));
@@ -152,31 +153,34 @@ export function ReadingBox(props: ReadingBoxProps) {
     await write('visits.takeSuggestion', { visitId, runId, readingId: stored.readingId, code: suggestion.code });
   };
 
-  const chooseInstrument = (chosenId: string | null) => {
+  const chooseInstrument = (chosenId: string | null, notTaken: string) => {
     if (kind === null) return;
     instruments.choose(kind, chosenId);
     latestInstrument.current = chosenId;
-    setIsAsking(false);
-    goOn();
+    goOn(notTaken);
   };
   const enter = () => {
-    if (isAsking) chooseInstrument(null);
-    else if (isChanged && problem === null && mustAsk) setIsAsking(true);
-    else goOn();
+    if (isChanged && problem === null && mustAsk) setHeld('instrument');
+    else goOn('');
   };
-  const goOn = () => {
-    const needsLook = isChanged && problem === null && keptText.current !== text && asksSomething(findings);
-    if (!needsLook) {
-      onEnter(field.commit);
-      return;
-    }
-    keptText.current = text;
-    void field.commit();
+  /** One number is looked at before the next; samples are typed with the eyes on the analyser, and looked at afterwards. */
+  const goOn = (notTaken: string) => {
+    const needsLook = size === 'large' && isChanged && problem === null && asksSomething(findings);
+    setHeld(needsLook ? 'look' : null);
+    if (needsLook) void field.commit();
+    else onEnter(field.commit, notTaken);
+  };
+  const backToBox = () => {
+    setHeld(null);
+    input.current?.focus();
+  };
+  const pickSuggestion = (index: number) => {
+    const suggestion = suggestions[index];
+    if (suggestion === undefined) return;
+    void takeSuggestion(suggestion).then(backToBox);
   };
 
-  const detail = isAsking ? (
-    <InstrumentAsk choices={choices} onChoose={chooseInstrument} />
-  ) : (
+  const judgement = (
     <ReadingDetail
       quantity={quantity}
       limits={limitsFor(view.sheet, view.record.fuel, quantity, point)}
@@ -184,15 +188,45 @@ export function ReadingBox(props: ReadingBoxProps) {
       findings={findings}
       problem={problem}
       isRefused={size === 'large' && field.state.kind === 'not-saved'}
-      isKept={keptText.current === text && asksSomething(findings)}
       onMeaning={takeMeaning}
-      onSuggestion={(suggestion) => void takeSuggestion(suggestion)}
+      onSuggestion={size === 'large' ? (suggestion) => void takeSuggestion(suggestion) : null}
     />
   );
+  const detail =
+    held === 'instrument' ? (
+      <Question
+        key="instrument"
+        goOnWords="goes on without one: the reading is then not proven."
+        onPick={(index) => {
+          const chosen = choices[index];
+          if (chosen !== undefined) chooseInstrument(chosen.instrumentId, '');
+        }}
+        onGoOn={(notTaken) => chooseInstrument(null, notTaken)}
+        onBack={backToBox}
+      >
+        <InstrumentAsk choices={choices} onChoose={(chosenId) => chooseInstrument(chosenId, '')} />
+      </Question>
+    ) : held === 'look' ? (
+      <Question
+        key="look"
+        goOnWords="leaves it as it is and goes on."
+        onPick={pickSuggestion}
+        onGoOn={(notTaken) => {
+          setHeld(null);
+          onEnter(field.commit, notTaken);
+        }}
+        onBack={backToBox}
+      >
+        {judgement}
+      </Question>
+    ) : (
+      judgement
+    );
   return (
     <div className="run-reading" data-size={size} data-verdict={verdict}>
       <div className="run-box-row">
         <input
+          ref={input}
           className="run-number"
           data-main={isMain || undefined}
           type="text"
@@ -204,7 +238,10 @@ export function ReadingBox(props: ReadingBoxProps) {
           aria-describedby={messageId}
           aria-invalid={problem !== null && problem.code !== 'empty'}
           value={text}
-          onChange={(event) => field.type(event.currentTarget.value)}
+          onChange={(event) => {
+            setHeld(null);
+            field.type(event.currentTarget.value);
+          }}
           onFocus={(event) => {
             setHasFocus(true);
             event.currentTarget.select();
@@ -217,9 +254,7 @@ export function ReadingBox(props: ReadingBoxProps) {
             const digit = ['1', '2', '3', '4'].findIndex((key) => isAltKey(event, key));
             const meaning = meanings[digit];
             const suggestion = suggestions[digit];
-            const chosen = isAsking ? choices[digit] : undefined;
-            if (chosen !== undefined) chooseInstrument(chosen.instrumentId);
-            else if (meaning !== undefined) takeMeaning(meaning);
+            if (meaning !== undefined) takeMeaning(meaning);
             else if (suggestion !== undefined) void takeSuggestion(suggestion);
             else if (isAltKey(event, 'U') && units.length > 1) changeUnit();
             else if (isAltKey(event, 'X') && onLeaveOut !== undefined) {
@@ -269,7 +304,7 @@ export function ReadingBox(props: ReadingBoxProps) {
           }}
         />
       ) : null}
-      {size === 'cell' && hasFocus && detailPlace ? createPortal(detail, detailPlace) : null}
+      {size === 'cell' && (hasFocus || held !== null) && detailPlace ? createPortal(detail, detailPlace) : null}
     </div>
   );
 

@@ -22,7 +22,6 @@ export function ReadingDetail({
   findings,
   problem,
   isRefused,
-  isKept,
   onMeaning,
   onSuggestion,
 }: {
@@ -33,10 +32,9 @@ export function ReadingDetail({
   readonly problem: TypedProblem | null;
   /** The box says so already. */
   readonly isRefused: boolean;
-  /** Saved, but the judgement asks something: a second Enter leaves it as it is. */
-  readonly isKept: boolean;
   readonly onMeaning: (meaning: TypedMeaning) => void;
-  readonly onSuggestion: (suggestion: Suggestion) => void;
+  /** null: they are asked somewhere else. */
+  readonly onSuggestion: ((suggestion: Suggestion) => void) | null;
 }) {
   const { view } = useRun();
   const { sheet } = view;
@@ -91,12 +89,7 @@ export function ReadingDetail({
         </ul>
       )}
       {because.length === 0 ? null : <ProofMark proof={{ proven: false, because }} />}
-      <Suggestions findings={findings} onTake={onSuggestion} />
-      {isKept ? (
-        <p className="run-kept" role="status">
-          Saved. Look at it once more: <KeyHint keys="Enter" /> leaves it as it is and goes on.
-        </p>
-      ) : null}
+      {onSuggestion === null ? null : <Suggestions findings={findings} onTake={onSuggestion} />}
     </>
   );
 }

@@ -10,7 +10,7 @@ import { StandsBecause } from './StandsBecause.tsx';
 import { SupplyBeside } from './SupplyBeside.tsx';
 
 export function ReadItem({ item, address }: { readonly item: ItemOf<'read'>; readonly address: ItemAddress }) {
-  const { view, saveAndGoOn } = useRun();
+  const { view, saveAndGoOn, sayNotTaken } = useRun();
   const [here] = useState<ItemAddress>({ stepKey: address.stepKey, itemKey: item.key });
   const point = pointWords(item.point, view.sheet);
   return (
@@ -23,7 +23,7 @@ export function ReadItem({ item, address }: { readonly item: ItemOf<'read'>; rea
         label={point === '' ? item.label : `${item.label} (${point})`}
         size="large"
         isMain
-        onEnter={(commit) => void saveAndGoOn(here, commit)}
+        onEnter={(commit, notTaken) => void saveAndGoOn(here, commit).then(() => sayNotTaken(notTaken))}
       />
       <StandsBecause item={item} address={here} />
       <ColdFillBeside item={item} />

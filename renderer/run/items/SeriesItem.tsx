@@ -18,11 +18,12 @@ import { useRun } from '../state/RunContext.ts';
 import { useItemWrites } from '../state/useItemWrites.ts';
 import { SeriesLeftOut } from './SeriesLeftOut.tsx';
 import { SeriesLimits } from './SeriesLimits.tsx';
+import { SeriesQuestions } from './SeriesQuestions.tsx';
 import { SteadyWords } from './SteadyWords.tsx';
 import { boxAfter, firstEmptyBox, type SeriesBox, seriesQuantities, seriesRows } from './seriesPlan.ts';
 
 export function SeriesItem({ item, progress }: { readonly item: ItemOf<'series'>; readonly progress: ItemProgress }) {
-  const { view, words, saveAndGoOn, saveThen } = useRun();
+  const { view, words, saveAndGoOn, saveThen, sayNotTaken } = useRun();
   const [here] = useState<ItemAddress>({ stepKey: progress.stepKey, itemKey: item.key });
   const { ref, state, send } = useItemWrites(here);
   const [extra, setExtra] = useState(0);
@@ -45,13 +46,13 @@ export function SeriesItem({ item, progress }: { readonly item: ItemOf<'series'>
     const input = table.current?.querySelector<HTMLInputElement>(`[data-box="${box.sample} ${box.quantity}"] input`);
     input?.focus();
   };
-  const enterFrom = (box: SeriesBox) => (commit: () => Promise<boolean>) => {
+  const enterFrom = (box: SeriesBox) => (commit: () => Promise<boolean>, notTaken: string) => {
     const next = boxAfter(item, rows, box);
     if (next === null) {
-      void saveAndGoOn(here, commit);
+      void saveAndGoOn(here, commit).then(() => sayNotTaken(notTaken));
       return;
     }
-    void saveThen(commit, () => focusBox(next));
+    void saveThen(commit, () => focusBox(next)).then(() => sayNotTaken(notTaken));
   };
   const markReached = () =>
     void send('visits.reachFiringPoint', {
@@ -168,6 +169,7 @@ export function SeriesItem({ item, progress }: { readonly item: ItemOf<'series'>
         <SeriesLeftOut address={here} box={leavingOut} onDone={() => setLeavingOut(null)} />
       )}
       <SteadyWords item={item} />
+      <SeriesQuestions item={item} keys={keys} />
       <div ref={setDetailPlace} className="run-series-detail" />
       <div className="run-box-row">
         <button type="button" className="run-button" onClick={() => setExtra((count) => count + 1)}>

@@ -38,6 +38,7 @@ export type RunContextValue = {
   readonly saveThen: (save: () => Promise<boolean>, move: () => void) => Promise<void>;
   /** Keys pressed before the box on screen was there, which it therefore did not take. */
   readonly keysTooEarly: string;
+  readonly sayNotTaken: (keys: string) => void;
   readonly makeSafe: (what: string) => void;
   readonly unsaved: UnsavedBoxes;
   readonly instruments: Instruments;
