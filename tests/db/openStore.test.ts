@@ -1,9 +1,9 @@
-import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { cpSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterEach, beforeEach, describe, expect, expectTypeOf, it } from 'vitest';
 import { MigrationRefused, migrate, pendingMigrations, readMigrations } from '../../db/migrate.ts';
-import { openStore, type ReadableDb, type Store, storePath } from '../../db/openStore.ts';
+import { type OpenOptions, openStore, type ReadableDb, type Store, storePath } from '../../db/openStore.ts';
 import { companies, parties } from '../../db/schema/index.ts';
 import { nextHlc } from '../../db/storeWriter.ts';
 import { APP_ROOT } from '../support/testCore.ts';
@@ -123,6 +123,28 @@ describe('the store', () => {
     ).toThrow(/edited-migration/);
     store.raw.prepare("INSERT INTO _migration (name, sha, at) VALUES ('9999_later.sql', 'x', 'y')").run();
     expect(() => pendingMigrations(store.raw, migrations)).toThrow(MigrationRefused);
+  });
+
+  it('makes a backup before it migrates an existing store, and none for a new one', () => {
+    store.close();
+    const later = join(folder, 'migrations');
+    cpSync(MIGRATIONS, later, { recursive: true });
+    writeFileSync(join(later, '0900_later.sql'), 'CREATE TABLE later (id TEXT PRIMARY KEY) STRICT;');
+    const seen: unknown[] = [];
+    const beforeMigration: OpenOptions['beforeMigration'] = (raw) => {
+      seen.push(raw.prepare("SELECT count(*) FROM sqlite_schema WHERE name = 'later'").pluck().get());
+    };
+    store = openStore({ path: storePath(folder), purpose: 'real', migrationsFolder: later, now: NOW, beforeMigration });
+    expect(seen).toEqual([0]);
+    expect(store.raw.prepare("SELECT count(*) FROM sqlite_schema WHERE name = 'later'").pluck().get()).toBe(1);
+    openStore({
+      path: join(folder, 'new.db'),
+      purpose: 'real',
+      migrationsFolder: later,
+      now: NOW,
+      beforeMigration,
+    }).close();
+    expect(seen).toEqual([0]);
   });
 
   it('rolls a failing migration back whole', () => {
