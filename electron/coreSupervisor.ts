@@ -1,17 +1,10 @@
 /** Keeps the core's process running and every window connected to it: after a crash it starts anew and hands out new ports. */
-import { MessageChannelMain, type MessagePortMain, type UtilityProcess, utilityProcess } from 'electron';
+import { MessageChannelMain, type UtilityProcess, utilityProcess, type WebContents } from 'electron';
 import { coreLostMessage, portMessage } from './contract/wire.ts';
 import type { CoreCommand, CoreLocation, CoreNotice } from './coreCommands.ts';
 
-/** The part of a window's contents used here. */
-export type ConnectedWindow = {
-  postMessage(channel: string, message: null, ports: MessagePortMain[]): void;
-  send(channel: string): void;
-  once(event: 'destroyed', listener: () => void): unknown;
-};
-
 export type CoreSupervisor = {
-  readonly connect: (window: ConnectedWindow, clientId: string) => void;
+  readonly connect: (window: WebContents, clientId: string) => void;
   /** Resolves when the store is closed, or when the process is gone anyway. */
   readonly close: () => Promise<void>;
 };
@@ -30,7 +23,7 @@ const soundAfterMs = 60_000;
 const closeWithinMs = 5_000;
 
 export function superviseCore(options: SupervisorOptions): CoreSupervisor {
-  const windows = new Map<ConnectedWindow, string>();
+  const windows = new Map<WebContents, string>();
   let isClosing = false;
   let restartMs = firstRestartMs;
   let child = start();
@@ -59,7 +52,7 @@ export function superviseCore(options: SupervisorOptions): CoreSupervisor {
     for (const [window, clientId] of windows) handPort(window, clientId);
   }
 
-  function handPort(window: ConnectedWindow, clientId: string): void {
+  function handPort(window: WebContents, clientId: string): void {
     const { port1, port2 } = new MessageChannelMain();
     child.postMessage({ kind: 'connect', clientId } satisfies CoreCommand, [port1]);
     window.postMessage(portMessage, null, [port2]);

@@ -13,7 +13,7 @@ import { type ConnectionState, offlineFile, offlineReply, type RawTransport } fr
 
 /** The part of a MessagePort used here, so that tests can hand over a worker thread's. */
 export type WindowPort = {
-  readonly addEventListener: (type: 'message', listener: (event: { readonly data: unknown }) => void) => void;
+  readonly addEventListener: (type: 'message', listener: (event: object) => void) => void;
   readonly postMessage: (message: unknown) => void;
   readonly start: () => void;
   readonly close: () => void;
@@ -100,7 +100,7 @@ export function createPortTransport(): PortTransport {
       dropAll();
       current = port;
       port.addEventListener('message', (event) => {
-        if (current !== port) return;
+        if (current !== port || !('data' in event)) return;
         // Only the core holds the other end.
         const message = event.data as PortMessage;
         if (message.kind === 'changed') {

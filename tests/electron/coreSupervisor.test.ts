@@ -7,7 +7,8 @@ import { findAppRoot } from '../../electron/appRoot.ts';
 import { everyTopic } from '../../electron/contract/wire.ts';
 import { type CoreSupervisor, superviseCore } from '../../electron/coreSupervisor.ts';
 import { createPortTransport } from '../../renderer/transport/portTransport.ts';
-import { state, WebContentsDouble } from '../support/electronDouble.ts';
+import { state } from '../support/electronDouble.ts';
+import { openWindowDouble } from '../support/openWindowDouble.ts';
 
 const appRoot = findAppRoot(import.meta.url);
 const root = mkdtempSync(join(tmpdir(), 'lightoff-core-'));
@@ -26,15 +27,15 @@ describe('superviseCore', () => {
     const supervisor = supervise(dataFolder, (why) => {
       throw new Error(why);
     });
-    const window = new WebContentsDouble();
+    const { contents, double } = openWindowDouble();
     const transport = createPortTransport();
-    window.deliver = (channel, [port]) => {
+    double.deliver = (channel, [port]) => {
       if (channel === 'lightoff:core-lost') transport.detach();
       else if (port !== undefined) transport.attach(port.raw);
     };
     const topics: (readonly string[])[] = [];
     transport.onChanged((changed) => topics.push(changed));
-    supervisor.connect(window, 'window-1');
+    supervisor.connect(contents, 'window-1');
     expect(await transport.call('app.status', {})).toMatchObject({ ok: true, value: { store: 'empty', dataFolder } });
 
     state.children.at(-1)?.kill();

@@ -1,6 +1,7 @@
+import { ipcMain } from 'electron';
 import { describe, expect, it } from 'vitest';
 import { handleFromWindow, isFromOwnMainFrame, type SentBy } from '../../electron/handleFromWindow.ts';
-import { FrameDouble, ipcMain, state, WebContentsDouble } from '../support/electronDouble.ts';
+import { FrameDouble, state, WebContentsDouble } from '../support/electronDouble.ts';
 
 const ownPage = 'app://lightoff/index.html';
 
@@ -30,7 +31,7 @@ describe('isFromOwnMainFrame', () => {
 describe('handleFromWindow', () => {
   const faults: unknown[] = [];
   const asked: number[] = [];
-  handleFromWindow(
+  handleFromWindow<number>(
     ipcMain,
     {
       channel: 'test:double',

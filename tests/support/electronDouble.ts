@@ -124,7 +124,7 @@ export class BrowserWindow extends EventEmitter {
   readonly webContents = new WebContentsDouble();
   readonly options: Electron.BrowserWindowConstructorOptions;
   readonly done: string[] = [];
-  constructor(options: Electron.BrowserWindowConstructorOptions) {
+  constructor(options: Electron.BrowserWindowConstructorOptions = {}) {
     super();
     this.options = options;
     state.windows.push(this);
