@@ -83,7 +83,7 @@ export function combustionEfficiency(input: {
 /** Moles of vapour the dry flue gas can carry when saturated; no limit from boiling point and critical point upwards. */
 function vapourCapacityMol(dryMol: number, flueGasC: Celsius, pressureKpaAbs: KpaAbs): number {
   const saturation = saturationPressureMpaAbs(celsiusToKelvin(flueGasC));
-  const saturatedFraction = saturation.ok ? (saturation.value * 1000) / pressureKpaAbs : 1;
+  const saturatedFraction = saturation.ok ? (saturation.value * 1000) / pressureKpaAbs : Number.POSITIVE_INFINITY;
   return saturatedFraction >= 1 ? Number.POSITIVE_INFINITY : (dryMol * saturatedFraction) / (1 - saturatedFraction);
 }
 

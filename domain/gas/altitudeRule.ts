@@ -52,7 +52,7 @@ export const CANADA_ALTITUDE_RULE: AltitudeRule = {
 const PLATE_HOLDS_UP_TO_FT = 2000;
 const SMALLEST_MULTIPLIER = 0.3;
 /** A threshold given in ft must not be missed through the rounding of an elevation held in m. */
-const ROUNDING_FT = 1e-6;
+const ROUNDING_FT = 0.01;
 
 export function altitudeMultiplier(input: {
   readonly rule: AltitudeRule;

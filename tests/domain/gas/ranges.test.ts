@@ -275,6 +275,11 @@ describe('altitude rules at their edges', () => {
     expect(at(US_COMMON_ALTITUDE_RULE, 2001)).toMatchObject({ ok: true, value: expect.closeTo(0.91996, 9) });
   });
 
+  it('takes a hundredth of a foot for rounding, and no more', () => {
+    expect(at(US_COMMON_ALTITUDE_RULE, 2000.0099)).toEqual({ ok: true, value: 1 });
+    expect(at(US_COMMON_ALTITUDE_RULE, 2000.01005)).toMatchObject({ ok: true, value: expect.closeTo(0.92, 6) });
+  });
+
   it('does not fill a gap between two bands', () => {
     const rule: AltitudeRule = {
       method: 'bands',
