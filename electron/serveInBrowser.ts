@@ -16,6 +16,8 @@ const usualPort = 47_911;
 export async function serveInBrowser(options: LaunchOptions): Promise<void> {
   const appRoot = findAppRoot(import.meta.url);
   const dataFolder = options.dataFolder ?? defaultDataFolder(process.platform, process.env, homedir());
+  if (options.startInDemo)
+    process.stdout.write('Opening the demo company; the first time it is made, which takes a while.\n');
   const core = createCore({ appRoot, dataFolder, startInDemo: options.startInDemo });
   const host = await listen(core, join(appRoot, 'out', 'renderer'), options.port).catch((error: unknown) => {
     core.close();
