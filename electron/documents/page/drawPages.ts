@@ -72,6 +72,16 @@ function elementAt(pdf: Pdf, model: PageModel, elements: Element[], index: numbe
 
 function makePainter(pdf: Pdf, images: DrawableImages) {
   let fill: string | null = null;
+  const opened = new Map<string, PDFKit.Mixins.OpenedImage>();
+  const openedImage = (sha256: string): PDFKit.Mixins.OpenedImage => {
+    const known = opened.get(sha256);
+    if (known) return known;
+    const bytes = images.get(sha256);
+    if (!bytes) throw new Error(`no image bytes for ${sha256}`);
+    const image = pdf.openImage(Buffer.from(bytes.buffer, bytes.byteOffset, bytes.byteLength));
+    opened.set(sha256, image);
+    return image;
+  };
   const draw = (op: DrawOp): void => {
     switch (op.kind) {
       case 'text':
@@ -96,15 +106,9 @@ function makePainter(pdf: Pdf, images: DrawableImages) {
         else if (op.fill !== null) pdf.fill(op.fill);
         else if (op.stroke !== null) pdf.stroke(op.stroke);
         return;
-      case 'image': {
-        const bytes = images.get(op.sha256);
-        if (!bytes) throw new Error(`no image bytes for ${op.sha256}`);
-        pdf.image(Buffer.from(bytes.buffer, bytes.byteOffset, bytes.byteLength), op.x, op.y, {
-          width: op.width,
-          height: op.height,
-        });
+      case 'image':
+        pdf.image(openedImage(op.sha256), op.x, op.y, { width: op.width, height: op.height });
         return;
-      }
       default:
         assertNever(op);
     }

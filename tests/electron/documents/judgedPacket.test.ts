@@ -1,5 +1,5 @@
 /** The packet of a run that the judgement itself has judged: its names, inputs and results must all read as words. */
-import { describe, expect, it } from 'vitest';
+import { describe, expect, it, vi } from 'vitest';
 import { judgeRun } from '../../../domain/judgement/judgeRun.ts';
 import { packetFiles } from '../../../electron/documents/packet/packetFiles.ts';
 import type { PacketInput } from '../../../electron/documents/packet/packetInput.ts';
@@ -8,6 +8,9 @@ import { verifyFile } from '../../../electron/documents/verify/verifyFile.ts';
 import { computedValues } from '../../../electron/operations/computedValues.ts';
 import { samplePacket } from '../../support/packetSample.ts';
 import { sampleRun, sampleSheet } from '../../support/recordSample.ts';
+
+// Whole documents and chains on a machine that is busy with other tests.
+vi.setConfig({ testTimeout: 60_000, hookTimeout: 60_000 });
 
 function judgedInput(): PacketInput {
   const findings = judgeRun({ record: sampleRun(), sheet: sampleSheet() });
@@ -40,5 +43,5 @@ describe('the packet of a judged run', () => {
   it('makes files that verify', async () => {
     const files = await packetFiles(input);
     expect(verifyFile(files.packetZip)).toMatchObject({ isIntact: true, sha256: files.sha256 });
-  }, 60_000);
+  });
 });

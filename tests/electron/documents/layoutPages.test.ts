@@ -1,11 +1,14 @@
 import fc from 'fast-check';
-import { describe, expect, it } from 'vitest';
+import { describe, expect, it, vi } from 'vitest';
 import { packetPages } from '../../../electron/documents/packet/packetPdf.ts';
 import type { Block, TableBlock } from '../../../electron/documents/page/blocks.ts';
 import { layoutPages, type PageFrame } from '../../../electron/documents/page/layoutPages.ts';
 import { A4, type PageModel, type TextOp } from '../../../electron/documents/page/pageModel.ts';
 import { textWidth } from '../../../electron/documents/textMeasure.ts';
 import { sampleDraft, samplePacket } from '../../support/packetSample.ts';
+
+// Whole documents and chains on a machine that is busy with other tests.
+vi.setConfig({ testTimeout: 60_000, hookTimeout: 60_000 });
 
 const frame: PageFrame = { paper: A4, left: 50, right: 50, top: 60, bottom: 60, chrome: () => [] };
 

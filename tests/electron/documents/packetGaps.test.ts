@@ -1,4 +1,4 @@
-import { describe, expect, it } from 'vitest';
+import { describe, expect, it, vi } from 'vitest';
 import { packetGap } from '../../../electron/contract/registrations.ts';
 import { packetGaps } from '../../../electron/documents/packet/packetGaps.ts';
 import { gapText, PACKET_GAPS } from '../../../electron/documents/packet/packetGapWords.ts';
@@ -7,6 +7,9 @@ import { buildSealedRecord } from '../../../electron/sealing/buildSealedRecord.t
 import type { RecordInput } from '../../../electron/sealing/sealInput.ts';
 import { sampleDraft, samplePacket } from '../../support/packetSample.ts';
 import { SAMPLE_IDS, sampleRecordInput, sampleSalts, sampleSeal } from '../../support/recordSample.ts';
+
+// Whole documents and chains on a machine that is busy with other tests.
+vi.setConfig({ testTimeout: 60_000, hookTimeout: 60_000 });
 
 function factsOf(input: RecordInput, changes: Partial<PacketFacts> = {}): PacketFacts {
   const built = buildSealedRecord({ ...input, seal: sampleSeal() }, sampleSalts());

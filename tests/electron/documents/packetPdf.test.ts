@@ -1,7 +1,7 @@
 import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { afterAll, beforeAll, describe, expect, it, vi } from 'vitest';
 import { VERDICTS } from '../../../domain/judgement/finding.ts';
 import { hasGlyph } from '../../../electron/documents/documentFonts.ts';
 import { NO_GLYPH } from '../../../electron/documents/drawableText.ts';
@@ -16,6 +16,9 @@ import { sampleDraft, samplePacket } from '../../support/packetSample.ts';
 import { type ReadPdf, readPdf } from '../../support/readPdf.ts';
 import { sampleFindings, sampleRecordInput, sampleSalts, sampleSeal, sampleStop } from '../../support/recordSample.ts';
 import { hasTool, runTool } from '../../support/systemTools.ts';
+
+// Whole documents and chains on a machine that is busy with other tests.
+vi.setConfig({ testTimeout: 60_000, hookTimeout: 60_000 });
 
 const folder = mkdtempSync(join(tmpdir(), 'packet-'));
 const finalInput = samplePacket();
@@ -32,7 +35,7 @@ beforeAll(async () => {
   writeFileSync(join(folder, 'draft.pdf'), draftPdf);
   finalRead = await readPdf(finalPdf);
   draftRead = await readPdf(draftPdf);
-}, 60_000);
+});
 afterAll(() => rmSync(folder, { recursive: true }));
 
 function textOps(input: PacketInput): readonly TextOp[] {
@@ -138,6 +141,15 @@ describe('the bytes', () => {
     expect(text).toContain('/OutputIntents');
     expect(text).toContain('/Marked true');
     expect(text).not.toContain('/ModDate (D:2026\n');
+  });
+
+  it('hold a photo once, however often it is shown', async () => {
+    const { run } = sampleRecordInput();
+    const [first] = run.photos;
+    if (!first) throw new Error('the sample has photos');
+    const sameEverywhere = { ...run, photos: run.photos.map((photo) => ({ ...first, itemKey: photo.itemKey })) };
+    const bytes = Buffer.from(await packetPdf(samplePacket({}, { run: sameEverywhere }))).toString('latin1');
+    expect(bytes.match(/\/Subtype \/Image/gu)).toHaveLength(1);
   });
 
   it('hold no place of a photo', () => {

@@ -3,7 +3,7 @@ import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { strToU8, unzipSync, zipSync } from 'fflate';
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { afterAll, beforeAll, describe, expect, it, vi } from 'vitest';
 import { checksumsText, type PacketFiles, packetFiles } from '../../../electron/documents/packet/packetFiles.ts';
 import { readZip } from '../../../electron/documents/verify/readZip.ts';
 import { verifyFile } from '../../../electron/documents/verify/verifyFile.ts';
@@ -12,6 +12,9 @@ import { sampleDraft, samplePacket } from '../../support/packetSample.ts';
 import { samplePhotos } from '../../support/recordSample.ts';
 import { hasTool } from '../../support/systemTools.ts';
 
+// Whole documents and chains on a machine that is busy with other tests.
+vi.setConfig({ testTimeout: 60_000, hookTimeout: 60_000 });
+
 const folder = mkdtempSync(join(tmpdir(), 'verify-'));
 const input = samplePacket();
 const fingerprint = sealHash(canonicalJson(input.record));
@@ -19,7 +22,7 @@ let files: PacketFiles;
 
 beforeAll(async () => {
   files = await packetFiles(input);
-}, 60_000);
+});
 afterAll(() => rmSync(folder, { recursive: true }));
 
 function codesOf(bytes: Uint8Array): readonly string[] {
@@ -109,7 +112,7 @@ describe('verifyFile', () => {
       flipped[at] = (flipped[at] ?? 0) ^ 0x01;
       expect(verifyFile(flipped).isIntact, `byte ${at}`).toBe(false);
     }
-  }, 60_000);
+  });
 
   it('should notice a flipped byte in the content of any file of the ZIP', () => {
     const content = unzipSync(files.packetZip);
@@ -120,7 +123,7 @@ describe('verifyFile', () => {
         expect(verifyFile(rezip({ [name]: flipped })).isIntact, `${name} byte ${at}`).toBe(false);
       }
     }
-  }, 60_000);
+  });
 
   it('gives another fingerprint, or none, for a record with a flipped byte', () => {
     for (let at = 0; at < files.recordJson.length; at += 997) {
@@ -181,7 +184,7 @@ describe('verifyFile', () => {
         expect(verifyFile(bytes.slice(0, length)).isIntact).toBe(false);
       }
     }
-  }, 60_000);
+  });
 });
 
 describe('readZip', () => {

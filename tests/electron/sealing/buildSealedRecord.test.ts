@@ -1,4 +1,4 @@
-import { describe, expect, expectTypeOf, it } from 'vitest';
+import { describe, expect, expectTypeOf, it, vi } from 'vitest';
 import type {
   RecordedAnswer,
   RecordedHold,
@@ -15,6 +15,9 @@ import { disclosureProblems } from '../../../electron/sealing/chainProblems.ts';
 import { listCommitments } from '../../../electron/sealing/commitment.ts';
 import { type SealedRecord, sealedRecord } from '../../../electron/sealing/sealedRecord.ts';
 import { sampleRecordInput, sampleRun, sampleSalts, sampleSeal, sampleSheet } from '../../support/recordSample.ts';
+
+// Whole documents and chains on a machine that is busy with other tests.
+vi.setConfig({ testTimeout: 60_000, hookTimeout: 60_000 });
 
 const built = buildSealedRecord({ ...sampleRecordInput(), seal: sampleSeal() }, sampleSalts());
 const canonical = canonicalJson(built.record);

@@ -1,5 +1,5 @@
 import fc from 'fast-check';
-import { describe, expect, it } from 'vitest';
+import { describe, expect, it, vi } from 'vitest';
 import { buildSealedRecord } from '../../../electron/sealing/buildSealedRecord.ts';
 import { canonicalJson, sealHash } from '../../../electron/sealing/canonicalJson.ts';
 import {
@@ -9,6 +9,9 @@ import {
   chainProblems,
 } from '../../../electron/sealing/chainProblems.ts';
 import { sampleRecordInput, sampleSalts, sampleSeal } from '../../support/recordSample.ts';
+
+// Whole documents and chains on a machine that is busy with other tests.
+vi.setConfig({ testTimeout: 60_000, hookTimeout: 60_000 });
 
 function sampleChain(): { entries: ChainEntry[]; disclosures: ChainDisclosure[] } {
   const entries: ChainEntry[] = [];

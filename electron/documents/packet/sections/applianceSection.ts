@@ -26,7 +26,7 @@ function applianceFacts(view: PacketView): readonly Fact[] {
   const { appliance, run, computed, sheet } = view.record;
   const siteRatingKw = siteRating(computed);
   const { vent, fuelState } = appliance;
-  const elbows = vent.elbows === null ? '' : `, ${vent.elbows} elbows`;
+  const elbows = vent.elbows === null ? '' : `, ${vent.elbows} ${vent.elbows === '1' ? 'elbow' : 'elbows'}`;
   const conversion = fuelState?.conversionKit ?? null;
   return [
     { label: 'Maker and model', value: `${appliance.maker} ${appliance.model}` },
@@ -90,7 +90,11 @@ function siteFacts(view: PacketView): readonly Fact[] {
         ? `heating value ${inUnits(view, 'heatingValueMjPerM3', gasSupply.heatingValueMjPerM3)}${gasSupply.heatingValueSource === null ? '' : `, ${gasSupply.heatingValueSource}`}`
         : null,
     },
-    { label: 'Rules that applied', value: REGION_WORDS[regionOf(site.jurisdiction)], small: site.jurisdiction },
+    {
+      label: 'Rules that applied',
+      value: REGION_WORDS[regionOf(site.jurisdiction)],
+      small: site.jurisdiction === regionOf(site.jurisdiction) ? null : site.jurisdiction,
+    },
   ];
 }
 
