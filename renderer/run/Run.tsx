@@ -14,8 +14,8 @@ import { useHoldKeeper } from './clock/useHoldKeeper.ts';
 import { useNow } from './clock/useNow.ts';
 import { focusActive } from './focus/focusActive.ts';
 import { isAltKey } from './focus/isAltKey.ts';
-import { makeKeyBuffer } from './focus/keyBuffer.ts';
-import { typeInto } from './focus/typeInto.ts';
+import { makeKeyBuffer, typedText } from './focus/keyBuffer.ts';
+import { replayKeys } from './focus/replayKeys.ts';
 import { RunHeader } from './header/RunHeader.tsx';
 import { useInstruments } from './instruments/useInstruments.ts';
 import { LeavePanel } from './leave/LeavePanel.tsx';
@@ -123,38 +123,43 @@ export function Run({ view: asked, stepKey }: { readonly view: RunView; readonly
     [analyseNow, goTo],
   );
 
-  const saveAndGoOn = useCallback(
-    async (from: ItemAddress, save: () => Promise<boolean>, how: HowLeft = 'typed-on') => {
+  /** Saves with the keyboard held back, then moves; what was typed on meanwhile goes into the box moved to. */
+  const saveWith = useCallback(
+    async (save: () => Promise<boolean>, how: HowLeft, move: () => void): Promise<boolean> => {
       buffer.begin();
       setKeysTooEarly('');
+      let isSaved = false;
       try {
-        if (!(await save())) return;
-        const next = itemAfter(analyseNow().progress, from);
-        if (next === null) goToLeaving();
-        else {
-          goTo(next);
-          // Where a restart comes back to.
-          if (next.stepKey !== from.stepKey) await openStep(next.stepKey);
-        }
+        isSaved = await save();
+        if (isSaved) move();
+        return isSaved;
       } finally {
         const keys = buffer.end();
-        if (how === 'typed-on') typeInto(document.activeElement, keys);
-        else if (document.activeElement instanceof HTMLInputElement) setKeysTooEarly(keys);
-      }
-    },
-    [buffer, analyseNow, goTo, goToLeaving, openStep],
-  );
-
-  const saveThen = useCallback(
-    async (save: () => Promise<boolean>, move: () => void) => {
-      buffer.begin();
-      try {
-        if (await save()) move();
-      } finally {
-        typeInto(document.activeElement, buffer.end());
+        // Typed for the box after this one: where the save was refused it has no place.
+        const notTaken = isSaved && how === 'typed-on' ? replayKeys(keys, buffer) : typedText(keys);
+        if (notTaken !== '') setKeysTooEarly(notTaken);
       }
     },
     [buffer],
+  );
+
+  const saveAndGoOn = useCallback(
+    async (from: ItemAddress, save: () => Promise<boolean>, how: HowLeft = 'typed-on') => {
+      await saveWith(save, how, () => {
+        const next = itemAfter(analyseNow().progress, from);
+        if (next === null) goToLeaving();
+        else goTo(next);
+        // Where a restart comes back to.
+        if (next !== null && next.stepKey !== from.stepKey) void openStep(next.stepKey);
+      });
+    },
+    [saveWith, analyseNow, goTo, goToLeaving, openStep],
+  );
+  const saveThen = useCallback(
+    async (save: () => Promise<boolean>, move: () => void) => {
+      await saveWith(save, 'typed-on', move);
+    },
+    [saveWith],
   );
 
   useLayoutEffect(() => {

@@ -29,7 +29,7 @@ export function Question({
     const digit = DIGITS.findIndex((one) => isAltKey(event, one));
     const typed = plainKey(event);
     if (digit >= 0) onPick(digit);
-    else if (event.key === 'Escape') onBack();
+    else if (event.key === 'Escape' || event.key === 'Backspace') onBack();
     else if (event.key === 'Enter' && event.target === event.currentTarget) onGoOn(notTaken.current);
     else if (typed !== null && event.target === event.currentTarget) {
       notTaken.current += event.key;

@@ -67,7 +67,7 @@ export function ReadingBox(props: ReadingBoxProps) {
   const instrumentId = inHand.state === 'chosen' ? inHand.instrumentId : null;
   const choices = instrumentChoices(quantity, instruments.list);
   const mustAsk = inHand.state === 'unknown' && mustNameInstrument(quantity) && choices.length > 0;
-  const [held, setHeld] = useState<'instrument' | 'look' | null>(null);
+  const [held, setHeld] = useState<'instrument' | 'look' | 'refused' | null>(null);
   const input = useRef<HTMLInputElement>(null);
   const latestInstrument = useRef(instrumentId);
   latestInstrument.current = instrumentId;
@@ -168,7 +168,13 @@ export function ReadingBox(props: ReadingBoxProps) {
     const needsLook = size === 'large' && isChanged && problem === null && asksSomething(findings);
     setHeld(needsLook ? 'look' : null);
     if (needsLook) void field.commit();
-    else onEnter(field.commit, notTaken);
+    else onEnter(commit, notTaken);
+  };
+  /** What was refused keeps the keyboard out of the box, so that digits meant for the next one do not run into it. */
+  const commit = async (): Promise<boolean> => {
+    const isSaved = await field.commit();
+    if (!isSaved) setHeld('refused');
+    return isSaved;
   };
   const backToBox = () => {
     setHeld(null);
@@ -213,8 +219,22 @@ export function ReadingBox(props: ReadingBoxProps) {
         onPick={pickSuggestion}
         onGoOn={(notTaken) => {
           setHeld(null);
-          onEnter(field.commit, notTaken);
+          onEnter(commit, notTaken);
         }}
+        onBack={backToBox}
+      >
+        {judgement}
+      </Question>
+    ) : held === 'refused' ? (
+      <Question
+        key="refused"
+        goOnWords="tries again."
+        onPick={(index) => {
+          const meaning = meanings[index];
+          if (meaning !== undefined) takeMeaning(meaning);
+          backToBox();
+        }}
+        onGoOn={enter}
         onBack={backToBox}
       >
         {judgement}
