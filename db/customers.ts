@@ -2,6 +2,7 @@
 import { and, asc, desc, eq, gt, inArray, isNull, like, or, type SQL, sql } from 'drizzle-orm';
 import { searchTerms } from '../domain/text/foldForSearch.ts';
 import type { ReadableDb } from './openStore.ts';
+import { preparedOnce } from './preparedOnce.ts';
 import { appliances, consents, customers, makeSafes, parties, partyRoles, placements, sites } from './schema/index.ts';
 
 export type PartyRow = typeof parties.$inferSelect;
@@ -37,6 +38,17 @@ export function listCustomers(
       if (next !== undefined) conditions.push(next);
     }
   }
+  if (conditions.length === 0) return firstPage(db).all({ limit: options.limit });
+  return customerRows(db)
+    .where(and(...conditions))
+    .limit(options.limit)
+    .all();
+}
+
+/** The page that is opened most. */
+const firstPage = preparedOnce((db) => customerRows(db).limit(sql.placeholder('limit')).prepare());
+
+function customerRows(db: ReadableDb) {
   return db
     .select({
       customerId: customers.id,
@@ -49,10 +61,8 @@ export function listCustomers(
     })
     .from(customers)
     .innerJoin(parties, eq(parties.id, customers.partyId))
-    .where(and(...conditions))
     .orderBy(asc(parties.name), asc(customers.id))
-    .limit(options.limit)
-    .all();
+    .$dynamic();
 }
 
 export function findCustomer(

@@ -1,6 +1,7 @@
 /** Queries over the firm: company, staff with roles, licences and training, instruments with their latest calibration. */
-import { asc, desc, eq } from 'drizzle-orm';
+import { asc, desc, eq, sql } from 'drizzle-orm';
 import type { ReadableDb } from './openStore.ts';
+import { preparedOnce } from './preparedOnce.ts';
 import { calibrations, companies, instruments, licences, staff, staffRoles, trainings } from './schema/index.ts';
 
 export type CompanyRow = typeof companies.$inferSelect;
@@ -30,13 +31,28 @@ export function listRoleRows(db: ReadableDb, staffId: string): readonly (typeof 
   return db.select().from(staffRoles).where(eq(staffRoles.staffId, staffId)).all();
 }
 
+const staffById = preparedOnce((db) =>
+  db
+    .select()
+    .from(staff)
+    .where(eq(staff.id, sql.placeholder('id')))
+    .prepare(),
+);
+const rolesByStaff = preparedOnce((db) =>
+  db
+    .select({ role: staffRoles.role })
+    .from(staffRoles)
+    .where(eq(staffRoles.staffId, sql.placeholder('id')))
+    .prepare(),
+);
+
 export function findStaff(
   db: ReadableDb,
   staffId: string,
 ): (StaffRow & { readonly roles: readonly string[] }) | undefined {
-  const row = db.select().from(staff).where(eq(staff.id, staffId)).get();
+  const row = staffById(db).get({ id: staffId });
   if (row === undefined) return undefined;
-  const roles = db.select().from(staffRoles).where(eq(staffRoles.staffId, staffId)).all();
+  const roles = rolesByStaff(db).all({ id: staffId });
   return { ...row, roles: roles.map((one) => one.role).sort() };
 }
 
@@ -70,4 +86,16 @@ export function listInstruments(db: ReadableDb): readonly InstrumentRow[] {
         certificate: last?.certificate ?? null,
       };
     });
+}
+
+const instrumentById = preparedOnce((db) =>
+  db
+    .select({ id: instruments.id })
+    .from(instruments)
+    .where(eq(instruments.id, sql.placeholder('id')))
+    .prepare(),
+);
+
+export function isInstrument(db: ReadableDb, instrumentId: string): boolean {
+  return instrumentById(db).get({ id: instrumentId }) !== undefined;
 }

@@ -1,11 +1,12 @@
 /** Reads a run whole, as the plain record that the domain judges, walks and prints. */
-import { and, asc, desc, eq, isNotNull, isNull } from 'drizzle-orm';
+import { and, asc, desc, eq, isNotNull, isNull, sql } from 'drizzle-orm';
 import type { EmitterKind, FuelKey } from '../domain/procedure/modelSheet.ts';
 import type { RecordedInstrument, RunRecord } from '../domain/procedure/runRecord.ts';
 import type { QuantityKey } from '../domain/quantity/quantities.ts';
 import { findAppliance, findPlacement, listFuelStates } from './appliances.ts';
 import type { ReadableDb } from './openStore.ts';
 import { listInstruments } from './people.ts';
+import { preparedOnce } from './preparedOnce.ts';
 import {
   attachmentLinks,
   attachments,
@@ -26,16 +27,20 @@ import { findGasSupply, findSite, listEmitters } from './sites.ts';
 export type RunRow = typeof runs.$inferSelect;
 export type ReadingRow = typeof readings.$inferSelect;
 
+const runById = preparedOnce((db) =>
+  db
+    .select({ run: runs, job: jobs })
+    .from(runs)
+    .innerJoin(jobs, eq(jobs.id, runs.jobId))
+    .where(eq(runs.id, sql.placeholder('id')))
+    .prepare(),
+);
+
 export function findRun(
   db: ReadableDb,
   runId: string,
 ): { readonly run: RunRow; readonly job: typeof jobs.$inferSelect } | undefined {
-  return db
-    .select({ run: runs, job: jobs })
-    .from(runs)
-    .innerJoin(jobs, eq(jobs.id, runs.jobId))
-    .where(eq(runs.id, runId))
-    .get();
+  return runById(db).get({ id: runId });
 }
 
 export function findRunOfJob(db: ReadableDb, jobId: string): RunRow | undefined {
@@ -52,34 +57,45 @@ export function listOpenedSteps(db: ReadableDb, runId: string): readonly string[
     .map((row) => row.stepKey);
 }
 
+const openedStep = preparedOnce((db) =>
+  db
+    .select({ id: runSteps.id })
+    .from(runSteps)
+    .where(and(eq(runSteps.runId, sql.placeholder('runId')), eq(runSteps.stepKey, sql.placeholder('stepKey'))))
+    .prepare(),
+);
+
 export function isStepOpened(db: ReadableDb, runId: string, stepKey: string): boolean {
-  return (
-    db
-      .select({ id: runSteps.id })
-      .from(runSteps)
-      .where(and(eq(runSteps.runId, runId), eq(runSteps.stepKey, stepKey)))
-      .get() !== undefined
-  );
+  return openedStep(db).get({ runId, stepKey }) !== undefined;
 }
 
-/** The reading that stands for an item's quantity and sample now. */
-export function findStandingReading(
-  db: ReadableDb,
-  where: { readonly runId: string; readonly itemKey: string; readonly quantity: string; readonly sample: number },
-): ReadingRow | undefined {
-  return db
-    .select()
+const standingReading = preparedOnce((db) =>
+  db
+    .select({ id: readings.id })
     .from(readings)
     .where(
       and(
-        eq(readings.runId, where.runId),
-        eq(readings.itemKey, where.itemKey),
-        eq(readings.quantity, where.quantity),
-        eq(readings.sample, where.sample),
+        eq(readings.runId, sql.placeholder('runId')),
+        eq(readings.itemKey, sql.placeholder('itemKey')),
+        eq(readings.quantity, sql.placeholder('quantity')),
+        eq(readings.sample, sql.placeholder('sample')),
         isNull(readings.supersededById),
       ),
     )
-    .get();
+    .prepare(),
+);
+
+/** The reading that stands for an item's quantity and sample now. */
+export function findStandingReadingId(
+  db: ReadableDb,
+  where: { readonly runId: string; readonly itemKey: string; readonly quantity: string; readonly sample: number },
+): string | undefined {
+  return standingReading(db).get({
+    runId: where.runId,
+    itemKey: where.itemKey,
+    quantity: where.quantity,
+    sample: where.sample,
+  })?.id;
 }
 
 export function findReading(db: ReadableDb, readingId: string): ReadingRow | undefined {

@@ -1,6 +1,7 @@
 /** Queries over model sheets and their revisions. */
 import { and, asc, desc, eq } from 'drizzle-orm';
 import type { ReadableDb } from './openStore.ts';
+import { preparedOnce } from './preparedOnce.ts';
 import { sheetRevisions } from './schema/index.ts';
 
 export type SheetRevisionRow = typeof sheetRevisions.$inferSelect;
@@ -28,8 +29,14 @@ export function findNewestRevision(db: ReadableDb, sheetId: string): SheetRevisi
     .get();
 }
 
+const revisionsById = preparedOnce(() => new Map<string, SheetRevisionRow>());
+
+/** A revision never changes, so each is read once: its body is large and every saved field asks for it. */
 export function getRevisionById(db: ReadableDb, revisionId: string): SheetRevisionRow {
+  const known = revisionsById(db).get(revisionId);
+  if (known !== undefined) return known;
   const row = db.select().from(sheetRevisions).where(eq(sheetRevisions.id, revisionId)).get();
   if (row === undefined) throw new Error(`no sheet revision ${revisionId}`);
+  revisionsById(db).set(revisionId, row);
   return row;
 }

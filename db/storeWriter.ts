@@ -4,20 +4,18 @@
  */
 import { createHash } from 'node:crypto';
 import type { Database } from 'better-sqlite3';
-import { eq, getTableName, type InferInsertModel } from 'drizzle-orm';
-import type { drizzle } from 'drizzle-orm/better-sqlite3';
+import { getTableColumns, getTableName, type InferInsertModel } from 'drizzle-orm';
 import type { AnySQLiteColumn, SQLiteTable } from 'drizzle-orm/sqlite-core';
-import { insertRow } from './insertRow.ts';
 import { newId } from './newId.ts';
 import type { ReadableDb, WriteContext } from './openStore.ts';
-import type * as schema from './schema/index.ts';
+import { rawStatement } from './rawStatement.ts';
+import { insertRow, readRow, updateRow } from './rowAccess.ts';
 import { type LoggedField, ops } from './schema/log.ts';
 
 /** Grows when the meaning of operation rows changes. */
 const OPERATION_SCHEMA = 1;
 
 type TableWithId = SQLiteTable & { readonly id: AnySQLiteColumn };
-type Drizzle = ReturnType<typeof drizzle<typeof schema>>;
 type DeviceRow = {
   readonly device_id: string;
   readonly incarnation: string;
@@ -29,19 +27,20 @@ export class StoreWriter {
   readonly db: ReadableDb;
   readonly now: string;
   readonly actorId: string | null;
-  readonly #drizzle: Drizzle;
   readonly #raw: Database;
   readonly #device: DeviceRow;
   #nextSeq: number;
   #lastHlc: string;
 
-  constructor(raw: Database, db: Drizzle, by: WriteContext) {
+  constructor(raw: Database, db: ReadableDb, by: WriteContext) {
     this.db = db;
     this.now = by.now;
     this.actorId = by.actorId;
     this.#raw = raw;
-    this.#drizzle = db;
-    this.#device = raw.prepare('SELECT device_id, incarnation, next_seq, last_hlc FROM device').get() as DeviceRow;
+    this.#device = rawStatement(
+      raw,
+      'SELECT device_id, incarnation, next_seq, last_hlc FROM device',
+    ).get() as DeviceRow;
     this.#nextSeq = this.#device.next_seq;
     this.#lastHlc = this.#device.last_hlc;
   }
@@ -56,8 +55,10 @@ export class StoreWriter {
     const full = { ...row, id: rowId } as InferInsertModel<T>;
     insertRow(this.#raw, table, full);
     const fields: Record<string, LoggedField> = {};
+    const columns = getTableColumns(table);
     for (const [name, value] of Object.entries(row)) {
-      if (name !== 'id' && value !== undefined && value !== null) fields[name] = { base: null, value };
+      if (name !== 'id' && name in columns && value !== undefined && value !== null)
+        fields[name] = { base: null, value };
     }
     this.#log('insert', getTableName(table), rowId, fields);
     return rowId;
@@ -65,19 +66,14 @@ export class StoreWriter {
 
   /** Writes and logs only the fields that really change; answers whether any did. */
   update<T extends TableWithId>(table: T, rowId: string, patch: Partial<Omit<InferInsertModel<T>, 'id'>>): boolean {
-    const current = this.#drizzle.select().from(table).where(eq(table.id, rowId)).get() as
-      | Record<string, unknown>
-      | undefined;
+    const current = readRow(this.#raw, table, rowId);
     if (current === undefined) throw new Error(`no ${getTableName(table)} row ${rowId}`);
     const changed = Object.entries(patch).filter(
-      ([name, value]) => value !== undefined && JSON.stringify(value) !== JSON.stringify(current[name]),
+      ([name, value]) =>
+        name in current && value !== undefined && JSON.stringify(value) !== JSON.stringify(current[name]),
     );
     if (changed.length === 0) return false;
-    this.#drizzle
-      .update(table)
-      .set(Object.fromEntries(changed) as never)
-      .where(eq(table.id, rowId))
-      .run();
+    updateRow(this.#raw, table, rowId, Object.fromEntries(changed));
     const entity = getTableName(table);
     const bases = this.#lastSetBy(entity, rowId, new Set(changed.map(([name]) => name)));
     this.#log(
@@ -91,21 +87,22 @@ export class StoreWriter {
 
   /** For rows that only tie two others together; everything else is kept and marked. */
   remove<T extends TableWithId>(table: T, rowId: string): void {
-    this.#drizzle.delete(table).where(eq(table.id, rowId)).run();
+    rawStatement(this.#raw, `DELETE FROM "${getTableName(table)}" WHERE id = ?`).run(rowId);
     this.#log('delete', getTableName(table), rowId, {});
   }
 
   /** Called once, before the transaction commits. */
   finish(): void {
     if (this.#nextSeq === this.#device.next_seq) return;
-    this.#raw.prepare('UPDATE device SET next_seq = ?, last_hlc = ?').run(this.#nextSeq, this.#lastHlc);
+    rawStatement(this.#raw, 'UPDATE device SET next_seq = ?, last_hlc = ?').run(this.#nextSeq, this.#lastHlc);
   }
 
   #lastSetBy(entity: string, entityId: string, names: Set<string>): Map<string, string> {
     const found = new Map<string, string>();
-    const rows = this.#raw
-      .prepare('SELECT op_id, fields FROM op WHERE entity = ? AND entity_id = ? ORDER BY rowid DESC')
-      .iterate(entity, entityId) as IterableIterator<{ op_id: string; fields: string }>;
+    const rows = rawStatement(
+      this.#raw,
+      'SELECT op_id, fields FROM op WHERE entity = ? AND entity_id = ? ORDER BY rowid DESC',
+    ).iterate(entity, entityId) as IterableIterator<{ op_id: string; fields: string }>;
     for (const row of rows) {
       for (const name of Object.keys(JSON.parse(row.fields) as object)) {
         if (names.has(name) && !found.has(name)) found.set(name, row.op_id);

@@ -1,6 +1,7 @@
 /** Queries over jobs, readiness, visits and their crews. */
 import { and, asc, between, desc, eq, inArray, isNull, ne, sql } from 'drizzle-orm';
 import type { ReadableDb } from './openStore.ts';
+import { preparedOnce } from './preparedOnce.ts';
 import {
   appliances,
   customers,
@@ -66,8 +67,16 @@ export function listReadiness(db: ReadableDb, jobIds: readonly string[]) {
     .all();
 }
 
+const visitById = preparedOnce((db) =>
+  db
+    .select()
+    .from(visits)
+    .where(eq(visits.id, sql.placeholder('id')))
+    .prepare(),
+);
+
 export function findVisit(db: ReadableDb, visitId: string): VisitRecord | undefined {
-  return db.select().from(visits).where(eq(visits.id, visitId)).get();
+  return visitById(db).get({ id: visitId });
 }
 
 export type VisitFilter = { readonly visitId: string } | { readonly from: string; readonly to: string };

@@ -111,6 +111,7 @@ export function createCore(options: CoreOptions): Core {
     return row === undefined ? null : { staffId: row.id, name: row.name, roles: row.roles as Role[] };
   }
 
+  const bootId = readBootId();
   const services = (): CoreServices => ({
     appRoot: options.appRoot,
     dataFolder: folderOf(purpose),
@@ -118,7 +119,7 @@ export function createCore(options: CoreOptions): Core {
     attachments: openAttachmentFiles(join(folderOf(purpose), 'attachments')),
     backups: backupsOf(purpose),
     steadyClockMs: options.steadyClockMs ?? (() => uptime() * 1000),
-    bootId: readBootId(),
+    bootId,
     signIn: (clientId, staffId) =>
       void (staffId === null ? signedIn.delete(clientId) : signedIn.set(clientId, staffId)),
     pinGuard,

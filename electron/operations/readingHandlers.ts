@@ -1,7 +1,7 @@
 /** Readings as typed, and the one-key suggestions of the judgement. */
 
-import { findStaff, listInstruments } from '../../db/people.ts';
-import { findReading, findStandingReading } from '../../db/runs.ts';
+import { findStaff, isInstrument } from '../../db/people.ts';
+import { findReading, findStandingReadingId } from '../../db/runs.ts';
 import { readings } from '../../db/schema/index.ts';
 import type { ItemOf } from '../../domain/procedure/modelSheet.ts';
 import { entryUnits } from '../../domain/quantity/entryUnits.ts';
@@ -19,14 +19,15 @@ export const readingHandlers: Handlers<'visits.recordReading' | 'visits.takeSugg
     }
     const actor = actorOf(context);
     const measuredById = input.measuredById ?? actor.staffId;
-    if (findStaff(context.db, measuredById) === undefined) return notFound('staff', measuredById);
+    if (measuredById !== actor.staffId && findStaff(context.db, measuredById) === undefined)
+      return notFound('staff', measuredById);
     requireWhoDidIt(context.db, loaded, step, input.visitId, measuredById);
-    if (input.instrumentId !== null && !listInstruments(context.db).some((row) => row.id === input.instrumentId)) {
+    if (input.instrumentId !== null && !isInstrument(context.db, input.instrumentId)) {
       return notFound('instruments', input.instrumentId);
     }
     const read = readTyped(input.quantity, input);
     const readingId = context.write((writer) => {
-      const standing = findStandingReading(writer.db, { ...input });
+      const standingId = findStandingReadingId(writer.db, input);
       const id = writer.insert(readings, {
         runId: input.runId,
         visitId: input.visitId,
@@ -43,7 +44,7 @@ export const readingHandlers: Handlers<'visits.recordReading' | 'visits.takeSugg
         typedAt: context.now,
         origin: 'typed',
       });
-      if (standing !== undefined) writer.update(readings, standing.id, { supersededById: id });
+      if (standingId !== undefined) writer.update(readings, standingId, { supersededById: id });
       return id;
     });
     context.services.changed(['runs']);
