@@ -1,5 +1,6 @@
 /** Judges a whole run: every rule over every reading, in an order that does not depend on how the record was stored. */
 import { judgeCeilings } from './ceilings/judgeCeilings.ts';
+import { judgeHotOutlet } from './ceilings/judgeHotOutlet.ts';
 import { judgeReliefHeadroom } from './ceilings/judgeReliefHeadroom.ts';
 import { judgeVentTemperature } from './ceilings/judgeVentTemperature.ts';
 import { judgeUndilutedCo } from './ceilings/undilutedCo.ts';
@@ -100,6 +101,7 @@ function judgeAgainstLimits(context: RunContext, readingId: string | null): read
     ...judgeUndilutedCo(context, (readingId) => withAirFree.has(readingId)),
     ...judgeReliefHeadroom(context),
     ...judgeVentTemperature(context),
+    ...judgeHotOutlet(context),
     ...judgeFreshAir(context),
     ...judgeHolds(context),
   ];

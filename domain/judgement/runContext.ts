@@ -5,7 +5,7 @@
 import type { Fuel } from '../combustion/fuel.ts';
 import { SITE_FUELS } from '../combustion/fuels.ts';
 import type { ModelSheet } from '../procedure/modelSheet.ts';
-import type { RecordedAnswer, RecordedInstrument, RunRecord } from '../procedure/runRecord.ts';
+import type { RecordedAnswer, RecordedHold, RecordedInstrument, RunRecord } from '../procedure/runRecord.ts';
 import type { QuantityKey } from '../quantity/quantities.ts';
 import type { JudgeInput } from './judgeInput.ts';
 import { instantMs, type Measured, measuredFrom } from './measured.ts';
@@ -30,6 +30,8 @@ export type RunContext = {
   readonly firingPoints: ReadonlySet<string>;
   readonly reopenedAtMs: number | null;
   readonly stepOfItem: ReadonlyMap<string, string>;
+  /** Of a wait that was run again only the newest. */
+  readonly holds: readonly RecordedHold[];
   /** Oldest first. */
   readonly answersOf: (itemKey: string) => readonly RecordedAnswer[];
   /** The one given last. */
@@ -75,6 +77,7 @@ export function runContext(input: JudgeInput): RunContext {
     firingPoints: new Set(sheet.firingPoints.map((point) => point.key)),
     reopenedAtMs: instantMs(input.reopenedAt ?? ''),
     stepOfItem: new Map(steps.flatMap((step) => step.items.map((item) => [item.key, step.key] as const))),
+    holds: [...new Map(byStart(record.holds).map((hold) => [hold.itemKey, hold])).values()],
     answersOf: (itemKey) => answers.get(itemKey) ?? [],
     answer: (itemKey) => answers.get(itemKey)?.at(-1),
     instrument: (instrumentId) => instruments.get(instrumentId ?? ''),
@@ -83,6 +86,10 @@ export function runContext(input: JudgeInput): RunContext {
     lastRow: (point, quantities) =>
       rows.findLast((row) => row.point === point && quantities.every((quantity) => row.get(quantity) !== undefined)),
   };
+}
+
+function byStart(holds: readonly RecordedHold[]): readonly RecordedHold[] {
+  return [...holds].sort((one, other) => compare(one.startedAt, other.startedAt));
 }
 
 function seriesKey(row: SampleRow | undefined): string {

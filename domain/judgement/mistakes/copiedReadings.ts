@@ -2,7 +2,6 @@
  * Row 24, across jobs: readings that repeat from one unit to the next, or sit exactly on the sheet's target. Told to the
  * owner, with what is the same; a burner held to its target by an adaptive control does come close, so it is a question.
  */
-import type { QuantityKey } from '../../quantity/quantities.ts';
 
 export type JobReadings = {
   readonly jobId: string;
@@ -41,10 +40,6 @@ export function copiedReadings(
   targets: Readonly<Record<string, number>> = {},
 ): readonly CopyProblem[] {
   return [...samePairs(jobs), ...withoutSpread(jobs), ...onTarget(jobs, targets)];
-}
-
-export function copyKey(quantity: QuantityKey, point: string | null): string {
-  return point === null ? quantity : `${quantity}@${point}`;
 }
 
 function samePairs(jobs: readonly JobReadings[]): readonly CopyProblem[] {

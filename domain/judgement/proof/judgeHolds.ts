@@ -7,7 +7,7 @@ import { instantMs } from '../measured.ts';
 import type { RunContext } from '../runContext.ts';
 
 export function judgeHolds(context: RunContext): readonly Finding[] {
-  return context.record.holds.flatMap((hold) => {
+  return context.holds.flatMap((hold) => {
     const item = context.steps.flatMap((step) => step.items).find(({ key }) => key === hold.itemKey);
     return judge(hold, item?.blocks ?? [], item?.kind === 'hold' ? item.seconds : 0);
   });

@@ -28,7 +28,7 @@ export function otherReasons(one: Measured, context: RunContext): readonly NotPr
   return reasons;
 }
 
-export function isOverRange(one: Measured, context: RunContext): boolean {
+function isOverRange(one: Measured, context: RunContext): boolean {
   const rangeMax = context.instrument(one.reading.instrumentId)?.rangeMax[one.quantity];
   return one.reading.comparator !== '=' || (rangeMax !== undefined && one.value >= rangeMax);
 }
@@ -49,5 +49,5 @@ function hasLapsed(one: Measured, context: RunContext): boolean {
 
 /** A wait whose clock moved proves nothing, so neither does what was read after it in the same step. */
 function clockJumpedInStep(stepKey: string, context: RunContext): boolean {
-  return context.record.holds.some((hold) => hold.clockJumped && context.stepOfItem.get(hold.itemKey) === stepKey);
+  return context.holds.some((hold) => hold.clockJumped && context.stepOfItem.get(hold.itemKey) === stepKey);
 }

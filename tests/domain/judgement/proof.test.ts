@@ -154,6 +154,10 @@ describe('proof', () => {
       blocks: ['firing'],
     });
     expect(reasons(jumped, 'limit:systemPressureBarG@cold')).toEqual(['clock-jumped']);
+    const again = { ...hold, startedAt: at(31), endedAt: at(36.5) };
+    expect(
+      findingOn(judgeRun({ record: { ...jumped, holds: [again, ...jumped.holds] }, sheet }), 'de-air').verdict,
+    ).toBe('within');
     const short = { ...cleanRecord(), holds: [{ ...hold, endedAt: at(28), requiredS: 1 }] };
     expect(findingOn(judgeRun({ record: short, sheet }), 'de-air').verdict).toBe('outside');
   });

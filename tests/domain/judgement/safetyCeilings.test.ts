@@ -6,7 +6,15 @@ import { SAFETY_CEILINGS } from '../../../domain/judgement/safetyCeilings.ts';
 import type { RunRecord } from '../../../domain/procedure/runRecord.ts';
 import { findingOn, findingsOn } from '../../support/findings.ts';
 import { judgementSheet } from '../../support/judgementSheet.ts';
-import { cleanRecord, withoutReading, withReading, withValue } from '../../support/recordBuilder.ts';
+import {
+  at,
+  cleanRecord,
+  reading,
+  withoutReading,
+  withReading,
+  withReadings,
+  withValue,
+} from '../../support/recordBuilder.ts';
 
 const sheet = judgementSheet();
 const judge = (record: RunRecord, jurisdiction = 'DE') => judgeRun({ record, sheet, jurisdiction });
@@ -136,6 +144,39 @@ describe('water', () => {
       verdict: 'cannot-judge',
       missing: ['the relief valve’s setting'],
     });
+  });
+});
+
+describe('hot water that nothing mixes', () => {
+  const hot = (celsius: number) =>
+    reading({ quantity: 'hotOutletC', value: celsius, itemKey: 'hot-out', stepKey: 'leaving', minutes: 77 });
+  const unmixed = withoutReading(cleanRecord(), 'mixedOutletC');
+  const leftOut = {
+    ...unmixed,
+    answers: [
+      ...unmixed.answers,
+      { itemKey: 'mixed', stepKey: 'leaving', value: null, reason: 'no mixing valve', byId: 'staff-1', at: at(78) },
+    ],
+  };
+
+  it('asks for the mixed water while it is still to be read', () => {
+    expect(findingOn(judge(withReadings(unmixed, hot(62))), 'ceiling:tap-water')).toMatchObject({
+      verdict: 'cannot-judge',
+      blocks: ['leaving'],
+    });
+    expect(findingsOn(judge(withReadings(unmixed, hot(46))), 'ceiling:tap-water')).toEqual([]);
+  });
+
+  it('is the water at the tap where there is no mixing valve', () => {
+    expect(findingOn(judge(withReadings(leftOut, hot(62))), 'ceiling:tap-water-scald').verdict).toBe('stop');
+    expect(findingOn(judge(withReadings(leftOut, hot(52))), 'ceiling:tap-water').verdict).toBe('outside');
+  });
+
+  it('does not matter behind a mixing valve', () => {
+    const findings = judge(withReadings(cleanRecord(), hot(62)));
+    expect(
+      findings.filter(({ subject, verdict }) => subject.startsWith('ceiling:tap') && verdict !== 'within'),
+    ).toEqual([]);
   });
 });
 
