@@ -94,7 +94,7 @@ function Main({ children }: { readonly children: ReactNode }) {
     if (before.current === where) return;
     before.current = where;
     window.scrollTo(0, 0);
-    main.current?.focus();
+    main.current?.focus({ preventScroll: true });
   }, [where]);
   return (
     <main id="main" className="lo-main" ref={main} tabIndex={-1}>

@@ -6,7 +6,9 @@
 import {
   Badge,
   Button,
+  Checkbox,
   createTheme,
+  defaultVariantColorsResolver,
   Input,
   InputWrapper,
   type MantineColorsTuple,
@@ -14,6 +16,7 @@ import {
   Pill,
   SegmentedControl,
   Table,
+  type VariantColorsResolver,
 } from '@mantine/core';
 import { PAPER } from './palette.ts';
 
@@ -78,6 +81,19 @@ const night: MantineColorsTuple = [
   '#080706',
 ];
 
+/** The kit picks a label's black or white once for both looks; ours goes with the look. */
+const variantColors: VariantColorsResolver = (input) => {
+  const kit = defaultVariantColorsResolver(input);
+  const name = input.color ?? 'fir';
+  if (input.variant !== 'filled' || (name !== 'fir' && name !== 'ember')) return kit;
+  return {
+    ...kit,
+    background: `var(--lo-${name})`,
+    hover: `color-mix(in srgb, var(--lo-${name}) 85%, var(--lo-ink))`,
+    color: `var(--lo-on-${name})`,
+  };
+};
+
 export const theme = createTheme({
   fontFamily: '"Source Sans", sans-serif',
   fontFamilyMonospace: 'ui-monospace, "DejaVu Sans Mono", monospace',
@@ -101,6 +117,7 @@ export const theme = createTheme({
   primaryColor: 'fir',
   primaryShade: { light: 8, dark: 3 },
   autoContrast: true,
+  variantColorResolver: variantColors,
   cursorType: 'pointer',
   respectReducedMotion: true,
   components: {
@@ -117,6 +134,7 @@ export const theme = createTheme({
       defaultProps: { size: 'md', inputWrapperOrder: ['label', 'description', 'error', 'input'] },
       styles: { label: { fontSize: '1rem' }, description: { fontSize: '1rem' }, error: { fontSize: '1rem' } },
     }),
+    Checkbox: Checkbox.extend({ defaultProps: { iconColor: 'var(--lo-on-fir)' } }),
     Badge: Badge.extend({ defaultProps: { tt: 'none', fw: 600, size: 'lg' } }),
     Pill: Pill.extend({ defaultProps: { size: 'md' } }),
     SegmentedControl: SegmentedControl.extend({ defaultProps: { size: 'md' } }),
