@@ -14,7 +14,8 @@ import { findStaff } from '../db/people.ts';
 import { attachments } from '../db/schema/index.ts';
 import { contract, isOperationName, type OperationName } from './contract/index.ts';
 import { type AnyReply, commonErrors, type Role } from './contract/operation.ts';
-import type { ChangeListener, ClientId, Core, FileReply, StoredFile } from './core.ts';
+import { type FileFound, fileLimitBytes, type PutFileReply } from './contract/wire.ts';
+import type { ChangeListener, ClientId, Core } from './core.ts';
 import { buildDemoStore } from './demo/demoStore.ts';
 import type { CoreServices } from './operations/coreServices.ts';
 import { type Actor, type HandlerContext, OperationFailure } from './operations/handler.ts';
@@ -33,8 +34,6 @@ export type CoreOptions = {
   /** Where a bug's details go, under its reference. */
   readonly logFault?: (ref: string, error: unknown) => void;
 };
-
-const MAX_FILE_BYTES = 64 * 1024 * 1024;
 
 export function createCore(options: CoreOptions): Core {
   const clock = options.clock ?? (() => new Date().toISOString());
@@ -172,10 +171,10 @@ export function createCore(options: CoreOptions): Core {
       }
     },
 
-    async putFile(file, clientId): Promise<FileReply> {
+    async putFile(file, clientId): Promise<PutFileReply> {
       const actor = actorFor(clientId);
       if (actor === null) return { ok: false, code: 'not-signed-in' };
-      if (file.bytes.length > MAX_FILE_BYTES) return { ok: false, code: 'too-large' };
+      if (file.bytes.length > fileLimitBytes) return { ok: false, code: 'too-large' };
       const mediaType = sniffMediaType(file.bytes);
       if (mediaType === null) return { ok: false, code: 'type-refused' };
       try {
@@ -200,7 +199,7 @@ export function createCore(options: CoreOptions): Core {
       }
     },
 
-    async getFile(attachmentId, clientId): Promise<StoredFile | null> {
+    async getFile(attachmentId, clientId): Promise<FileFound | null> {
       if (actorFor(clientId) === null) return null;
       const row = findAttachment(store.db, attachmentId);
       const bytes = row === undefined ? null : services().attachments.get(row.sha256);

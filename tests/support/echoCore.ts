@@ -1,5 +1,5 @@
 /** A core of four operations for tests of the hosts: says what it got, and can fail in the ways a host must outlive. */
-import type { ChangeListener, Core, StoredFile } from '../../electron/core.ts';
+import type { ChangeListener, Core, FileFound } from '../../electron/core.ts';
 
 export type EchoCore = Core & {
   readonly tellChanged: (topics: readonly string[]) => void;
@@ -8,7 +8,7 @@ export type EchoCore = Core & {
 };
 
 export function createEchoCore(): EchoCore {
-  const files = new Map<string, StoredFile>();
+  const files = new Map<string, FileFound>();
   const listeners = new Set<ChangeListener>();
   const calls: EchoCore['calls'] = [];
   return {
