@@ -1,5 +1,6 @@
 /** A core of four operations for tests of the hosts: says what it got, and can fail in the ways a host must outlive. */
-import type { ChangeListener, Core, FileFound } from '../../electron/core.ts';
+import type { FileFound } from '../../electron/contract/wire.ts';
+import type { ChangeListener, Core } from '../../electron/core.ts';
 
 export type EchoCore = Core & {
   readonly tellChanged: (topics: readonly string[]) => void;
