@@ -1,5 +1,5 @@
 /** The burner's own calibration, stage by stage as the sheet has them. Load lost or casing opened: it is started again. */
-import { useState } from 'react';
+import { useEffect, useRef, useState } from 'react';
 import type { ItemOf } from '../../../domain/procedure/modelSheet.ts';
 import type { ItemProgress } from '../../../domain/procedure/progressTypes.ts';
 import { FieldSaved } from '../../kit/FieldSaved.tsx';
@@ -69,15 +69,9 @@ export function TuningItem({ item, progress }: { readonly item: ItemOf<'tuning'>
       ) : null}
       <div className="run-box-row">
         {tuning?.finishedAt != null ? (
-          <button
-            key="on"
-            type="button"
-            className="run-button run-button-main"
-            data-main
-            onClick={() => void saveAndGoOn(here, async () => true)}
-          >
-            Go on <KeyHint keys="Enter" />
-          </button>
+          <MainButton key="on" onPress={() => void saveAndGoOn(here, async () => true)}>
+            Go on
+          </MainButton>
         ) : !isRunning ? (
           <MainButton key="start" onPress={() => void send('visits.startTuning', ref)}>
             {tuning === undefined ? 'Tuning run started' : 'Started again'}
@@ -123,14 +117,11 @@ export function TuningItem({ item, progress }: { readonly item: ItemOf<'tuning'>
 
 /** Takes the keyboard each time the run moves on, so that one key after the other is enough. */
 function MainButton({ onPress, children }: { readonly onPress: () => void; readonly children: React.ReactNode }) {
+  const button = useRef<HTMLButtonElement>(null);
+  // Only when it appears: the run is painted every second, and the keyboard may be in the reason by then.
+  useEffect(() => button.current?.focus({ preventScroll: true }), []);
   return (
-    <button
-      type="button"
-      className="run-button run-button-main"
-      data-main
-      ref={(button) => button?.focus({ preventScroll: true })}
-      onClick={onPress}
-    >
+    <button ref={button} type="button" className="run-button run-button-main" data-main onClick={onPress}>
       {children} <KeyHint keys="Enter" />
     </button>
   );
