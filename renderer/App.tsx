@@ -4,6 +4,7 @@ import { type ErrorCode, type ErrorWith, errorWords } from './kit/errorWords.ts'
 import { Note } from './kit/Note.tsx';
 import { AppStatus, useAppStatus } from './operations/AppStatus.tsx';
 import { useChangeFollowing } from './operations/useChangeFollowing.ts';
+import { useForgetting } from './operations/useForgetting.ts';
 import { useOperation } from './operations/useOperation.ts';
 import { usePlace } from './route.ts';
 import { RunScreen } from './run/RunScreen.tsx';
@@ -50,6 +51,7 @@ export function App() {
 
 function Gate() {
   const status = useAppStatus();
+  useForgetting(status.signedIn === null);
   const place = usePlace();
   if (status.store === 'empty') return <Alone>{<FirstRunScreen />}</Alone>;
   if (status.signedIn === null) return <Alone>{<SignInScreen />}</Alone>;

@@ -3,6 +3,7 @@ import { useQueryClient } from '@tanstack/react-query';
 import { useCallback, useState } from 'react';
 import type { ErrorsOf, InputOf, OperationName, ReplyOf } from '../../electron/contract/index.ts';
 import { useCore } from './CoreAccess.tsx';
+import { askWhoIsSignedIn } from './createQueries.ts';
 
 export type Act<N extends OperationName> = {
   readonly act: (input: InputOf<N>) => Promise<ReplyOf<N>>;
@@ -25,6 +26,7 @@ export function useAct<N extends OperationName>(name: N): Act<N> {
         setError(reply.ok ? null : reply.error);
         // Not awaited: the screen may go on while lists catch up.
         if (reply.ok) void queries.invalidateQueries();
+        else if (reply.error.code === 'not-signed-in') askWhoIsSignedIn(queries);
         return reply;
       } finally {
         setRunning((count) => count - 1);
