@@ -6,7 +6,6 @@ import { useId, useMemo, useRef, useState } from 'react';
 import { createPortal } from 'react-dom';
 import type { Finding, Suggestion } from '../../../domain/judgement/finding.ts';
 import { isAbout } from '../../../domain/judgement/judgeRun.ts';
-import { heaviestVerdict } from '../../../domain/judgement/verdictRank.ts';
 import type { ItemAddress } from '../../../domain/procedure/progressTypes.ts';
 import type { RecordedReading } from '../../../domain/procedure/runRecord.ts';
 import { parseTyped, type TypedMeaning } from '../../../domain/quantity/parseTyped.ts';
@@ -19,6 +18,7 @@ import { instrumentKindFor } from '../instruments/instrumentKindFor.ts';
 import { useRun } from '../state/RunContext.ts';
 import { problemWords } from '../words/problemWords.ts';
 import { saveErrorWords } from '../words/saveErrorWords.ts';
+import { shownVerdict } from '../words/shownVerdict.ts';
 import { mayTake } from '../words/suggestionWords.ts';
 import { InstrumentAsk } from './InstrumentAsk.tsx';
 import { limitsFor } from './limitsFor.ts';
@@ -141,7 +141,7 @@ export function ReadingBox(props: ReadingBoxProps) {
   const meanings = problem?.code === 'ambiguous' ? problem.meanings : [];
   // A table of samples asks once for all of them, below it.
   const suggestions = size === 'large' ? findings.flatMap((finding) => finding.suggestions).filter(mayTake) : [];
-  const verdict = heaviestVerdict(findings);
+  const verdict = shownVerdict(findings);
 
   const takeMeaning = (meaning: TypedMeaning) => field.type(meaningText(meaning));
   const takeSuggestion = async (suggestion: Suggestion) => {
@@ -345,7 +345,7 @@ function CellState({
   readonly reading: RecordedReading | undefined;
   readonly save: SaveState;
 }) {
-  const verdict = heaviestVerdict(findings);
+  const verdict = shownVerdict(findings);
   return (
     <span className="run-cell-state">
       {verdict === undefined || verdict === 'no-limit-on-sheet' ? null : <VerdictMark verdict={verdict} />}

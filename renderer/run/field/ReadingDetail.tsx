@@ -10,7 +10,7 @@ import { FindingLine } from '../side/FindingLine.tsx';
 import { notProvenBecause } from '../side/notProvenBecause.ts';
 import { useRun } from '../state/RunContext.ts';
 import { sourceWords } from '../words/findingWords.ts';
-import { limitWords } from '../words/limitWords.ts';
+import { limitWords, stopWords } from '../words/limitWords.ts';
 import { problemWords } from '../words/problemWords.ts';
 import { meaningText } from './meaningText.ts';
 import { Suggestions } from './Suggestions.tsx';
@@ -50,7 +50,8 @@ export function ReadingDetail({
         ) : (
           limits.map((limit) => (
             <span key={`${limit.severity} ${limit.min} ${limit.max}`} className="run-limit-line">
-              {limit.severity === 'stop' ? 'Stop outside' : 'Sheet wants'} <b>{limitWords(quantity, limit, unit)}</b>{' '}
+              {limit.severity === 'stop' ? 'Stop ' : 'Sheet wants '}
+              <b>{limit.severity === 'stop' ? stopWords(quantity, limit, unit) : limitWords(quantity, limit, unit)}</b>{' '}
               <span className="lo-faint">
                 {sourceWords(limit.basis)} (rev. {sheet.revision})
               </span>

@@ -6,6 +6,9 @@ export function focusActive(address: ItemAddress): void {
   const card = document.querySelector<HTMLElement>(`[data-card="${address.itemKey}"]`);
   const main = card?.querySelector<HTMLElement>('[data-main]') ?? card;
   if (main === null || main === undefined) return;
+  // The head of the step stays in view as long as the card does.
+  const scroller = card?.closest('main');
+  if (scroller !== null && scroller !== undefined) scroller.scrollTop = 0;
   main.focus({ preventScroll: true });
   if (main instanceof HTMLInputElement) main.select();
   card?.scrollIntoView({ block: 'nearest' });

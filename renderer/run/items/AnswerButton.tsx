@@ -25,7 +25,7 @@ export function AnswerButton({
     >
       <kbd className="lo-key">{answerKey}</kbd>
       <span>{children}</span>
-      {isGiven ? <span className="run-answer-given">given</span> : null}
+      {isGiven ? <span className="run-answer-given">chosen</span> : null}
     </button>
   );
 }

@@ -3,7 +3,7 @@ import { preferredUnit } from '../../../domain/quantity/preferredUnit.ts';
 import type { QuantityKey } from '../../../domain/quantity/quantities.ts';
 import { limitsFor } from '../field/limitsFor.ts';
 import { useRun } from '../state/RunContext.ts';
-import { limitWords } from '../words/limitWords.ts';
+import { limitWords, stopWords } from '../words/limitWords.ts';
 
 export function SeriesLimits({
   quantity,
@@ -20,7 +20,11 @@ export function SeriesLimits({
       {limits.length === 0
         ? 'no limit'
         : limits
-            .map((limit) => `${limit.severity === 'stop' ? 'stop: ' : ''}${limitWords(quantity, limit, unit)}`)
+            .map((limit) =>
+              limit.severity === 'stop'
+                ? `stop ${stopWords(quantity, limit, unit)}`
+                : limitWords(quantity, limit, unit),
+            )
             .join('; ')}
     </span>
   );

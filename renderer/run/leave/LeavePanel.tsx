@@ -1,4 +1,5 @@
 /** Before leaving: what stands in the way of it and of the registration, what is not proven, then the end of the visit. */
+import { useEffect, useRef } from 'react';
 import type { ProgressBlocker } from '../../../domain/procedure/progressTypes.ts';
 import { useRun } from '../state/RunContext.ts';
 import { BlockersByStep } from './BlockersByStep.tsx';
@@ -10,11 +11,15 @@ export function LeavePanel() {
   const { analysis, view, isSealed } = useRun();
   const { gates } = analysis.progress;
   const registrationOnly = gates.registration.filter((one) => !gates.leaving.some((other) => sameBlocker(one, other)));
+  const heading = useRef<HTMLHeadingElement>(null);
+  useEffect(() => heading.current?.focus({ preventScroll: true }), []);
   const isFinished = view.visit.outcome !== null;
   return (
     <section className="run-stage" aria-labelledby="run-leave-title">
       <div className="run-stage-head">
-        <h2 id="run-leave-title">Before leaving</h2>
+        <h2 id="run-leave-title" tabIndex={-1} ref={heading}>
+          Before leaving
+        </h2>
       </div>
       {isSealed ? null : (
         <>

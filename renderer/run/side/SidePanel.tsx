@@ -1,9 +1,9 @@
 /** Beside the step: what the judgement says of it, what was worked out, and where the readings sit in the sheet's bands. */
 import { useState } from 'react';
 import type { Finding } from '../../../domain/judgement/finding.ts';
-import { heaviestVerdict } from '../../../domain/judgement/verdictRank.ts';
 import { VerdictMark } from '../../kit/VerdictMark.tsx';
 import { useRun } from '../state/RunContext.ts';
+import { shownVerdict } from '../words/shownVerdict.ts';
 import { ComputedValues } from './ComputedValues.tsx';
 import { FindingsOfStep } from './FindingsOfStep.tsx';
 import { FiringPointChart } from './FiringPointChart.tsx';
@@ -42,7 +42,7 @@ export function SidePanel() {
 }
 
 function SummaryLine({ findings }: { readonly findings: readonly Finding[] }) {
-  const heaviest = heaviestVerdict(findings);
+  const heaviest = shownVerdict(findings);
   const count = findings.filter((finding) => finding.verdict === heaviest).length;
   const computed = findings.filter((finding) => finding.basis.result !== undefined).length;
   const notProven = findings.filter((finding) => !finding.proof.proven).length;

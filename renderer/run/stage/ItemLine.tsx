@@ -1,11 +1,11 @@
 /** An item that is not being worked on: what it asks, what was answered, and what is still wrong with it. One press opens it. */
 
-import { heaviestVerdict } from '../../../domain/judgement/verdictRank.ts';
 import type { StepItem } from '../../../domain/procedure/modelSheet.ts';
 import type { ItemProgress } from '../../../domain/procedure/progressTypes.ts';
 import { VerdictMark } from '../../kit/VerdictMark.tsx';
 import { useRun } from '../state/RunContext.ts';
 import { reasonWords } from '../words/reasonWords.ts';
+import { shownVerdict } from '../words/shownVerdict.ts';
 import { answerText } from './answerText.ts';
 import { findingsOfItem } from './findingsOfItem.ts';
 import { ItemMark } from './ItemMark.tsx';
@@ -21,7 +21,7 @@ export function ItemLine({
 }) {
   const { view, analysis, words, unitSystem, goTo } = useRun();
   const answer = answerText(item, view, unitSystem);
-  const verdict = heaviestVerdict(findingsOfItem(item, view.record, analysis.findings));
+  const verdict = shownVerdict(findingsOfItem(item, view.record, analysis.findings));
   const why =
     progress.state === 'answered' || progress.state === 'not-possible'
       ? ''

@@ -19,7 +19,11 @@ export function StepStage({ stepKey }: { readonly stepKey: string }) {
         <h2 id="run-stage-title">{step.title}</h2>
         <span className="run-stage-who">{WHO[step.who]}</span>
       </div>
-      {step.caution === undefined ? null : <Caution>{step.caution}</Caution>}
+      {step.caution === undefined ? null : (
+        <div className="run-caution">
+          <Caution>{step.caution}</Caution>
+        </div>
+      )}
       {isLocked ? <LockedStep locks={progress.lockedBecause} /> : null}
       <ol className="run-items">
         {progress.items.map((item) => {

@@ -20,6 +20,13 @@ export function limitWords(quantity: QuantityKey, bounds: Bounds, unit: EntryUni
   return 'no limit';
 }
 
+/** When a limit means make safe: `above 120 ppm`, `below 0.5 bar`, `outside 4 to 14 mbar`. */
+export function stopWords(quantity: QuantityKey, bounds: Bounds, unit: EntryUnit): string {
+  const words = limitWords(quantity, bounds, unit);
+  if (words.startsWith('at most ')) return words.replace('at most', 'above');
+  return words.startsWith('at least ') ? words.replace('at least', 'below') : `outside ${words}`;
+}
+
 /** Never fewer decimals than the bound has itself: a limit of 0.25 must not read as 0.3. */
 function boundText(quantity: QuantityKey, own: number, unit: EntryUnit): string {
   const shown = Number(unit.fromOwn(own).toPrecision(12));

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { entryUnits } from '../../../../domain/quantity/entryUnits.ts';
 import type { QuantityKey } from '../../../../domain/quantity/quantities.ts';
-import { limitWords } from '../../../../renderer/run/words/limitWords.ts';
+import { limitWords, stopWords } from '../../../../renderer/run/words/limitWords.ts';
 
 function inUnit(quantity: QuantityKey, symbol: string) {
   const unit = entryUnits(quantity).find((one) => one.symbol === symbol);
@@ -22,5 +22,15 @@ describe('limitWords', () => {
     ['inletPressureMbarG', 'mbar', { min: 9.96356, max: 34.87246 }, '9.964 to 34.872 mbar'],
   ] as const)('%s in %s', (quantity, symbol, bounds, words) => {
     expect(limitWords(quantity, bounds, inUnit(quantity, symbol))).toBe(words);
+  });
+});
+
+describe('stopWords', () => {
+  it.each([
+    [{ max: 120 }, 'above 120 ppm'],
+    [{ min: 5 }, 'below 5 ppm'],
+    [{ min: 5, max: 120 }, 'outside 5 to 120 ppm'],
+  ])('%j', (bounds, words) => {
+    expect(stopWords('coPpm', bounds, inUnit('coPpm', 'ppm'))).toBe(words);
   });
 });
