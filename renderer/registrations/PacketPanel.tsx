@@ -50,7 +50,7 @@ export function PacketPanel({ registration }: { readonly registration: Registrat
                 label: 'Save',
                 cell: ({ attachmentId, kind }) => (
                   <DownloadButton attachmentId={attachmentId}>
-                    Save<span className="lo-hidden"> the {DOCUMENT_WORDS[kind]}</span>
+                    Save<span className="lo-hidden">: {DOCUMENT_WORDS[kind]}</span>
                   </DownloadButton>
                 ),
               },

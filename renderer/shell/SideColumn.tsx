@@ -21,7 +21,7 @@ export function SideColumn() {
       </div>
       <nav aria-label="Main">
         <ul>
-          {PLACES.map((place) => (
+          {PLACES.filter(({ onlyFor }) => onlyFor?.some((role) => person.roles.includes(role)) ?? true).map((place) => (
             <PlaceLink
               key={place.screen}
               place={place}

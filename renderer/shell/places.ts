@@ -1,10 +1,13 @@
 /** The places in the side column, in the order of the working day, with the key that leads there after `g`. */
+import type { Role } from '../../electron/contract/operation.ts';
 import type { ScreenName } from '../route.ts';
 
 export type PlaceEntry = {
   readonly screen: PlaceName;
   readonly label: string;
   readonly key: string;
+  /** Not shown to others: the core would refuse them. */
+  readonly onlyFor?: readonly Role[];
   /** Screens that belong under it, so that the column shows where one is. */
   readonly holds: readonly ScreenName[];
 };
@@ -37,6 +40,6 @@ export const PLACES: readonly PlaceEntry[] = [
   { screen: 'people', label: 'People', key: 'p', holds: ['staff-member'] },
   { screen: 'instruments', label: 'Instruments', key: 'i', holds: [] },
   { screen: 'sheets', label: 'Model sheets', key: 'm', holds: ['sheet'] },
-  { screen: 'backups', label: 'Backups', key: 'b', holds: [] },
+  { screen: 'backups', label: 'Backups', key: 'b', onlyFor: ['owner', 'dispatcher'], holds: [] },
   { screen: 'settings', label: 'Settings', key: 's', holds: [] },
 ];
