@@ -72,13 +72,13 @@ function DateForm({
     initial: { kind: missing as string, on: '', source: '' },
     toInput: (values, reader) => {
       const read = readImpreciseDay(values.on);
-      if (read === null) reader.fail('on', 'Not a date. Example: 4 Jul 2026, Jul 2026 or 2026; the month as a word.');
+      if (!read.ok) reader.fail('on', read.why);
       return {
         applianceId,
         date: {
           kind: keyOf(COVER_DATE_WORDS, values.kind) ?? 'installed',
-          on: read?.on ?? '',
-          precision: read?.precision ?? 'day',
+          on: read.ok ? read.date.on : '',
+          precision: read.ok ? read.date.precision : 'day',
           source: values.source,
         },
       };
@@ -110,7 +110,7 @@ function DateForm({
           form={form}
           name="on"
           label="When"
-          description={read === null ? 'A month or a year will do.' : `= ${impreciseDayWords(read)}`}
+          description={read.ok ? `= ${impreciseDayWords(read.date)}` : 'A month or a year will do.'}
           placeholder="4 Jul 2026, Jul 2026 or 2026"
           isNeeded
         />

@@ -104,9 +104,7 @@ function DateRows({ form }: { readonly form: DraftForm<NewForm> }) {
             <div key={kind} className="lo-date">
               <div>
                 <strong>{capital(COVER_DATE_WORDS[kind])}</strong>
-                <div className="lo-faint">
-                  {read === null ? COVER_DATE_HINTS[kind] : `= ${impreciseDayWords(read)}`}
-                </div>
+                <div className="lo-faint">{read.ok ? `= ${impreciseDayWords(read.date)}` : COVER_DATE_HINTS[kind]}</div>
               </div>
               <TextInput
                 aria-label={`When ${COVER_DATE_WORDS[kind]}`}
@@ -137,11 +135,11 @@ function datesFromForm(dates: NewForm['dates'], reader: FormReader) {
     const { text, source } = dates[kind];
     if (text.trim() === '') return [];
     const read = readImpreciseDay(text);
-    if (read === null) {
-      reader.fail(`dates.${kind}`, 'Not a date. Example: 4 Jul 2026, Jul 2026 or 2026; the month as a word.');
+    if (!read.ok) {
+      reader.fail(`dates.${kind}`, read.why);
       return [];
     }
     if (source.trim() === '') reader.fail(`dates.${kind}.source`, 'Needed: plate, invoice, told by …');
-    return [{ kind, on: read.on, precision: read.precision, source }];
+    return [{ kind, ...read.date, source }];
   });
 }

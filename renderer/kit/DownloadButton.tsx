@@ -1,15 +1,16 @@
 /** Fetches a stored file and hands it over, or says why it cannot. */
 import { Button } from '@mantine/core';
-import { type ReactNode, useState } from 'react';
+import { useState } from 'react';
 import { useCore } from '../operations/CoreAccess.tsx';
 import { type DownloadProblem, downloadAttachment } from './downloadFile.ts';
 
 export function DownloadButton({
   attachmentId,
-  children,
+  what,
 }: {
   readonly attachmentId: string;
-  readonly children: ReactNode;
+  /** `packet (PDF)`: heard, not seen, since the row says it. */
+  readonly what: string;
 }) {
   const core = useCore();
   const [isBusy, setIsBusy] = useState(false);
@@ -19,13 +20,14 @@ export function DownloadButton({
       <Button
         variant="default"
         loading={isBusy}
+        aria-label={`Save ${what}`}
         onClick={async () => {
           setIsBusy(true);
           setProblem(await downloadAttachment(core, attachmentId));
           setIsBusy(false);
         }}
       >
-        {children}
+        Save
       </Button>
       {problem === null ? null : (
         <span role="alert" style={{ color: 'var(--lo-ember)', marginInlineStart: '0.5rem' }}>

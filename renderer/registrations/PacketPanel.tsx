@@ -25,6 +25,9 @@ const DOCUMENT_WORDS = {
 
 export function PacketPanel({ registration }: { readonly registration: Registration }) {
   const { gaps, documents, runId } = registration;
+  const lastBuiltAt = documents.reduce((last, { issuedAt }) => (issuedAt > last ? issuedAt : last), '');
+  const latest = documents.filter(({ issuedAt }) => issuedAt === lastBuiltAt);
+  const earlier = documents.filter(({ issuedAt }) => issuedAt !== lastBuiltAt);
   return (
     <Panel title="Packet">
       <Stack gap="md">
@@ -38,27 +41,40 @@ export function PacketPanel({ registration }: { readonly registration: Registrat
             <Build runId={runId} gapCount={gaps.length} />
           </>
         )}
-        {documents.length === 0 ? null : (
-          <PlainTable
-            caption="Files of the packet"
-            rows={documents}
-            keyOf={(document) => document.attachmentId}
-            columns={[
-              { label: 'File', cell: ({ kind, isDraft }) => `${DOCUMENT_WORDS[kind]}${isDraft ? ', draft' : ''}` },
-              { label: 'Built', cell: ({ issuedAt }) => <InstantText at={issuedAt} /> },
-              {
-                label: 'Save',
-                cell: ({ attachmentId, kind }) => (
-                  <DownloadButton attachmentId={attachmentId}>
-                    Save<span className="lo-hidden">: {DOCUMENT_WORDS[kind]}</span>
-                  </DownloadButton>
-                ),
-              },
-            ]}
-          />
+        <Documents documents={latest} caption="Files of the packet" />
+        {earlier.length === 0 ? null : (
+          <details>
+            <summary>Earlier builds</summary>
+            <Documents documents={earlier} caption="Files of earlier builds" />
+          </details>
         )}
       </Stack>
     </Panel>
+  );
+}
+
+function Documents({
+  documents,
+  caption,
+}: {
+  readonly documents: Registration['documents'];
+  readonly caption: string;
+}) {
+  if (documents.length === 0) return null;
+  return (
+    <PlainTable
+      caption={caption}
+      rows={documents}
+      keyOf={(document) => `${document.attachmentId} ${document.issuedAt}`}
+      columns={[
+        { label: 'File', cell: ({ kind, isDraft }) => `${DOCUMENT_WORDS[kind]}${isDraft ? ', draft' : ''}` },
+        { label: 'Built', cell: ({ issuedAt }) => <InstantText at={issuedAt} /> },
+        {
+          label: 'Save',
+          cell: ({ attachmentId, kind }) => <DownloadButton attachmentId={attachmentId} what={DOCUMENT_WORDS[kind]} />,
+        },
+      ]}
+    />
   );
 }
 

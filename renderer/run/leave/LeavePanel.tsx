@@ -1,8 +1,8 @@
 /** Before leaving: what stands in the way of it and of the registration, what is not proven, then the end of the visit. */
 import { useEffect, useRef } from 'react';
 import type { ProgressBlocker } from '../../../domain/procedure/progressTypes.ts';
+import { BlockersByStep } from '../stage/BlockersByStep.tsx';
 import { useRun } from '../state/RunContext.ts';
-import { BlockersByStep } from './BlockersByStep.tsx';
 import { FinishForm } from './FinishForm.tsx';
 import { SealForm } from './SealForm.tsx';
 import { sameBlocker } from './sameBlocker.ts';

@@ -4,6 +4,7 @@ import { Note } from '../../kit/Note.tsx';
 import { useRun } from '../state/RunContext.ts';
 import { blockWords, itemLabel, stepTitle } from '../words/reasonWords.ts';
 import { BlockerList } from './BlockerList.tsx';
+import { BlockersByStep } from './BlockersByStep.tsx';
 
 export function LockedStep({ locks }: { readonly locks: readonly StepLock[] }) {
   const { words } = useRun();
@@ -20,7 +21,7 @@ export function LockedStep({ locks }: { readonly locks: readonly StepLock[] }) {
             tone="caution"
             title={`Locked: hold point before ${blockWords(lock.block)}, ${lock.blockers.length} open`}
           >
-            <BlockerList blockers={lock.blockers} />
+            <BlockersByStep blockers={lock.blockers} />
           </Note>
         ),
       )}

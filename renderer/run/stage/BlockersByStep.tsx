@@ -1,8 +1,8 @@
 /** A long list of what is open, under the step each thing belongs to; what is about the whole appliance comes first. */
 import type { ProgressBlocker } from '../../../domain/procedure/progressTypes.ts';
-import { BlockerList } from '../stage/BlockerList.tsx';
 import { useRun } from '../state/RunContext.ts';
 import { stepTitle } from '../words/reasonWords.ts';
+import { BlockerList } from './BlockerList.tsx';
 
 export function BlockersByStep({ blockers }: { readonly blockers: readonly ProgressBlocker[] }) {
   const { words } = useRun();
