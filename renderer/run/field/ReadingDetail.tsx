@@ -39,7 +39,11 @@ export function ReadingDetail({
   const { view } = useRun();
   const { sheet } = view;
   const worthSaying = findings.filter(
-    (finding) => finding.verdict !== 'no-limit-on-sheet' && (finding.verdict !== 'within' || finding.basis.result),
+    (finding) =>
+      finding.verdict !== 'no-limit-on-sheet' &&
+      (finding.verdict !== 'within' || finding.basis.result !== undefined) &&
+      // The sheet's own limits stand above already, the verdict beside the box.
+      !(finding.readingId !== null && finding.subject.startsWith('limit:')),
   );
   const because = notProvenBecause(findings);
   return (

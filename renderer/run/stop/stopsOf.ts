@@ -22,26 +22,36 @@ export function stopsOf(
   view: Pick<RunView, 'record' | 'sheet'>,
   analysis: Pick<RunAnalysis, 'steps' | 'findings'>,
 ): readonly Stop[] {
-  return [...findingStops(view, analysis.findings), ...answerStops(view, analysis.steps)];
+  return [...findingStops(view, analysis), ...answerStops(view, analysis.steps)];
 }
 
-function findingStops(view: Pick<RunView, 'record' | 'sheet'>, findings: readonly Finding[]): readonly Stop[] {
-  return findings
+/** One reading may break a sheet's limit and two ceilings at once: it stops once, by what asks for most. */
+function findingStops(
+  view: Pick<RunView, 'record' | 'sheet'>,
+  analysis: Pick<RunAnalysis, 'steps' | 'findings'>,
+): readonly Stop[] {
+  const stops = analysis.findings
     .filter((finding) => finding.verdict === 'stop')
-    .map((finding) => {
-      const ids = finding.readingId === null ? Object.values(finding.basis.inputs) : [finding.readingId];
-      const readings = view.record.readings.filter((one) => ids.includes(one.readingId));
-      const source = readings.at(-1);
-      const values = readings.map((one) => readingText(one, 'metric')).join(', ');
-      return {
-        key: `${finding.subject} ${readings.map((one) => one.readingId).join(' ')}`,
-        what: `${subjectWords(finding, view.sheet)}${values === '' ? '' : `: ${values}`}`,
-        why: basisWords(finding),
-        makeSafe: finding.makeSafe.length > 0 ? finding.makeSafe : BURNER_OFF,
-        leaveFirst: finding.leaveFirst === true,
-        at: source === undefined ? null : { stepKey: source.stepKey, itemKey: source.itemKey },
-      };
-    });
+    .map((finding) => findingStop(finding, view, analysis.steps))
+    .sort((one, other) => Number(other.leaveFirst) - Number(one.leaveFirst));
+  return [...Map.groupBy(stops, (stop) => stop.key).values()].flatMap((same) => same[0] ?? []);
+}
+
+function findingStop(finding: Finding, view: Pick<RunView, 'record' | 'sheet'>, steps: RunAnalysis['steps']): Stop {
+  const ids = finding.readingId === null ? Object.values(finding.basis.inputs) : [finding.readingId];
+  const readings = view.record.readings.filter((one) => ids.includes(one.readingId));
+  const source = readings.at(-1);
+  const item = steps.flatMap((step) => step.items).find((one) => one.key === source?.itemKey);
+  const subject = subjectWords(finding, view.sheet);
+  const values = readings.map((one) => readingText(one, 'metric')).join(', ');
+  return {
+    key: readings.map((one) => one.readingId).join(' ') || finding.subject,
+    what: `${finding.readingId !== null && item?.kind === 'read' ? item.label : subject}${values === '' ? '' : `: ${values}`}`,
+    why: basisWords(finding),
+    makeSafe: finding.makeSafe.length > 0 ? finding.makeSafe : BURNER_OFF,
+    leaveFirst: finding.leaveFirst === true,
+    at: source === undefined ? null : { stepKey: source.stepKey, itemKey: source.itemKey },
+  };
 }
 
 function answerStops(view: Pick<RunView, 'record'>, steps: RunAnalysis['steps']): readonly Stop[] {
