@@ -1,0 +1,120 @@
+/** Two hands on a keyboard: the only way these tests touch the app. Counts every key that is not a letter of a value. */
+import type { Page } from 'playwright-core';
+
+export type KeyCount = { readonly fields: number; readonly keys: number; readonly letters: number };
+
+export type KeyboardHands = {
+  readonly page: Page;
+  /** One key or chord that is not part of a value. */
+  readonly press: (key: string) => Promise<void>;
+  /** The letters of a value. */
+  readonly type: (text: string) => Promise<void>;
+  /** Tab until the thing with this name has the keyboard. */
+  readonly tabTo: (name: string | RegExp, by?: 'Tab' | 'Shift+Tab') => Promise<void>;
+  readonly fill: (label: string | RegExp, text: string) => Promise<void>;
+  readonly choose: (label: string | RegExp, option: string) => Promise<void>;
+  readonly pressButton: (name: string | RegExp, by?: 'Tab' | 'Shift+Tab') => Promise<void>;
+  /** Which file the system's chooser is answered with when it opens. */
+  readonly chooseFile: (path: string) => void;
+  readonly countField: () => void;
+  /** What was counted since the last time. */
+  readonly takeCount: () => KeyCount;
+};
+
+const MOST_TABS = 160;
+
+export function keyboardHands(page: Page): KeyboardHands {
+  let count = { fields: 0, keys: 0, letters: 0 };
+
+  let file: string | null = null;
+  // Heard from the start: a chooser that opens before anybody listens would stay open.
+  page.on('filechooser', (chooser) => {
+    if (file !== null) void chooser.setFiles(file);
+  });
+
+  const press = async (key: string) => {
+    count = { ...count, keys: count.keys + 1 };
+    await page.keyboard.press(key);
+  };
+  const type = async (text: string) => {
+    count = { ...count, letters: count.letters + text.length };
+    await page.keyboard.type(text);
+  };
+  const countField = () => {
+    count = { ...count, fields: count.fields + 1 };
+  };
+  const tabTo: KeyboardHands['tabTo'] = async (name, by = 'Tab') => {
+    const seen: string[] = [];
+    for (let tabs = 0; tabs < MOST_TABS; tabs += 1) {
+      await press(by);
+      const focused = await nameOfFocus(page);
+      if (typeof name === 'string' ? focused === name : name.test(focused)) return;
+      seen.push(focused);
+    }
+    throw new Error(`Tab never came to ${name}; it came to: ${[...new Set(seen)].join(' | ')}`);
+  };
+  return {
+    page,
+    press,
+    type,
+    tabTo,
+    async fill(label, text) {
+      await tabTo(label);
+      await type(text);
+      countField();
+    },
+    async choose(label, option) {
+      await tabTo(label);
+      const options = await page.evaluate<SelectState>(FOCUSED_SELECT);
+      const at = options.texts.findIndex((text) => text.startsWith(option));
+      const distance = at < 0 ? null : at - options.chosen;
+      if (distance === null) throw new Error(`${label}: there is no "${option}"`);
+      for (let step = 0; step < Math.abs(distance); step += 1) await press(distance > 0 ? 'ArrowDown' : 'ArrowUp');
+      const after = await page.evaluate<SelectState>(FOCUSED_SELECT);
+      if (after.chosen !== at) throw new Error(`${label}: "${after.texts[after.chosen]}" was chosen, not "${option}"`);
+      countField();
+    },
+    async pressButton(name, by = 'Tab') {
+      await tabTo(name, by);
+      await press('Enter');
+    },
+    chooseFile(path) {
+      file = path;
+    },
+    countField,
+    takeCount() {
+      const taken = count;
+      count = { fields: 0, keys: 0, letters: 0 };
+      return taken;
+    },
+  };
+}
+
+type SelectState = { readonly texts: readonly string[]; readonly chosen: number };
+
+// Text, because it runs in the page: this side knows no document.
+const FOCUSED_SELECT = `(() => {
+  const select = document.activeElement;
+  return { texts: [...(select.options ?? [])].map((one) => one.text), chosen: select.selectedIndex ?? -1 };
+})()`;
+
+/** As a screen reader would say it, near enough. */
+function nameOfFocus(page: Page): Promise<string> {
+  return page.evaluate<string>(NAME_OF_FOCUS);
+}
+
+const NAME_OF_FOCUS = `(() => {
+  const focused = document.activeElement;
+  if (focused === null || focused === document.body) return '(nothing)';
+  const labels = [...(focused.labels ?? [])];
+  const ids = focused.getAttribute('aria-labelledby')?.split(' ') ?? [];
+  const textOf = (elements) => elements.map((one) => one?.textContent ?? '').join(' ');
+  const name =
+    focused.getAttribute('aria-label') ??
+    (labels.length > 0
+      ? textOf(labels)
+      : ids.length > 0
+        ? textOf(ids.map((id) => document.getElementById(id)))
+        : (focused.textContent ?? ''));
+  return name.replace(/\\s+/g, ' ').replace(/ ?\\*$/, '').trim();
+})()`;
