@@ -82,7 +82,7 @@ export function InstrumentsScreen() {
                     cell: ({ instrumentId, label, retiredOn }) =>
                       retiredOn === null ? (
                         <Button variant="default" onClick={() => setCalibrating(instrumentId)}>
-                          Record calibration<span className="lo-hidden">: {label}</span>
+                          Record calibration<span className="lo-hidden"> of {label}</span>
                         </Button>
                       ) : (
                         ''
