@@ -1,4 +1,6 @@
 /** Judges a whole run: every rule over every reading, in an order that does not depend on how the record was stored. */
+
+import { QUANTITY_KEYS, type QuantityKey } from '../quantity/quantities.ts';
 import { judgeCeilings } from './ceilings/judgeCeilings.ts';
 import { judgeHotOutlet } from './ceilings/judgeHotOutlet.ts';
 import { judgeReliefHeadroom } from './ceilings/judgeReliefHeadroom.ts';
@@ -61,25 +63,39 @@ function questions(
 }
 
 /**
- * Everything but the question whether the numbers were typed right. With a reading to look at, values that cannot have to
- * do with it are left out; a finding about another one may still be among the answers.
+ * Everything but the question whether the numbers were typed right. With a reading to look at, rules and values that cannot
+ * have to do with it are left out; a finding about another one may still be among the answers.
  */
 function judgeNumbers(context: RunContext, readingId: string | null = null): readonly Finding[] {
-  return [...judgeAgainstLimits(context, readingId), ...COMPUTED_RULES.flatMap((rule) => rule(context))];
+  const quantities = new Set(
+    context.measured.filter(({ reading }) => reading.readingId === readingId).map(({ quantity }) => quantity),
+  );
+  const isCalledFor = ({ from }: ComputedRule) => readingId === null || from.some((one) => quantities.has(one));
+  return [
+    ...judgeAgainstLimits(context, readingId),
+    ...COMPUTED_RULES.filter(isCalledFor).flatMap(({ judge }) => judge(context)),
+  ];
 }
 
-const COMPUTED_RULES: ReadonlyArray<(context: RunContext) => readonly Finding[]> = [
-  combustionQuality,
-  clockedInput,
-  heatOutputOfCircuit,
-  coldFillForHeight,
-  inletDrop,
-  coRising,
-  supplyForEmitters,
-  outdoorSensor,
-  factoryDefaults,
-  answersDisagree,
-  worseAfterWork,
+type ComputedRule = {
+  readonly judge: (context: RunContext) => readonly Finding[];
+  /** The quantities its findings name among their inputs. */
+  readonly from: readonly QuantityKey[];
+};
+
+const COMPUTED_RULES: readonly ComputedRule[] = [
+  { judge: combustionQuality, from: ['o2DryVolPct', 'flueGasC', 'intakeAirC', 'returnC'] },
+  { judge: clockedInput, from: ['meterDialM3', 'meterTurns', 'meterSeconds', 'heatingValueMjPerM3'] },
+  { judge: heatOutputOfCircuit, from: ['systemFlowLPerMin', 'supplyC', 'returnC'] },
+  { judge: coldFillForHeight, from: ['systemPressureBarG'] },
+  { judge: inletDrop, from: ['inletPressureMbarG'] },
+  { judge: coRising, from: ['coPpm'] },
+  { judge: supplyForEmitters, from: ['supplySetpointC', 'manifoldSupplyC', 'resetDesignSupplyC'] },
+  { judge: outdoorSensor, from: ['displayOutdoorC', 'outdoorC'] },
+  // A setting of any kind may have a factory default.
+  { judge: factoryDefaults, from: QUANTITY_KEYS },
+  { judge: answersDisagree, from: [] },
+  { judge: worseAfterWork, from: ['coPpm'] },
 ];
 
 /** Limits, relations, ceilings and proof. */

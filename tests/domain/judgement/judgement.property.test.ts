@@ -118,6 +118,24 @@ describe('judging', () => {
     );
   });
 
+  it('judges each reading of a whole run exactly as the run will', () => {
+    const extras = (
+      ['displayOutdoorC', 'outdoorC', 'manifoldSupplyC', 'systemFlowLPerMin', 'typedGasRateM3PerH'] as const
+    ).map((quantity, index) =>
+      reading({ quantity, value: 10 + 7 * index, itemKey: quantity, stepKey: 'leaving', minutes: 79 }),
+    );
+    const whole = { ...cleanRecord(), readings: [...cleanRecord().readings, ...extras] };
+    const bad = withValue(withValue(whole, 'o2DryVolPct', 'high', 9), 'co2DryVolPct', 'high', 5);
+    for (const one of [whole, bad]) {
+      const findings = judgeRun({ record: one, sheet });
+      for (const live of one.readings) {
+        expect(judgeReading({ record: one, sheet, reading: live })).toEqual(
+          findings.filter((finding) => isAbout(finding, live.readingId)),
+        );
+      }
+    }
+  });
+
   it('judges a reading as typed exactly as the run will', async () => {
     await fc.assert(
       fc.property(record, fc.nat(), (one, index) => {
