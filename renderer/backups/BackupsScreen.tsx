@@ -1,6 +1,5 @@
 /** Copies of the store: when the last was made, make one now, go back to one. */
 import { Button } from '@mantine/core';
-import { useState } from 'react';
 import { formatNumber } from '../../domain/quantity/formatQuantity.ts';
 import type { BackupCopy } from '../../electron/contract/backups.ts';
 import { Answer } from '../kit/Answer.tsx';
@@ -9,12 +8,12 @@ import { InstantText } from '../kit/DateText.tsx';
 import { instantWords } from '../kit/dayWords.ts';
 import { EmptyState } from '../kit/EmptyState.tsx';
 import { ErrorText } from '../kit/ErrorText.tsx';
-import { Note } from '../kit/Note.tsx';
 import { PlainTable } from '../kit/PlainTable.tsx';
 import { Screen } from '../kit/Screen.tsx';
 import { useHasRole } from '../operations/AppStatus.tsx';
 import { useAct } from '../operations/useAct.ts';
 import { useOperation } from '../operations/useOperation.ts';
+import { leaveSignInNotice } from '../start/signInNotice.ts';
 
 const KEPT_WORDS: Readonly<Record<BackupCopy['kept'], string>> = {
   daily: 'daily',
@@ -29,7 +28,6 @@ export function BackupsScreen() {
   const make = useAct('backups.make');
   const restore = useAct('backups.restore');
   const mayRestore = useHasRole('owner');
-  const [kept, setKept] = useState<string | null>(null);
   const makeButton = (
     <Button loading={make.isBusy} onClick={() => void make.act({})}>
       Make a backup now
@@ -39,11 +37,6 @@ export function BackupsScreen() {
     <Screen title="Backups" action={makeButton}>
       <ErrorText error={make.error} />
       <ErrorText error={restore.error} />
-      {kept === null ? null : (
-        <Note tone="fir" isSpoken>
-          The store is as it was then. What was replaced is kept as {kept}. Sign in again.
-        </Note>
-      )}
       <Answer of={found}>
         {({ folder, copies }) => (
           <>
@@ -97,7 +90,10 @@ export function BackupsScreen() {
                               isBusy={restore.isBusy}
                               onConfirm={async () => {
                                 const reply = await restore.act({ name });
-                                if (reply.ok) setKept(reply.value.replacedKeptAs);
+                                if (reply.ok)
+                                  leaveSignInNotice(
+                                    `The store is as it was at ${instantWords(madeAt)}. What was replaced is kept as ${reply.value.replacedKeptAs}.`,
+                                  );
                               }}
                             >
                               Everything recorded after {instantWords(madeAt)} leaves the store in use. It is not thrown

@@ -25,7 +25,10 @@ const DOCUMENT_WORDS = {
 
 export function PacketPanel({ registration }: { readonly registration: Registration }) {
   const { gaps, documents, runId } = registration;
-  const lastBuiltAt = documents.map(({ issuedAt }) => issuedAt).sort().at(-1);
+  const lastBuiltAt = documents
+    .map(({ issuedAt }) => issuedAt)
+    .sort()
+    .at(-1);
   const latest = documents.filter(({ issuedAt }) => issuedAt === lastBuiltAt);
   const earlier = documents.filter(({ issuedAt }) => issuedAt !== lastBuiltAt);
   return (

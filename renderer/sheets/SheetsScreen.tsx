@@ -52,7 +52,7 @@ export function SheetsScreen() {
           <ul>
             {take.error.data.problems.map(({ path, message }) => (
               <li key={`${path} ${message}`}>
-                <code>{path}</code>: {message}
+                <code>{path}</code>: {problemWords(message)}
               </li>
             ))}
           </ul>
@@ -105,4 +105,12 @@ export function SheetsScreen() {
       </Answer>
     </Screen>
   );
+}
+
+/** The schema's own message says a missing field in a programmer's way. */
+function problemWords(message: string): string {
+  if (/received undefined$/.test(message)) return 'missing';
+  return message
+    .replace(/^Too small: expected string to have >=1 characters$/, 'empty')
+    .replace(/^Invalid input: /, '');
 }

@@ -6,9 +6,11 @@ import { PinInput } from '../form/PinInput.tsx';
 import { BrandMark } from '../kit/BrandMark.tsx';
 import { ErrorText } from '../kit/ErrorText.tsx';
 import { roleWords } from '../kit/errorWords.ts';
+import { Note } from '../kit/Note.tsx';
 import { useAppStatus } from '../operations/AppStatus.tsx';
 import { useAct } from '../operations/useAct.ts';
 import { DEMO_PIN } from './demoPin.ts';
+import { dropSignInNotice, readSignInNotice } from './signInNotice.ts';
 
 const LAST_PERSON_KEY = 'lightoff.last-person';
 
@@ -18,6 +20,7 @@ export function SignInScreen() {
     const last = window.localStorage.getItem(LAST_PERSON_KEY);
     return people.find((person) => person.staffId === last)?.staffId ?? people[0]?.staffId ?? null;
   });
+  const [notice] = useState(readSignInNotice);
   const chosen = people.find((person) => person.staffId === staffId) ?? null;
   return (
     <Stack gap="lg">
@@ -31,6 +34,11 @@ export function SignInScreen() {
           </div>
         </div>
       </Group>
+      {notice === null ? null : (
+        <Note tone="fir" isSpoken>
+          {notice}
+        </Note>
+      )}
       <fieldset aria-label="People" className="lo-people">
         {people.map((person) => (
           <button
@@ -67,6 +75,7 @@ function PinForm({ person }: { readonly person: Person }) {
     const reply = await signIn.act({ staffId: person.staffId, pin });
     if (reply.ok) {
       window.localStorage.setItem(LAST_PERSON_KEY, person.staffId);
+      dropSignInNotice();
       return;
     }
     setPin('');
