@@ -12,6 +12,7 @@ import { useRun } from '../state/RunContext.ts';
 import { sourceWords } from '../words/findingWords.ts';
 import { limitWords, stopWords } from '../words/limitWords.ts';
 import { problemWords } from '../words/problemWords.ts';
+import { waitsForMore } from '../words/shownVerdict.ts';
 import { meaningText } from './meaningText.ts';
 import { Suggestions } from './Suggestions.tsx';
 
@@ -41,6 +42,7 @@ export function ReadingDetail({
   const worthSaying = findings.filter(
     (finding) =>
       finding.verdict !== 'no-limit-on-sheet' &&
+      !waitsForMore(finding) &&
       (finding.verdict !== 'within' || finding.basis.result !== undefined) &&
       // The sheet's own limits stand above already, the verdict beside the box.
       !(finding.readingId !== null && finding.subject.startsWith('limit:')),

@@ -1,6 +1,8 @@
 /** Puts the keyboard into the item that is worked on: its main box or its answers; nothing while a dialog is open. */
 import type { ItemAddress } from '../../../domain/procedure/progressTypes.ts';
 
+const ROOM_TO_GROW_PX = 120;
+
 export function focusActive(address: ItemAddress): void {
   if (document.querySelector('dialog[open]') !== null) return;
   const card = document.querySelector<HTMLElement>(`[data-card="${address.itemKey}"]`);
@@ -11,5 +13,9 @@ export function focusActive(address: ItemAddress): void {
   if (scroller !== null && scroller !== undefined) scroller.scrollTop = 0;
   main.focus({ preventScroll: true });
   if (main instanceof HTMLInputElement) main.select();
-  card?.scrollIntoView({ block: 'nearest' });
+  const bottom = scroller?.getBoundingClientRect().bottom ?? window.innerHeight;
+  // What the judgement says grows below the box: a card near the bottom is brought up.
+  if (card !== null && card.getBoundingClientRect().bottom + ROOM_TO_GROW_PX > bottom) {
+    card.scrollIntoView({ block: 'start' });
+  }
 }

@@ -1,7 +1,7 @@
 /** What a finding is about and where its demand comes from, in words. */
 import type { Finding } from '../../../domain/judgement/finding.ts';
 import type { Basis, ModelSheet } from '../../../domain/procedure/modelSheet.ts';
-import { isQuantityKey, quantitySpec } from '../../../domain/quantity/quantities.ts';
+import { isQuantityKey, type QuantityKey, quantitySpec } from '../../../domain/quantity/quantities.ts';
 import { pointWords } from './pointWords.ts';
 import { isSuggestionCode, suggestionQuestion } from './suggestionWords.ts';
 
@@ -9,6 +9,10 @@ import { isSuggestionCode, suggestionQuestion } from './suggestionWords.ts';
 export function subjectWords(finding: Pick<Finding, 'subject'>, sheet: Pick<ModelSheet, 'firingPoints'>): string {
   const mistake = /^mistake:([^@]+)/.exec(finding.subject)?.[1];
   if (mistake !== undefined && isSuggestionCode(mistake)) return suggestionQuestion(mistake);
+  const relation = /^relation:([^@]+)@(.+)$/.exec(finding.subject);
+  if (relation !== null && isQuantityKey(relation[1] ?? '')) {
+    return `${quantitySpec(relation[1] as QuantityKey).label}: ${relation[2]?.replace('-', ' minus ').replaceAll('-', ' ')}`;
+  }
   const [, what = finding.subject, point] = /^(?:[a-z-]+:)?([^@]+)(?:@(.+))?$/.exec(finding.subject) ?? [];
   const name = isQuantityKey(what) ? quantitySpec(what).label : sentence(what);
   return point === undefined ? name : `${name}, ${pointWords(point, sheet).toLowerCase()}`;

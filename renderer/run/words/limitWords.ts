@@ -32,8 +32,9 @@ function boundText(quantity: QuantityKey, own: number, unit: EntryUnit): string 
   const shown = Number(unit.fromOwn(own).toPrecision(12));
   const unitsPerOwn = unit.fromOwn(1) - unit.fromOwn(0);
   const usual = Math.max(0, quantitySpec(quantity).decimals - Math.round(Math.log10(unitsPerOwn)));
-  // A converted bound (9.96 mbar for 4 in w.c.) has endless decimals: two more than usual at most, and no empty ones.
-  const rounded = Number(shown.toFixed(usual + 2));
+  // A converted bound (12.04 psi for 0.83 bar) has endless decimals: no more than are usual. One of the sheet's own may
+  // have one more. Empty ones are left out.
+  const rounded = Number(shown.toFixed(shown === own ? usual + 1 : usual));
   return formatNumber(rounded, decimalsOf(rounded));
 }
 

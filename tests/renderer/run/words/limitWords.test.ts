@@ -16,10 +16,11 @@ describe('limitWords', () => {
     ['freshAirO2VolPct', '%', { min: 20.6 }, 'at least 20.6 %'],
     ['cleanStarts', '', { min: 5 }, 'at least 5'],
     ['systemPressureBarG', 'bar', { min: 0.25, max: null }, 'at least 0.25 bar'],
+    ['systemPressureBarG', 'psi', { min: 0.83, max: 1.72 }, '12 to 24.9 psi'],
     ['supplySetpointC', '°F', { min: 30, max: 45 }, '86 to 113 °F'],
     // 4 in w.c. as the sheet stores it: 9.96356 mbar.
     ['inletPressureMbarG', 'in w.c.', { min: 9.96356, max: 34.87246 }, '4 to 14 in w.c.'],
-    ['inletPressureMbarG', 'mbar', { min: 9.96356, max: 34.87246 }, '9.964 to 34.872 mbar'],
+    ['inletPressureMbarG', 'mbar', { min: 9.96356, max: 34.87246 }, '9.96 to 34.87 mbar'],
   ] as const)('%s in %s', (quantity, symbol, bounds, words) => {
     expect(limitWords(quantity, bounds, inUnit(quantity, symbol))).toBe(words);
   });

@@ -12,6 +12,7 @@ describe('subjectWords', () => {
     ['limit:systemPressureBarG@hot', 'System pressure, hot'],
     ['computed:excess-air@high', 'Excess air, high fire'],
     ['ceiling:room-co-everybody-out@before', 'Room CO everybody out, before'],
+    ['relation:systemPressureBarG@hot-cold', 'System pressure: hot minus cold'],
     ['mistake:o2-co2-swapped@high', 'O₂ and CO₂ swapped?'],
   ])('%s', (subject, words) => {
     expect(subjectWords({ subject }, sheet)).toBe(words);
