@@ -1,5 +1,6 @@
 /** Decides what a person may see at all: first run, sign-in, or the frame with the screen they are on. */
 import { type ReactNode, useEffect, useRef } from 'react';
+import { ErrorBoundary } from './kit/ErrorBoundary.tsx';
 import { type ErrorCode, type ErrorWith, errorWords } from './kit/errorWords.ts';
 import { Note } from './kit/Note.tsx';
 import { AppStatus, useAppStatus } from './operations/AppStatus.tsx';
@@ -61,12 +62,14 @@ function Gate() {
       <>
         <SkipLink />
         <Strips status={status} />
-        <RunScreen
-          key={place.params.runId}
-          visitId={place.params.visitId}
-          runId={place.params.runId}
-          stepKey={place.params.stepKey ?? null}
-        />
+        <ErrorBoundary>
+          <RunScreen
+            key={place.params.runId}
+            visitId={place.params.visitId}
+            runId={place.params.runId}
+            stepKey={place.params.stepKey ?? null}
+          />
+        </ErrorBoundary>
       </>
     );
   }
@@ -78,7 +81,9 @@ function Gate() {
         <div style={{ minWidth: 0 }}>
           <Strips status={status} />
           <Main>
-            <CurrentScreen place={place} />
+            <ErrorBoundary key={JSON.stringify(place)}>
+              <CurrentScreen place={place} />
+            </ErrorBoundary>
           </Main>
         </div>
       </div>

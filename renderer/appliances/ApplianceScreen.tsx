@@ -1,5 +1,6 @@
 /** One appliance: open make-safes first, then what can be booked, its dates, its history. */
 import { Button, Group } from '@mantine/core';
+import { useState } from 'react';
 import type { OutputOf } from '../../electron/contract/index.ts';
 import { AmountText } from '../kit/AmountText.tsx';
 import { Answer } from '../kit/Answer.tsx';
@@ -20,7 +21,7 @@ import { RouteLink } from '../RouteLink.tsx';
 import { goTo } from '../route.ts';
 import { DatesPanel } from './DatesPanel.tsx';
 import { FuelPanel } from './FuelPanel.tsx';
-import { MakeSafeFacts, OpenMakeSafe } from './MakeSafePanel.tsx';
+import { MakeSafeFacts, OpenMakeSafe, OpenMakeSafePanel } from './MakeSafePanel.tsx';
 
 export function ApplianceScreen({ applianceId }: { readonly applianceId: string }) {
   const found = useOperation('appliances.get', { applianceId });
@@ -60,6 +61,7 @@ export function ApplianceScreen({ applianceId }: { readonly applianceId: string 
 
 function Appliance({ found, mayEdit }: { readonly found: OutputOf<'appliances.get'>; readonly mayEdit: boolean }) {
   const { applianceId, appliance, makeSafes } = found;
+  const [isUnsafe, setIsUnsafe] = useState(false);
   const closed = makeSafes.filter(({ closedAt }) => closedAt !== null);
   return (
     <>
@@ -68,7 +70,8 @@ function Appliance({ found, mayEdit }: { readonly found: OutputOf<'appliances.ge
         .map((makeSafe) => (
           <OpenMakeSafe key={makeSafe.makeSafeId} makeSafe={makeSafe} />
         ))}
-      <WorkPanel found={found} mayEdit={mayEdit} />
+      {isUnsafe ? <OpenMakeSafePanel applianceId={applianceId} onDone={() => setIsUnsafe(false)} /> : null}
+      <WorkPanel found={found} mayEdit={mayEdit} onUnsafe={() => setIsUnsafe(true)} />
       <div className="lo-columns">
         <Panel title="The appliance">
           <Facts
@@ -121,7 +124,15 @@ function SheetLink({ sheetId }: { readonly sheetId: string | null }) {
   );
 }
 
-function WorkPanel({ found, mayEdit }: { readonly found: OutputOf<'appliances.get'>; readonly mayEdit: boolean }) {
+function WorkPanel({
+  found,
+  mayEdit,
+  onUnsafe,
+}: {
+  readonly found: OutputOf<'appliances.get'>;
+  readonly mayEdit: boolean;
+  readonly onUnsafe: () => void;
+}) {
   const { applianceId, visits } = found;
   const open = useAct('jobs.open');
   const openJobs = useOperation('jobs.list', { unplannedOnly: true, applianceId });
@@ -153,6 +164,9 @@ function WorkPanel({ found, mayEdit }: { readonly found: OutputOf<'appliances.ge
               </Button>
             </>
           ) : null}
+          <Button variant="default" onClick={onUnsafe}>
+            Make safe …
+          </Button>
           <RouteLink to="registration" params={{ applianceId }}>
             Registration
           </RouteLink>

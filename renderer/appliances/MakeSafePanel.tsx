@@ -1,27 +1,47 @@
 /** Open make-safes of an appliance, before everything else about it: what is wrong, how it was isolated, who was told. */
-import { Button, Stack, TextInput } from '@mantine/core';
+import { Button, Checkbox, Group, Stack, TextInput } from '@mantine/core';
 import { useState } from 'react';
 import type { OutputOf } from '../../electron/contract/index.ts';
+import { DraftFormFrame } from '../form/DraftFormFrame.tsx';
+import { TextField } from '../form/TextField.tsx';
+import { useDraftForm } from '../form/useDraftForm.ts';
+import { Caution } from '../kit/Caution.tsx';
 import { InstantText } from '../kit/DateText.tsx';
 import { ErrorText } from '../kit/ErrorText.tsx';
 import { Facts } from '../kit/Facts.tsx';
 import { Note } from '../kit/Note.tsx';
-import { useHasRole } from '../operations/AppStatus.tsx';
+import { Panel } from '../kit/Panel.tsx';
+import { useAppStatus, useHasRole } from '../operations/AppStatus.tsx';
 import { useAct } from '../operations/useAct.ts';
 
 type MakeSafe = OutputOf<'appliances.get'>['makeSafes'][number];
 
 export function OpenMakeSafe({ makeSafe }: { readonly makeSafe: MakeSafe }) {
   const mayClose = useHasRole('technician', 'owner');
+  const [isDescribing, setIsDescribing] = useState(false);
   return (
     <Note tone="ember" title={`Make-safe open: ${makeSafe.what}`}>
       <Stack gap="sm" mt="xs">
         <MakeSafeFacts makeSafe={makeSafe} />
         <p style={{ margin: 0 }}>Nothing may be lit here until a licensed person has closed it.</p>
+        {isDescribing ? (
+          <DescribeForm makeSafe={makeSafe} onDone={() => setIsDescribing(false)} />
+        ) : isDescribed(makeSafe) ? null : (
+          <Group gap="sm">
+            <Button variant="default" onClick={() => setIsDescribing(true)}>
+              Write down what was done
+            </Button>
+          </Group>
+        )}
         {mayClose ? <CloseForm makeSafeId={makeSafe.makeSafeId} /> : null}
       </Stack>
     </Note>
   );
+}
+
+/** How the notice was given does not come back with the record: writing a second time would lose it. */
+function isDescribed({ isolatedHow, labelNumber, toldWhom }: MakeSafe): boolean {
+  return isolatedHow !== null || labelNumber !== null || toldWhom !== null;
 }
 
 export function MakeSafeFacts({ makeSafe }: { readonly makeSafe: MakeSafe }) {
@@ -92,5 +112,98 @@ function CloseForm({ makeSafeId }: { readonly makeSafeId: string }) {
         </div>
       </Stack>
     </form>
+  );
+}
+
+function DescribeForm({ makeSafe, onDone }: { readonly makeSafe: MakeSafe; readonly onDone: () => void }) {
+  const { makeSafeId } = makeSafe;
+  const form = useDraftForm({
+    draftKey: `make-safe.${makeSafeId}`,
+    operation: 'makeSafes.describe',
+    initial: {
+      isolatedHow: makeSafe.isolatedHow ?? '',
+      labelNumber: makeSafe.labelNumber ?? '',
+      toldWhom: makeSafe.toldWhom ?? '',
+      deliveredHow: '',
+      isRefused: false,
+    },
+    toInput: (values, reader) => ({
+      makeSafeId,
+      isolatedHow: reader.optional(values.isolatedHow),
+      labelNumber: reader.optional(values.labelNumber),
+      toldWhom: reader.optional(values.toldWhom),
+      deliveredHow: reader.optional(values.deliveredHow),
+      isRefused: values.isRefused,
+    }),
+    onDone,
+  });
+  return (
+    <DraftFormFrame
+      form={form}
+      submitLabel="Save"
+      failure={<ErrorText error={form.error} />}
+      beside={
+        <Button variant="default" onClick={onDone}>
+          Leave it
+        </Button>
+      }
+    >
+      <div className="lo-fields">
+        <TextField
+          form={form}
+          name="isolatedHow"
+          label="How it was isolated"
+          placeholder="gas cock closed, plugged …"
+        />
+        <TextField form={form} name="labelNumber" label="Number of the label" />
+        <TextField form={form} name="toldWhom" label="Who was told" />
+        <TextField form={form} name="deliveredHow" label="How the notice was given" placeholder="by hand, e-mail …" />
+        <Checkbox
+          size="md"
+          label="They refused to have it isolated"
+          checked={form.values.isRefused}
+          onChange={(event) => form.set({ isRefused: event.currentTarget.checked })}
+        />
+      </div>
+    </DraftFormFrame>
+  );
+}
+
+/** From a phone call or a look at it: acting comes first, this record after. */
+export function OpenMakeSafePanel({
+  applianceId,
+  onDone,
+}: {
+  readonly applianceId: string;
+  readonly onDone: () => void;
+}) {
+  const { company } = useAppStatus();
+  const emergencyNumber = company?.emergencyNumber ?? null;
+  const form = useDraftForm({
+    draftKey: `open-make-safe.${applianceId}`,
+    operation: 'makeSafes.open',
+    initial: { what: '' },
+    toInput: (values) => ({ applianceId, visitId: null, what: values.what }),
+    onDone,
+  });
+  return (
+    <Panel title="Made safe, or has to be">
+      <DraftFormFrame
+        form={form}
+        submitLabel="Open a make-safe"
+        failure={<ErrorText error={form.error} />}
+        beside={
+          <Button variant="default" onClick={onDone}>
+            Leave it
+          </Button>
+        }
+      >
+        <Caution>
+          Gas smell or a CO alarm: everybody out first, touch no switch, call from outside
+          {emergencyNumber === null ? '' : ` (${emergencyNumber})`}. Write it down afterwards.
+        </Caution>
+        <TextField form={form} name="what" label="What is wrong" isNeeded />
+      </DraftFormFrame>
+    </Panel>
   );
 }
