@@ -24,7 +24,6 @@ export type DraftForm<V extends object> = {
   readonly discardDraft: () => void;
   readonly submit: () => Promise<void>;
   readonly isBusy: boolean;
-  readonly isChanged: boolean;
   /** Counts refused tries, so that the form can lead the keyboard to the first wrong field. */
   readonly refusals: number;
 };
@@ -117,7 +116,6 @@ export function useDraftForm<V extends object, N extends OperationName>({
     submit: () => send((input) => input),
     sendAnyway: send,
     isBusy,
-    isChanged: JSON.stringify(values) !== start.base,
     refusals,
     error: error?.code === 'bad-input' ? null : error,
   };

@@ -22,11 +22,3 @@ export function instantWords(instant: string, timeZone = Temporal.Now.timeZoneId
   const time = `${String(at.hour).padStart(2, '0')}:${String(at.minute).padStart(2, '0')}`;
   return `${dayWords(at.toPlainDate().toString())}, ${time}`;
 }
-
-/** `today`, `tomorrow`, `in 3 days`, `2 days ago`. */
-export function daysAwayWords(daysAway: number): string {
-  if (daysAway === 0) return 'today';
-  if (daysAway === 1) return 'tomorrow';
-  if (daysAway === -1) return 'yesterday';
-  return daysAway > 0 ? `in ${daysAway} days` : `${-daysAway} days ago`;
-}

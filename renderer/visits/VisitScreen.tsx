@@ -21,6 +21,7 @@ import { useAct } from '../operations/useAct.ts';
 import { useOperation } from '../operations/useOperation.ts';
 import { RouteLink } from '../RouteLink.tsx';
 import { goTo } from '../route.ts';
+import { SealPanel } from './SealPanel.tsx';
 import { arrivalWords } from './VisitCard.tsx';
 import { VisitFields } from './VisitFields.tsx';
 import { visitFromForm, visitToForm } from './visitForm.ts';
@@ -153,6 +154,7 @@ function Visit({ visit }: { readonly visit: VisitRow }) {
         )}
       </Panel>
       {isAhead(visit) && mayCancel ? <CancelPanel visitId={visit.visitId} /> : null}
+      {visit.jobs.some(({ isSealed }) => isSealed) ? <SealPanel visitId={visit.visitId} /> : null}
       <HistoryPanel entity="visits" entityId={visit.visitId} />
     </>
   );

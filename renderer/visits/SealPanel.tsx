@@ -1,0 +1,56 @@
+/** Recomputes the fingerprints of a visit's sealed records and says whether the chain holds. */
+import { Button } from '@mantine/core';
+import { useState } from 'react';
+import { Answer } from '../kit/Answer.tsx';
+import { Note } from '../kit/Note.tsx';
+import { Panel } from '../kit/Panel.tsx';
+import { PlainTable } from '../kit/PlainTable.tsx';
+import { useOperation } from '../operations/useOperation.ts';
+
+export function SealPanel({ visitId }: { readonly visitId: string }) {
+  const [isAsked, setIsAsked] = useState(false);
+  const verified = useOperation('records.verify', { visitId }, { isWanted: isAsked });
+  return (
+    <Panel
+      title="Seal"
+      action={
+        <Button variant="default" onClick={() => (isAsked ? verified.askAgain() : setIsAsked(true))}>
+          Check it
+        </Button>
+      }
+    >
+      {isAsked ? (
+        <Answer of={verified}>
+          {({ isIntact, entries }) => (
+            <>
+              {isIntact ? (
+                <Note tone="fir" isSpoken>
+                  Unchanged since it was sealed.
+                </Note>
+              ) : (
+                <Note tone="ember" title="Changed after it was sealed" isSpoken>
+                  Do not rely on it; look at a backup from before.
+                </Note>
+              )}
+              <PlainTable
+                caption="Sealed entries"
+                rows={entries}
+                keyOf={({ sequence }) => String(sequence)}
+                columns={[
+                  { label: 'No.', cell: ({ sequence }) => sequence },
+                  { label: 'What', cell: ({ kind }) => kind.replaceAll('-', ' ') },
+                  { label: 'Fingerprint (SHA-256)', cell: ({ sha256 }) => <code className="lo-hash">{sha256}</code> },
+                  { label: 'Problem', cell: ({ problem }) => problem ?? 'none' },
+                ]}
+              />
+            </>
+          )}
+        </Answer>
+      ) : (
+        <p className="lo-faint" style={{ margin: 0 }}>
+          A sealed record carries a fingerprint of everything in it, chained to the one before.
+        </p>
+      )}
+    </Panel>
+  );
+}
