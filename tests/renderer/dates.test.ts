@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { readDay } from '../../renderer/form/FormReader.ts';
 import { impreciseDayWords, readImpreciseDay } from '../../renderer/form/impreciseDay.ts';
 import { durationWords, readDuration, readTime } from '../../renderer/form/readTime.ts';
-import { daysAwayWords, dayWords, instantWords } from '../../renderer/kit/dayWords.ts';
+import { dayWords, instantWords } from '../../renderer/kit/dayWords.ts';
 import { mondayOf, weekOf } from '../../renderer/visits/week.ts';
 
 const today = Temporal.PlainDate.from('2026-07-04');
