@@ -7,35 +7,38 @@ import { subjectWords } from '../words/findingWords.ts';
 
 export function ComputedValues({ findings }: { readonly findings: readonly Finding[] }) {
   const { view } = useRun();
-  const computed = newestOfEach(findings.filter((finding) => finding.basis.result !== undefined));
+  const computed = eachOnce(findings.filter((finding) => finding.basis.result !== undefined));
   if (computed.length === 0) return null;
   return (
     <section className="run-side-part" aria-label="Computed values">
       <h2>Worked out</h2>
-      <table className="run-computed">
-        <tbody>
-          {computed.map((finding) => (
-            <tr key={finding.subject}>
-              <th scope="row">
-                {subjectWords(finding, view.sheet)}
-                <span className="run-formula">{finding.basis.formula}</span>
-              </th>
-              <td>
-                <b>{resultText(finding)}</b>
-                {deviationText(finding)}
-                {finding.verdict === 'no-limit-on-sheet' ? null : <VerdictMark verdict={finding.verdict} />}
-              </td>
-            </tr>
-          ))}
-        </tbody>
-      </table>
+      <ul className="run-computed">
+        {computed.map((finding) => (
+          <li key={finding.subject}>
+            <span className="run-computed-line">
+              <span>{subjectWords(finding, view.sheet)}</span>
+              <b>{resultText(finding)}</b>
+            </span>
+            {finding.verdict === 'no-limit-on-sheet' ? null : <VerdictMark verdict={finding.verdict} />}
+            {deviationText(finding)}
+            <span className="run-formula">{finding.basis.formula}</span>
+          </li>
+        ))}
+      </ul>
     </section>
   );
 }
 
-/** A series gives one of each per sample; the last one read is shown. */
-function newestOfEach(findings: readonly Finding[]): readonly Finding[] {
-  return [...new Map(findings.map((finding) => [finding.subject, finding])).values()];
+/**
+ * A series gives one of each per sample: the last one read is shown. A number held against a sheet and a ceiling is still
+ * one number: the heavier verdict stands beside it.
+ */
+function eachOnce(findings: readonly Finding[]): readonly Finding[] {
+  const newest = [...new Map(findings.map((finding) => [finding.subject, finding])).values()];
+  const byNumber = Map.groupBy(newest, ({ basis }) => `${basis.formula} ${basis.result?.value}`);
+  return [...byNumber.values()].flatMap(
+    (same) => same.find((one) => one.verdict !== 'no-limit-on-sheet') ?? same[0] ?? [],
+  );
 }
 
 function resultText({ basis }: Finding): string {

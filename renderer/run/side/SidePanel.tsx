@@ -18,6 +18,7 @@ export function SidePanel() {
   const isCombustion = step.items.some((item) => item.kind === 'series');
   return (
     <aside
+      ref={takeKeyboard}
       className="run-side"
       data-empty={findings.length === 0}
       data-open={isOpen}
@@ -34,11 +35,16 @@ export function SidePanel() {
       </button>
       <div className="run-side-content">
         <FindingsOfStep findings={findings} />
-        <ComputedValues findings={findings} />
         {isCombustion ? <FiringPointChart /> : null}
+        <ComputedValues findings={findings} />
       </div>
     </aside>
   );
+}
+
+/** It scrolls on its own: without a tab stop the keyboard could not. */
+function takeKeyboard(region: HTMLElement | null): void {
+  if (region !== null) region.tabIndex = 0;
 }
 
 function SummaryLine({ findings }: { readonly findings: readonly Finding[] }) {

@@ -1,0 +1,56 @@
+import { describe, expect, it } from 'vitest';
+import { EVERYBODY_OUT } from '../../../../domain/judgement/makeSafe.ts';
+import { stopsOf } from '../../../../renderer/run/stop/stopsOf.ts';
+import { aFinding } from '../../../support/aFinding.ts';
+import { DAY_START, emptyRecord, reading, withAnswer, withReading } from '../../../support/runRecordBuilder.ts';
+import { anItem, aStep, tinySheet } from '../../../support/tinySheet.ts';
+
+const sheet = tinySheet([
+  aStep('arrival', [
+    anItem('read', 'room-co', { label: 'CO in the room', quantity: 'roomCoPpm', point: 'before' }),
+    anItem('choose', 'smell', {
+      label: 'Smell of gas?',
+      options: [
+        { value: 'none', label: 'None' },
+        { value: 'smell', label: 'Gas smell', outcome: 'stop' },
+      ],
+    }),
+  ]),
+]);
+const roomCo = reading('room-co', 'roomCoPpm', 150, DAY_START, { stepKey: 'arrival' });
+const record = withReading(emptyRecord('natural-gas'), roomCo);
+
+describe('stopsOf', () => {
+  it('lets one reading stop once, by what asks everybody out', () => {
+    const findings = [
+      aFinding({ verdict: 'stop', readingId: roomCo.readingId, subject: 'limit:roomCoPpm@before', makeSafe: ['wait'] }),
+      aFinding({
+        verdict: 'stop',
+        readingId: roomCo.readingId,
+        subject: 'ceiling:room-co-everybody-out@before',
+        makeSafe: EVERYBODY_OUT,
+        leaveFirst: true,
+      }),
+    ];
+    const stops = stopsOf({ record, sheet }, { steps: sheet.startup, findings });
+    expect(stops).toHaveLength(1);
+    expect(stops[0]).toMatchObject({
+      what: 'CO in the room: 150 ppm',
+      leaveFirst: true,
+      makeSafe: EVERYBODY_OUT,
+      at: { stepKey: 'arrival', itemKey: 'room-co' },
+    });
+  });
+
+  it('takes an answer that means stop; a smell of gas sends everybody out', () => {
+    const smelled = withAnswer(record, 'smell', 'smell', DAY_START);
+    expect(stopsOf({ record: smelled, sheet }, { steps: sheet.startup, findings: [] })).toMatchObject([
+      { what: 'Smell of gas: Gas smell', leaveFirst: true },
+    ]);
+  });
+
+  it('is silent otherwise', () => {
+    const fine = withAnswer(record, 'smell', 'none', DAY_START);
+    expect(stopsOf({ record: fine, sheet }, { steps: sheet.startup, findings: [aFinding()] })).toEqual([]);
+  });
+});
