@@ -2,6 +2,7 @@
 import { useQueryClient } from '@tanstack/react-query';
 import { useCallback, useEffect, useLayoutEffect, useMemo, useRef, useState } from 'react';
 import { flushSync } from 'react-dom';
+import type { SheetStep } from '../../domain/procedure/modelSheet.ts';
 import type { ItemAddress } from '../../domain/procedure/progressTypes.ts';
 import type { InputOf, ReplyOf } from '../../electron/contract/index.ts';
 import type { RunView } from '../../electron/contract/visits.ts';
@@ -12,6 +13,7 @@ import { useUnsaved } from '../shell/LeaveGuard.tsx';
 import { analyseRun, judgeView, type RunAnalysis } from './analyseRun.ts';
 import { useHoldKeeper } from './clock/useHoldKeeper.ts';
 import { useNow } from './clock/useNow.ts';
+import { listDrafts } from './field/drafts.ts';
 import { focusActive } from './focus/focusActive.ts';
 import { isAltKey } from './focus/isAltKey.ts';
 import { makeKeyBuffer, typedText } from './focus/keyBuffer.ts';
@@ -23,7 +25,7 @@ import { SidePanel } from './side/SidePanel.tsx';
 import { StepStage } from './stage/StepStage.tsx';
 import { itemAfter, itemBeside, itemToOpen } from './state/itemAfter.ts';
 import { type HowLeft, RunContext, type RunContextValue, type WriteName } from './state/RunContext.ts';
-import { useUnsavedBoxes } from './state/useUnsavedBoxes.ts';
+import { type UnsavedBox, useUnsavedBoxes } from './state/useUnsavedBoxes.ts';
 import { StepRail } from './steps/StepRail.tsx';
 import { StopLayer } from './stop/StopLayer.tsx';
 import { useMakeSafes } from './stop/useMakeSafes.ts';
@@ -51,7 +53,7 @@ export function Run({ view: asked, stepKey }: { readonly view: RunView; readonly
 
   const [isLeaving, setIsLeaving] = useState(stepKey === LEAVING);
   const [active, setActive] = useState<ItemAddress | null>(() => whereToResume(view, analysis, stepKey));
-  const unsaved = useUnsavedBoxes();
+  const unsaved = useUnsavedBoxes(() => draftsLeftOver(runId, analysis.steps));
   const instruments = useInstruments(view.record.instruments, today);
   const [measuredById, chooseMeasuredBy] = useState(signedIn.staffId);
   const [keysTooEarly, setKeysTooEarly] = useState('');
@@ -254,6 +256,16 @@ export function Run({ view: asked, stepKey }: { readonly view: RunView; readonly
       <StopLayer makeSafes={makeSafes} />
     </RunContext>
   );
+}
+
+/** Typed before a reload or a kill and never saved: it is still in its box. */
+function draftsLeftOver(runId: string, steps: readonly SheetStep[]): readonly UnsavedBox[] {
+  return listDrafts(sessionStorage, runId).flatMap(({ itemKey, box }) => {
+    const step = steps.find((one) => one.items.some((item) => item.key === itemKey));
+    const item = step?.items.find((one) => one.key === itemKey);
+    if (step === undefined || item === undefined) return [];
+    return [{ stepKey: step.key, itemKey, box, label: item.label, why: 'Typed, and not saved yet: it is in its box.' }];
+  });
 }
 
 /** What was asked for last, or what a write has brought since: the query's own news comes a moment too late to go on from. */

@@ -125,7 +125,9 @@ export function SeriesItem({ item, progress }: { readonly item: ItemOf<'series'>
       <table className="run-samples" ref={table} data-leaves-out-by-box>
         <thead>
           <tr>
-            <th scope="col">Sample</th>
+            <th scope="col" aria-label="Sample">
+              No.
+            </th>
             {quantities.map((quantity) => (
               <th key={quantity} scope="col">
                 {quantitySpec(quantity).label}

@@ -12,7 +12,10 @@ export function LeavePanel() {
   const { gates } = analysis.progress;
   const registrationOnly = gates.registration.filter((one) => !gates.leaving.some((other) => sameBlocker(one, other)));
   const heading = useRef<HTMLHeadingElement>(null);
-  useEffect(() => heading.current?.focus({ preventScroll: true }), []);
+  useEffect(() => {
+    heading.current?.closest('main')?.scrollTo(0, 0);
+    heading.current?.focus({ preventScroll: true });
+  }, []);
   const isFinished = view.visit.outcome !== null;
   return (
     <section className="run-stage" aria-labelledby="run-leave-title">

@@ -2,6 +2,7 @@
 import type { SheetStep } from '../../../domain/procedure/modelSheet.ts';
 import type { StepProgress } from '../../../domain/procedure/progressTypes.ts';
 import { Caution } from '../../kit/Caution.tsx';
+import { KeyHint } from '../../kit/KeyHint.tsx';
 import { useRun } from '../state/RunContext.ts';
 import { ItemCard } from './ItemCard.tsx';
 import { ItemLine } from './ItemLine.tsx';
@@ -59,6 +60,9 @@ function StepEnd({ step, progress }: { readonly step: SheetStep; readonly progre
   const next = analysis.steps[position + 1];
   return (
     <div className="run-stage-end">
+      <span className="lo-faint">
+        <KeyHint keys="Alt+↑" /> <KeyHint keys="Alt+↓" /> one item back or on
+      </span>
       {progress.state === 'done' ? <span className="run-done-words">Step done.</span> : null}
       {next === undefined ? (
         <button type="button" className="run-button" onClick={goToLeaving}>

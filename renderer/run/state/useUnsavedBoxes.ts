@@ -10,8 +10,8 @@ export type UnsavedBoxes = {
   readonly remove: (box: Pick<UnsavedBox, 'itemKey' | 'box'>) => void;
 };
 
-export function useUnsavedBoxes(): UnsavedBoxes {
-  const [list, setList] = useState<readonly UnsavedBox[]>([]);
+export function useUnsavedBoxes(leftOver: () => readonly UnsavedBox[]): UnsavedBoxes {
+  const [list, setList] = useState<readonly UnsavedBox[]>(leftOver);
   const add = useCallback(
     (box: UnsavedBox) => setList((boxes) => [...boxes.filter((one) => !isSame(one, box)), box]),
     [],

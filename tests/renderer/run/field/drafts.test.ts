@@ -1,5 +1,5 @@
 import { beforeEach, describe, expect, it } from 'vitest';
-import { clearDraft, readDraft, writeDraft } from '../../../../renderer/run/field/drafts.ts';
+import { clearDraft, listDrafts, readDraft, writeDraft } from '../../../../renderer/run/field/drafts.ts';
 import { memoryStorage } from '../memoryStorage.ts';
 
 const key = { runId: 'run-1', itemKey: 'high-flue', box: 'o2DryVolPct 1' };
@@ -16,6 +16,13 @@ describe('drafts', () => {
     expect(readDraft(memory, key)).toBe('4.');
     clearDraft(memory, key);
     expect(readDraft(memory, key)).toBeNull();
+  });
+
+  it('are found again by run after a reload', () => {
+    writeDraft(memory, key, '4.9');
+    writeDraft(memory, { ...key, runId: 'run-2' }, '5.1');
+    memory.setItem('something else', 'x');
+    expect(listDrafts(memory, 'run-1')).toEqual([key]);
   });
 
   it('tell boxes, items and runs apart', () => {
