@@ -168,6 +168,15 @@ export function Run({ view: asked, stepKey }: { readonly view: RunView; readonly
     if (active !== null && !isLeaving) focusActive(active);
   }, [active, isLeaving]);
 
+  // A link into this run while it is on screen. Moving within it writes the address itself, and is no news.
+  const followed = useRef(stepKey);
+  useEffect(() => {
+    if (stepKey === null || stepKey === followed.current) return;
+    followed.current = stepKey;
+    if (stepKey === LEAVING) goToLeaving();
+    else if (stepKey !== latest.current.active?.stepKey) goToStep(stepKey);
+  }, [stepKey, goToLeaving, goToStep]);
+
   // A step that is opened by resuming or by a click is remembered once it may be worked in, unless the burner is behind it.
   const currentStep = analysis.steps.find((step) => step.key === active?.stepKey);
   const mayOpen =
