@@ -2,7 +2,7 @@
  * The core: one store, the operations on it and the files beside it. Every call passes one door that checks the name, the
  * input, who is asking and the output; nothing a caller sends can make it throw.
  */
-import { existsSync, mkdirSync, readFileSync, rmSync } from 'node:fs';
+import { existsSync, mkdirSync, readFileSync } from 'node:fs';
 import { uptime } from 'node:os';
 import { join } from 'node:path';
 import Database from 'better-sqlite3';
@@ -91,7 +91,6 @@ export function createCore(options: CoreOptions): Core {
     try {
       const keptAs = `${file}.replaced-${clock().replaceAll(/[-:.]/g, '')}`;
       putCopyInPlace(backups.pathOf(copyName), file, keptAs, clock());
-      rmSync(`${file}.restoring`, { force: true });
     } finally {
       store = open(purpose);
       signedIn.clear();

@@ -5,6 +5,7 @@ import { ownProgress } from './progress/ownProgress.ts';
 import { recordByItem } from './progress/recordByItem.ts';
 import type { ItemAddress, StepList } from './progressTypes.ts';
 import type { RunRecord } from './runRecord.ts';
+import { stepListOf } from './stepListOf.ts';
 
 export type LapsedItem = ItemAddress & {
   readonly lapse: LapseKind;
@@ -20,7 +21,7 @@ export function lapsedItems(input: {
   readonly steps?: StepList;
 }): readonly LapsedItem[] {
   const { sheet, record, reopenedAt } = input;
-  const steps = input.steps ?? (record.kind === 'startup' || sheet.service.length === 0 ? 'startup' : 'service');
+  const steps = input.steps ?? stepListOf(record.kind, sheet);
   const byItem = recordByItem(record);
   const progressInput = { sheet, steps, record, findings: [], now: reopenedAt };
   return sheet[steps].flatMap((step) =>

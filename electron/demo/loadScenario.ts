@@ -1,5 +1,4 @@
 /** Puts the scenario into an empty store, with every date moved so that its anchor is today. */
-import { randomBytes } from 'node:crypto';
 import { Temporal } from 'temporal-polyfill';
 import { findAppliance } from '../../db/appliances.ts';
 import type { Store } from '../../db/openStore.ts';
@@ -25,9 +24,6 @@ import {
   placements,
   readinessAnswers,
   registrations,
-  runs,
-  sealDisclosures,
-  seals,
   siteEmitters,
   sites,
   staff,
@@ -35,7 +31,6 @@ import {
   visitJobs,
   visits,
 } from '../../db/schema/index.ts';
-import { listSealsOfVisit } from '../../db/seals.ts';
 import { findNewestRevision } from '../../db/sheets.ts';
 import { listEmitters } from '../../db/sites.ts';
 import type { StoreWriter } from '../../db/storeWriter.ts';
@@ -47,11 +42,9 @@ import { serialKeyOf } from '../../domain/text/serialKey.ts';
 import { setRoles } from '../operations/appHandlers.ts';
 import { toPartyRow } from '../operations/partyFields.ts';
 import { hashPin } from '../operations/pins.ts';
-import { readRecordInput } from '../operations/recordInput.ts';
 import { readRunState } from '../operations/runState.ts';
+import { sealRun } from '../operations/sealRun.ts';
 import { addShippedSheets } from '../operations/shippedSheets.ts';
-import { buildSealedRecord } from '../sealing/buildSealedRecord.ts';
-import { canonicalJson, sealHash } from '../sealing/canonicalJson.ts';
 import { recordNotes } from './recordNotes.ts';
 import type { Scenario } from './scenario.ts';
 
@@ -291,24 +284,7 @@ function sealVisit(writer: StoreWriter, visit: VisitOfScenario, ids: Ids): void 
   const runId = ids.get(`run of ${visit.key}`);
   if (row?.endedAt == null || runId === undefined || row.outcome === 'return-needed') return;
   const state = readRunState(writer.db, runId, visitId, row.endedAt);
-  const position = {
-    sequence: listSealsOfVisit(writer.db, visitId).length + 1,
-    kind: 'sealed' as const,
-    previousSha256: null,
-    amends: null,
-    sealedAt: row.endedAt,
-    sealedById: idOf(ids, visit.technicianKey),
-  };
-  const { record, disclosures } = buildSealedRecord(
-    { ...readRecordInput(writer.db, state, row, row.endedAt), seal: position },
-    () => randomBytes(16).toString('hex'),
-  );
-  const canonical = canonicalJson(record);
-  const { amends: _amends, ...fields } = position;
-  const sealId = writer.insert(seals, { visitId, runId, ...fields, canonical, sha256: sealHash(canonical) });
-  for (const disclosure of disclosures) writer.insert(sealDisclosures, { sealId, ...disclosure });
-  writer.update(runs, runId, { sealedAt: row.endedAt });
-  writer.update(visits, visitId, { state: 'signed' });
+  sealRun(writer, state, row, { sealedById: idOf(ids, visit.technicianKey), sealedAt: row.endedAt });
 }
 
 function idOf(ids: Ids, key: string): string {

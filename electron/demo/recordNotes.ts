@@ -18,6 +18,7 @@ import { parseTyped } from '../../domain/quantity/parseTyped.ts';
 import type { QuantityKey } from '../../domain/quantity/quantities.ts';
 import { unwrap } from '../../domain/result.ts';
 import type { RecordedRun } from './recordedRun.ts';
+import { SECONDS_PER_ENTRY, SECONDS_PER_TUNING_STAGE } from './siteTimes.ts';
 
 export type NotesOfVisit = {
   readonly visitId: string;
@@ -33,9 +34,6 @@ export type NotesOfVisit = {
   readonly emitters: readonly EmitterKind[];
 };
 
-const SECONDS_PER_ENTRY = 15;
-const SECONDS_PER_TUNING_STAGE = 90;
-
 export function recordNotes(
   writer: StoreWriter,
   visit: NotesOfVisit,
@@ -49,7 +47,7 @@ export function recordNotes(
     startedAt: visit.notes.startedAt,
   });
   const filing = new Filing(writer, visit, runId, sheet);
-  const steps = visit.steps === 'startup' ? sheet.startup : sheet.service;
+  const steps = sheet[visit.steps];
   for (const step of steps) filing.step(step);
   const last = steps.at(-1);
   if (last !== undefined) writer.update(runs, runId, { currentStepKey: last.key });

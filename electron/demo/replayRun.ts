@@ -6,10 +6,12 @@ import { judgeRun } from '../../domain/judgement/judgeRun.ts';
 import type { StepItem } from '../../domain/procedure/modelSheet.ts';
 import { runProgress } from '../../domain/procedure/progress.ts';
 import type { ItemAddress, ItemProgress, RunProgress } from '../../domain/procedure/progressTypes.ts';
+import { stepListOf } from '../../domain/procedure/stepListOf.ts';
 import { entryUnits } from '../../domain/quantity/entryUnits.ts';
 import type { InputOf, OperationName, OutputOf } from '../contract/index.ts';
 import type { RunView } from '../contract/visits.ts';
 import type { RecordedRun } from './recordedRun.ts';
+import { SECONDS_PER_ENTRY, SECONDS_PER_TUNING_STAGE } from './siteTimes.ts';
 
 export type ReplayHands = {
   readonly must: <N extends OperationName>(name: N, input: InputOf<N>) => Promise<OutputOf<N>>;
@@ -22,11 +24,6 @@ export type ReplayHands = {
 
 type RunAddress = { readonly visitId: string; readonly runId: string };
 type ItemInput = RunAddress & ItemAddress;
-
-/** What a person needs between two entries. */
-const SECONDS_PER_ENTRY = 15;
-/** From lighting to the next stage of a tuning run, as the invented burners of the demo take it. */
-const SECONDS_PER_TUNING_STAGE = 90;
 
 /** A tuning run is entered once to run and once for its wait; anything asked more often has notes that do not fit. */
 const MOST_TRIES = 3;
@@ -54,7 +51,7 @@ export async function replayRun(notes: RecordedRun, at: RunAddress, hands: Repla
 export function progressOf(view: RunView, now: string): RunProgress {
   return runProgress({
     sheet: view.sheet,
-    steps: view.record.kind === 'startup' ? 'startup' : 'service',
+    steps: stepListOf(view.record.kind, view.sheet),
     record: view.record,
     findings: judgeRun({ record: view.record, sheet: view.sheet, reopenedAt: view.reopenedAt }),
     people: view.people,
@@ -68,7 +65,7 @@ function findItem(
   progress: RunProgress,
   at: ItemAddress,
 ): { readonly item: StepItem; readonly state: ItemProgress } | null {
-  const steps = view.record.kind === 'startup' ? view.sheet.startup : view.sheet.service;
+  const steps = view.sheet[stepListOf(view.record.kind, view.sheet)];
   const item = steps.find((step) => step.key === at.stepKey)?.items.find((one) => one.key === at.itemKey);
   const state = progress.steps
     .find((step) => step.stepKey === at.stepKey)

@@ -1,18 +1,14 @@
 /** The end of a visit: what it ends as, and the sealing of its runs. */
-import { randomBytes } from 'node:crypto';
 import { listApplianceDates } from '../../db/appliances.ts';
-import { findRun, listOpenedSteps } from '../../db/runs.ts';
-import { applianceDates, jobs, runs, sealDisclosures, seals, visits } from '../../db/schema/index.ts';
-import { listSealsOfVisit } from '../../db/seals.ts';
+import { listOpenedSteps } from '../../db/runs.ts';
+import { applianceDates, jobs, visits } from '../../db/schema/index.ts';
 import { findSite } from '../../db/sites.ts';
 import type { StoreWriter } from '../../db/storeWriter.ts';
 import { findVisit, listVisitJobs } from '../../db/visits.ts';
-import { buildSealedRecord } from '../sealing/buildSealedRecord.ts';
-import { canonicalJson, sealHash } from '../sealing/canonicalJson.ts';
 import { actorOf, fail, type Handlers, notFound } from './handler.ts';
-import { readRecordInput } from './recordInput.ts';
 import { requireLicensedFor, requireOpenRun } from './runGuards.ts';
 import { type RunState, readRunState, stepsOf } from './runState.ts';
+import { sealRun } from './sealRun.ts';
 import { dayIn } from './today.ts';
 
 export const finishHandlers: Handlers<'visits.finish' | 'visits.seal'> = {
@@ -56,29 +52,9 @@ export const finishHandlers: Handlers<'visits.finish' | 'visits.seal'> = {
     if (visit.outcome === 'finished' && state.progress.gates.leaving.length > 0) {
       return fail('leaving-blocked', { blockers: [...state.progress.gates.leaving] });
     }
-    const sealed = context.write((writer) => {
-      const before = listSealsOfVisit(writer.db, visit.id);
-      const position = {
-        sequence: before.length + 1,
-        kind: 'sealed' as const,
-        previousSha256: before.at(-1)?.sha256 ?? null,
-        amends: null,
-        sealedAt: context.now,
-        sealedById: actor.staffId,
-      };
-      const { record, disclosures } = buildSealedRecord(
-        { ...readRecordInput(writer.db, state, visit, context.now), seal: position },
-        () => randomBytes(16).toString('hex'),
-      );
-      const canonical = canonicalJson(record);
-      const sha256 = sealHash(canonical);
-      const { amends: _amends, ...row } = position;
-      const sealId = writer.insert(seals, { visitId: visit.id, runId: input.runId, ...row, canonical, sha256 });
-      for (const disclosure of disclosures) writer.insert(sealDisclosures, { sealId, ...disclosure });
-      writer.update(runs, input.runId, { sealedAt: context.now });
-      writer.update(visits, visit.id, { state: 'signed' });
-      return { sha256, sequence: position.sequence };
-    });
+    const sealed = context.write((writer) =>
+      sealRun(writer, state, visit, { sealedById: actor.staffId, sealedAt: context.now }),
+    );
     context.services.changed(['visits', 'runs', 'registrations', 'appliances']);
     return sealed;
   },
@@ -101,11 +77,10 @@ function closeJob(writer: StoreWriter, state: RunState, siteId: string): void {
   const known = listApplianceDates(writer.db, state.job.applianceId);
   if (known.some((date) => date.kind === 'started')) return;
   const timeZone = findSite(writer.db, siteId)?.timeZone ?? 'UTC';
-  const startedAt = findRun(writer.db, state.run.id)?.run.startedAt ?? writer.now;
   writer.insert(applianceDates, {
     applianceId: state.job.applianceId,
     kind: 'started',
-    on: dayIn(timeZone, startedAt),
+    on: dayIn(timeZone, state.run.startedAt),
     precision: 'day',
     source: 'startup visit',
   });

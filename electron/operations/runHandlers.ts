@@ -87,7 +87,7 @@ export const runHandlers: Handlers<
   },
 
   'visits.openStep': (input, context) => {
-    const { loaded } = { loaded: requireOpenRun(context.db, input) };
+    const loaded = requireOpenRun(context.db, input);
     if (findStep(loaded, input.stepKey) === undefined) return fail('no-such-step', { stepKey: input.stepKey });
     if (!isStepOpened(context.db, input.runId, input.stepKey)) {
       const { progress } = readRunState(context.db, input.runId, input.visitId, context.now);

@@ -11,6 +11,7 @@ import type { ModelSheet, SheetStep, StepItem } from '../../domain/procedure/mod
 import { runProgress } from '../../domain/procedure/progress.ts';
 import type { ProgressPerson, RunProgress, StepList } from '../../domain/procedure/progressTypes.ts';
 import type { RunRecord } from '../../domain/procedure/runRecord.ts';
+import { stepListOf } from '../../domain/procedure/stepListOf.ts';
 import { notFound } from './handler.ts';
 import { listRunPeople } from './licensing.ts';
 
@@ -26,7 +27,12 @@ export function loadRun(db: ReadableDb, runId: string): LoadedRun {
   const found = findRun(db, runId) ?? notFound('runs', runId);
   const revision = getRevisionById(db, found.run.sheetRevisionId);
   const sheet = revision.body as ModelSheet;
-  return { ...found, sheet, sheetRevisionSha256: revision.sha256, steps: stepListOf(found.job.kind, sheet) };
+  return {
+    ...found,
+    sheet,
+    sheetRevisionSha256: revision.sha256,
+    steps: stepListOf(found.job.kind as RunRecord['kind'], sheet),
+  };
 }
 
 export type RunState = LoadedRun & {
@@ -55,13 +61,8 @@ export function readRunState(db: ReadableDb, runId: string, visitId: string, now
   return { ...loaded, record, people, findings, progress };
 }
 
-/** Startups walk the sheet's startup; every other kind its service, or the startup where the sheet has no service. */
-export function stepListOf(jobKind: string, sheet: ModelSheet): StepList {
-  return jobKind === 'startup' || sheet.service.length === 0 ? 'startup' : 'service';
-}
-
 export function stepsOf(loaded: Pick<LoadedRun, 'sheet' | 'steps'>): readonly SheetStep[] {
-  return loaded.steps === 'startup' ? loaded.sheet.startup : loaded.sheet.service;
+  return loaded.sheet[loaded.steps];
 }
 
 export function findStep(loaded: Pick<LoadedRun, 'sheet' | 'steps'>, stepKey: string): SheetStep | undefined {

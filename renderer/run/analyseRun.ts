@@ -3,7 +3,8 @@ import type { Finding } from '../../domain/judgement/finding.ts';
 import { judgeRun } from '../../domain/judgement/judgeRun.ts';
 import type { SheetStep } from '../../domain/procedure/modelSheet.ts';
 import { runProgress } from '../../domain/procedure/progress.ts';
-import type { RunProgress, StepList } from '../../domain/procedure/progressTypes.ts';
+import type { RunProgress } from '../../domain/procedure/progressTypes.ts';
+import { stepListOf } from '../../domain/procedure/stepListOf.ts';
 import type { RunView } from '../../electron/contract/visits.ts';
 
 export type RunAnalysis = {
@@ -11,10 +12,6 @@ export type RunAnalysis = {
   readonly findings: readonly Finding[];
   readonly progress: RunProgress;
 };
-
-export function stepListOf({ record, sheet }: Pick<RunView, 'record' | 'sheet'>): StepList {
-  return record.kind === 'startup' || sheet.service.length === 0 ? 'startup' : 'service';
-}
 
 export function judgeView(view: Pick<RunView, 'record' | 'sheet' | 'reopenedAt'>): readonly Finding[] {
   return judgeRun({ record: view.record, sheet: view.sheet, reopenedAt: view.reopenedAt });
@@ -25,7 +22,7 @@ export function analyseRun(
   findings: readonly Finding[],
   at: { readonly now: string; readonly firingReleasedAt: string | null },
 ): RunAnalysis {
-  const steps = stepListOf(view);
+  const steps = stepListOf(view.record.kind, view.sheet);
   const progress = runProgress({
     sheet: view.sheet,
     steps,

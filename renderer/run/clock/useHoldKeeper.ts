@@ -1,7 +1,7 @@
 /** Ends a hold when its time is over, wherever in the run the technician is by then, and lets it be heard. */
 import { useEffect, useRef } from 'react';
+import { stepListOf } from '../../../domain/procedure/stepListOf.ts';
 import type { RunView } from '../../../electron/contract/visits.ts';
-import { stepListOf } from '../analyseRun.ts';
 import type { Write } from '../state/RunContext.ts';
 import { soundEnd } from './soundEnd.ts';
 import { useNow } from './useNow.ts';
@@ -17,7 +17,9 @@ export function useHoldKeeper(view: RunView, write: Write): void {
   useEffect(() => {
     if (key === null || first === undefined || view.sealedSha256 !== null || ended.current.has(key)) return;
     ended.current.add(key);
-    const step = view.sheet[stepListOf(view)].find((one) => one.items.some((item) => item.key === first.itemKey));
+    const step = view.sheet[stepListOf(view.record.kind, view.sheet)].find((one) =>
+      one.items.some((item) => item.key === first.itemKey),
+    );
     if (step === undefined) return;
     soundEnd();
     void write('visits.endHold', {
