@@ -2,6 +2,7 @@
 export * from './log.ts';
 export * from './people.ts';
 export * from './places.ts';
+export * from './planning.ts';
 export * from './records.ts';
 export * from './sheets.ts';
 export * from './work.ts';

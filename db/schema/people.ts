@@ -39,6 +39,12 @@ export const companies = sqliteTable(
     jurisdiction: text('jurisdiction').notNull(),
     /** Printed for occupants; without it no such printout is made. */
     emergencyNumber: text('emergency_number'),
+    /** Where people without a base of their own set out. */
+    latitude: real('latitude'),
+    longitude: real('longitude'),
+    /** Road kilometres for one kilometre in a straight line; null: the common-practice value. */
+    travelRoadFactor: real('travel_road_factor'),
+    travelSpeedKmPerH: real('travel_speed_km_per_h'),
   },
   (t) => [
     oneOf('companies_unit_system', t.unitSystem, UNIT_SYSTEMS),
@@ -58,6 +64,12 @@ export const staff = sqliteTable(
     unitSystem: text('unit_system'),
     activeFrom: day('active_from').notNull(),
     activeTo: day('active_to'),
+    /** Where the day begins and ends; null: at the firm's address. */
+    baseStreet: text('base_street'),
+    basePostcode: text('base_postcode'),
+    baseCity: text('base_city'),
+    baseLatitude: real('base_latitude'),
+    baseLongitude: real('base_longitude'),
   },
   (t) => [
     isDay('staff_active_from', t.activeFrom),

@@ -37,6 +37,15 @@ export const jobs = sqliteTable(
     outsideInvoiceNumber: text('outside_invoice_number'),
     outsideInvoiceOn: day('outside_invoice_on'),
     note: text('note'),
+    /** 0 can wait … 3 before everything else. */
+    priority: integer('priority').notNull().default(1),
+    /** The days that suit, and the day after which it is too late, with what makes it so. */
+    wantedFromOn: day('wanted_from_on'),
+    wantedToOn: day('wanted_to_on'),
+    latestOn: day('latest_on'),
+    latestWhy: text('latest_why'),
+    /** Minutes on site when they differ from what the kind and model suggest. */
+    expectedMin: integer('expected_min'),
   },
   (t) => [
     index('jobs_by_appliance').on(t.applianceId),
@@ -53,7 +62,7 @@ export const visits = sqliteTable(
       .notNull()
       .references(() => sites.id, { onDelete: 'restrict' }),
     state: text('state').notNull(),
-    /** Wall time in the site's zone; what was promised to the customer is the window. */
+    /** Wall time in the site's zone. `plannedFrom` to `plannedTo` is the window in which the arrival was promised. */
     plannedOn: day('planned_on').notNull(),
     plannedFrom: text('planned_from'),
     plannedTo: text('planned_to'),
@@ -64,6 +73,16 @@ export const visits = sqliteTable(
     outcomeReason: text('outcome_reason'),
     labourMin: integer('labour_min'),
     note: text('note'),
+    /** When work is planned to begin, minutes from midnight of the site's zone; null: some time that day. */
+    startMin: integer('start_min'),
+    /** What a planner may not change, each separately. */
+    isTechnicianPinned: flag('is_technician_pinned').notNull().default(false),
+    isDayPinned: flag('is_day_pinned').notNull().default(false),
+    isStartPinned: flag('is_start_pinned').notNull().default(false),
+    /** The day the customer was told; null: nobody was told yet. */
+    promisedOn: day('promised_on'),
+    /** Grows with each change of day, time, people or state: the base version of a write, and the sequence in calendars. */
+    revision: integer('revision').notNull().default(0),
   },
   (t) => [
     index('visits_by_day').on(t.plannedOn),

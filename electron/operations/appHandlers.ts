@@ -146,7 +146,8 @@ function toPerson(row: { id: string; name: string; initials: string; roles: read
 }
 
 export function toProfile(row: typeof companies.$inferSelect): CompanyProfile {
-  const { id: _id, unitSystem, language, ...rest } = row;
+  const { id: _id, unitSystem, language, latitude: _lat, longitude: _lon, ...others } = row;
+  const { travelRoadFactor: _factor, travelSpeedKmPerH: _speed, ...rest } = others;
   return { ...rest, unitSystem: unitSystem as 'metric' | 'us', language: language as 'en' | 'fr' | 'es' };
 }
 
