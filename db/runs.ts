@@ -102,13 +102,22 @@ export function findReading(db: ReadableDb, readingId: string): ReadingRow | und
   return db.select().from(readings).where(eq(readings.id, readingId)).get();
 }
 
-export function findAnswer(db: ReadableDb, runId: string, itemKey: string): typeof runAnswers.$inferSelect | undefined {
+/** Every answer of an item, oldest first: the last one counts. */
+export function listAnswers(
+  db: ReadableDb,
+  runId: string,
+  itemKey: string,
+): readonly (typeof runAnswers.$inferSelect)[] {
   return db
     .select()
     .from(runAnswers)
     .where(and(eq(runAnswers.runId, runId), eq(runAnswers.itemKey, itemKey)))
-    .get();
+    .orderBy(asc(runAnswers.at), AS_STORED)
+    .all();
 }
+
+/** Of two rows of the same instant the one written later is the newer: ids made in one millisecond sort by chance. */
+const AS_STORED = sql`rowid`;
 
 /** The newest hold of an item: earlier ones ended early or were not proven. */
 export function findLatestHold(
@@ -251,8 +260,17 @@ export function readRunRecord(db: ReadableDb, run: RunRow, job: typeof jobs.$inf
       .select()
       .from(runAnswers)
       .where(eq(runAnswers.runId, run.id))
+      .orderBy(asc(runAnswers.at), AS_STORED)
       .all()
-      .map(({ itemKey, stepKey, value, reason, byId, at }) => ({ itemKey, stepKey, value, reason, byId, at })),
+      .map(({ itemKey, stepKey, value, reason, instrumentId, byId, at }) => ({
+        itemKey,
+        stepKey,
+        value,
+        reason,
+        instrumentId,
+        byId,
+        at,
+      })),
     readings: db
       .select()
       .from(readings)

@@ -1,7 +1,8 @@
 /** Who is involved: the company and its people, parties (customers, owners, builders …) with dated roles, and consent. */
 import { sql } from 'drizzle-orm';
 import { index, real, sqliteTable, text, uniqueIndex } from 'drizzle-orm/sqlite-core';
-import { day, flag, instant, isDay, json, oneOf, primaryId, rule } from './columns.ts';
+import type { ExportMapping } from '../../domain/intake/exportMapping.ts';
+import { day, flag, instant, isDay, isJson, json, oneOf, primaryId, rule } from './columns.ts';
 
 export const UNIT_SYSTEMS = ['metric', 'us'] as const;
 export const LANGUAGES = ['en', 'fr', 'es'] as const;
@@ -231,4 +232,17 @@ export const calibrations = sqliteTable(
     isDay('calibrations_due', t.dueOn),
     rule('calibrations_order', sql`${t.calibratedOn} <= ${t.dueOn}`),
   ],
+);
+
+/** What the columns of an instrument's own export mean, as somebody said once: kept for the next file. */
+export const instrumentMappings = sqliteTable(
+  'instrument_mappings',
+  {
+    id: primaryId(),
+    instrumentId: text('instrument_id')
+      .notNull()
+      .references(() => instruments.id, { onDelete: 'restrict' }),
+    mapping: json<ExportMapping>('mapping').notNull(),
+  },
+  (t) => [uniqueIndex('instrument_mappings_once').on(t.instrumentId), isJson('instrument_mappings_json', t.mapping)],
 );

@@ -194,7 +194,7 @@ export const runSteps = sqliteTable(
   (t) => [uniqueIndex('run_steps_once').on(t.runId, t.stepKey)],
 );
 
-/** One row per answered item; a changed answer updates it and the change log keeps the old one. */
+/** Append only: the newest answer of an item counts, and what was said before stays with who said it and when. */
 export const runAnswers = sqliteTable(
   'run_answers',
   {
@@ -209,13 +209,15 @@ export const runAnswers = sqliteTable(
     itemKey: text('item_key').notNull(),
     value: text('value'),
     reason: text('reason'),
+    /** What a test was made with, where it takes an instrument. */
+    instrumentId: text('instrument_id').references(() => instruments.id, { onDelete: 'restrict' }),
     byId: text('by_id')
       .notNull()
       .references(() => staff.id, { onDelete: 'restrict' }),
     at: instant('at').notNull(),
   },
   (t) => [
-    uniqueIndex('run_answers_once').on(t.runId, t.itemKey),
+    index('run_answers_by_item').on(t.runId, t.itemKey),
     rule('run_answers_something', sql`${t.value} IS NOT NULL OR ${t.reason} IS NOT NULL`),
   ],
 );

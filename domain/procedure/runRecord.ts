@@ -31,6 +31,7 @@ export type RecordedReading = {
   readonly origin: 'typed' | 'suggestion' | 'transcribed' | 'imported';
 };
 
+/** Every answer given, the newest of an item counts. */
 export type RecordedAnswer = {
   readonly itemKey: string;
   readonly stepKey: string;
@@ -38,6 +39,8 @@ export type RecordedAnswer = {
   readonly value: string | null;
   /** Why it is not possible, or why the answer stands all the same. */
   readonly reason: string | null;
+  /** What a test was made with; absent or null: with none, or nobody said. */
+  readonly instrumentId?: string | null;
   readonly byId: string;
   readonly at: string;
 };

@@ -225,9 +225,15 @@ export const visitOperations = {
       'no-such-step': z.strictObject({ stepKey: z.string() }),
     },
   }),
+  /** Kept beside what was answered before. A failed safety test is answered otherwise with a reason only by a licensed person. */
   'visits.answer': operation({
     access: ['technician', 'helper', 'owner'],
-    input: z.strictObject({ ...itemRef, value: z.string().max(4000).nullable(), reason: words }),
+    input: z.strictObject({
+      ...itemRef,
+      value: z.string().max(4000).nullable(),
+      reason: words,
+      instrumentId: id.nullable().default(null),
+    }),
     output: nothing,
     errors: { ...runErrors, 'not-an-option': z.strictObject({ value: z.string() }), 'must-be-possible': nothing },
   }),

@@ -2,12 +2,13 @@
 import { findAppliance, findApplianceSummary, listFuelStates } from '../../db/appliances.ts';
 import { findAttachment } from '../../db/attachments.ts';
 import type { ReadableDb } from '../../db/openStore.ts';
+import { isInstrument } from '../../db/people.ts';
 import {
-  findAnswer,
   findPhotoLink,
   findRunOfJob,
   findSignOff,
   isStepOpened,
+  listAnswers,
   listOpenedSteps,
   readRunRecord,
 } from '../../db/runs.ts';
@@ -16,6 +17,7 @@ import { findLastSealSha256 } from '../../db/seals.ts';
 import { findNewestRevision, listSheetRevisions, type SheetRevisionRow } from '../../db/sheets.ts';
 import { findGasSupply } from '../../db/sites.ts';
 import { findVisit, listVisitJobs } from '../../db/visits.ts';
+import { failedTest } from '../../domain/procedure/failedTest.ts';
 import type { FuelKey, ModelSheet, StepItem } from '../../domain/procedure/modelSheet.ts';
 import { ADVICE_ANSWER } from '../../domain/procedure/progress/findingsByItem.ts';
 import { actorOf, fail, type Handlers, notFound } from './handler.ts';
@@ -127,16 +129,18 @@ export const runHandlers: Handlers<
     );
     const actor = actorOf(context);
     requireWhoDidIt(context.db, loaded, step, input.visitId, actor.staffId);
+    if (input.instrumentId !== null && !isInstrument(context.db, input.instrumentId))
+      return notFound('instruments', input.instrumentId);
     const value = input.value?.trim() ?? null;
     if (value !== null && !mayAnswer(item, value)) return fail('not-an-option', { value });
     if (value === null && (input.reason === null || !item.mayBeNotPossible)) return fail('must-be-possible', {});
-    context.write((writer) => {
-      const row = { value, reason: input.reason, byId: actor.staffId, at: context.now, visitId: input.visitId };
-      const existing = findAnswer(writer.db, input.runId, input.itemKey);
-      if (existing === undefined)
-        writer.insert(runAnswers, { runId: input.runId, stepKey: input.stepKey, itemKey: input.itemKey, ...row });
-      else writer.update(runAnswers, existing.id, row);
-    });
+    const answer = { value, reason: input.reason, byId: actor.staffId, at: context.now };
+    const earlier = listAnswers(context.db, input.runId, input.itemKey);
+    const { itemKey, stepKey } = input;
+    const isClosedBy = (answers: Parameters<typeof failedTest>[1]) => failedTest(item, answers)?.isClosed === true;
+    if (!isClosedBy(earlier) && isClosedBy([...earlier, { itemKey, stepKey, ...answer }]))
+      requireLicensedFor(context.db, loaded, input.visitId, actor.staffId);
+    context.write((writer) => writer.insert(runAnswers, { ...input, ...answer }));
     context.services.changed(['runs']);
     return {};
   },

@@ -233,6 +233,7 @@ function recorded({ run, sheet, steps, subjectPartyId, calibrations }: RecordInp
       itemKey: answer.itemKey,
       ...valueOrWords(answer, items.get(answer.itemKey), subjectPartyId),
       reason: personal(answer.reason, subjectPartyId),
+      instrumentId: answer.instrumentId ?? null,
       byId: answer.byId,
       at: answer.at,
     })),

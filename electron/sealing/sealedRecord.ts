@@ -230,6 +230,7 @@ const run = z.strictObject({
   fuel,
   startedAt: instant.nullable(),
   openMakeSafes: decimalText,
+  /** All that were given, oldest first: the last one of an item counts. */
   answers: z.array(
     z.strictObject({
       stepKey: key,
@@ -239,6 +240,8 @@ const run = z.strictObject({
       /** Free words and names. */
       words: personal,
       reason: personal,
+      /** What a test was made with. Records sealed before answers named it lack it. */
+      instrumentId: id.nullable().optional(),
       byId: id,
       at: instant,
     }),
