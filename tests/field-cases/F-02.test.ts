@@ -72,5 +72,12 @@ describe('F-02', () => {
       answer('pass', 'engineer-b', 1470, 'flow and spillage repeated, both pass'),
     );
     expect(findingsOn(closed, 'spillage')).toEqual([]);
+    // "Not possible, because …" is no result: the failed test stands.
+    const evaded = judge(answer('fail', 'engineer-a', 30), {
+      ...answer('pass', 'engineer-b', 1470),
+      value: null,
+      reason: 'no smoke pen',
+    });
+    expect(findingOn(evaded, 'spillage')).toMatchObject({ verdict: 'outside', blocks: ['leaving'] });
   });
 });

@@ -1,11 +1,12 @@
 /** One of a few answers by its number. One that needs a cause asks for it; one that means stop takes over the screen. */
-import { useState } from 'react';
+import { useId, useState } from 'react';
+import { failedTest, saysStop } from '../../../domain/procedure/failedTest.ts';
 import type { ItemOf } from '../../../domain/procedure/modelSheet.ts';
 import type { ItemAddress } from '../../../domain/procedure/progressTypes.ts';
 import { FieldSaved } from '../../kit/FieldSaved.tsx';
 import { plainKey } from '../focus/isAltKey.ts';
 import { useKeys } from '../focus/useKeys.ts';
-import { newestAnswer } from '../stage/answerText.ts';
+import { givenAnswerText, newestAnswer } from '../stage/answerText.ts';
 import { useRun } from '../state/RunContext.ts';
 import { useAnswerSave, useItemWrites } from '../state/useItemWrites.ts';
 import { AnswerButton } from './AnswerButton.tsx';
@@ -20,15 +21,24 @@ export function ChooseItem({ item, address }: { readonly item: ItemOf<'choose'>;
   const given = newestAnswer(view.record, item.key);
   const givenOption = item.options.find((option) => option.value === given?.value);
   const [isExplaining, setExplaining] = useState(false);
+  const withId = useId();
+  const nameOf = (staffId: string) => view.people.find((one) => one.staffId === staffId)?.name ?? '';
+
+  const answers = view.record.answers.filter((one) => one.itemKey === item.key);
+  const isTest = item.options.some((option) => option.outcome === 'stop');
+  const hasFailed = answers.some((one) => saysStop(item, one));
+  const test = failedTest(item, answers);
+  const [instrumentId, setInstrumentId] = useState<string | null>(null);
 
   const give = (option: Option) => {
     const reason = given?.value === option.value ? given.reason : null;
-    if (option.outcome === 'fine') {
-      void saveAndGoOn(address, () => answer(option.value, reason), 'answered');
+    // A test that failed before is not put right by one key: why it holds now is asked for.
+    if (option.outcome === 'fine' && !(hasFailed && given?.value !== option.value)) {
+      void saveAndGoOn(address, () => answer(option.value, reason, instrumentId), 'answered');
       return;
     }
-    void answer(option.value, reason).then((isSaved) => {
-      if (isSaved && option.outcome === 'finding') setExplaining(true);
+    void answer(option.value, reason, instrumentId).then((isSaved) => {
+      if (isSaved && option.outcome !== 'stop') setExplaining(true);
     });
   };
   const keys = useKeys<HTMLFieldSetElement>((event) => {
@@ -64,13 +74,49 @@ export function ChooseItem({ item, address }: { readonly item: ItemOf<'choose'>;
         ))}
         <FieldSaved state={state} />
       </fieldset>
+      {isTest && view.record.instruments.length > 0 ? (
+        <div className="run-who-and-with">
+          <label htmlFor={withId}>tested with</label>
+          <select
+            id={withId}
+            value={instrumentId ?? given?.instrumentId ?? ''}
+            onChange={(event) => setInstrumentId(event.currentTarget.value || null)}
+          >
+            <option value="">no instrument</option>
+            {view.record.instruments.map((one) => (
+              <option key={one.instrumentId} value={one.instrumentId}>
+                {one.label} ({one.serial})
+              </option>
+            ))}
+          </select>
+        </div>
+      ) : null}
+      {test !== null && given?.value != null && givenOption?.outcome === 'fine' ? (
+        <>
+          {test.isClosed ? null : (
+            <p className="run-card-why" role="status">
+              The results disagree, and both stay on file: {nameOf(test.failed.byId)} answered “
+              {givenAnswerText(item, test.failed)}”, {nameOf(test.last.byId)} “{givenAnswerText(item, test.last)}”. It
+              stays open until a licensed person says which holds, and why.
+            </p>
+          )}
+          <ReasonBox
+            address={{ stepKey: address.stepKey, itemKey: item.key }}
+            box="holds"
+            label="Which result holds, and why (licensed person)"
+            stored={given.reason ?? ''}
+            save={(text) => saveAnswer(given.value, text, given.instrumentId ?? null)}
+            isFocused={isExplaining}
+          />
+        </>
+      ) : null}
       {givenOption?.outcome === 'finding' ? (
         <ReasonBox
           address={{ stepKey: address.stepKey, itemKey: item.key }}
           box="reason"
           label="Cause, and what was done"
           stored={given?.reason ?? ''}
-          save={(text) => saveAnswer(givenOption.value, text)}
+          save={(text) => saveAnswer(givenOption.value, text, given?.instrumentId ?? null)}
           isFocused={isExplaining}
         />
       ) : null}

@@ -36,7 +36,7 @@ export function FindingLine({
       )}
       {basis === '' ? null : <span className="lo-faint">{basis}</span>}
       {formula === null ? null : <span className="run-formula">{formula}</span>}
-      {finding.verdict === 'cannot-judge' && finding.missing.length > 0 ? (
+      {(finding.verdict === 'cannot-judge' || finding.verdict === 'outside') && finding.missing.length > 0 ? (
         <span>missing: {finding.missing.join(', ')}</span>
       ) : null}
       {finding.proof.proven || !showsProof ? null : <ProofMark proof={finding.proof} />}

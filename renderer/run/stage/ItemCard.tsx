@@ -6,6 +6,7 @@ import { assertNever } from '../../../domain/result.ts';
 import { KeyHint } from '../../kit/KeyHint.tsx';
 import { isAltKey, plainKey } from '../focus/isAltKey.ts';
 import { useKeys } from '../focus/useKeys.ts';
+import { AnswerHistory } from '../items/AnswerHistory.tsx';
 import { ChooseItem } from '../items/ChooseItem.tsx';
 import { ConfirmItem } from '../items/ConfirmItem.tsx';
 import { HoldItem } from '../items/HoldItem.tsx';
@@ -61,6 +62,7 @@ export function ItemCard({ item, progress }: { readonly item: StepItem; readonly
         </p>
       )}
       {waits ? null : <ItemBody item={item} progress={progress} />}
+      <AnswerHistory item={item} />
       {isLeavingOut ? <NotPossible item={item} address={progress} onCancel={() => setLeavingOut(false)} /> : null}
     </div>
   );

@@ -11,19 +11,13 @@ import { dayInWords } from '../note/parseDay.ts';
 
 export function answerText(item: StepItem, { record }: Pick<RunView, 'record'>, unitSystem: UnitSystem): string | null {
   const answer = newestAnswer(record, item.key);
-  if (answer !== null && answer.value === null && answer.reason !== null) return `not possible: ${answer.reason}`;
-  const reason = answer?.reason ? ` (${answer.reason})` : '';
+  if (answer !== null && answer.value === null) return givenAnswerText(item, answer);
   switch (item.kind) {
     case 'confirm':
-      return answer?.value == null ? null : `${CONFIRMED[answer.value] ?? answer.value}${reason}`;
-    case 'choose': {
-      if (answer?.value == null) return null;
-      const option = item.options.find((one) => one.value === answer.value);
-      return `${option?.label ?? answer.value}${reason}`;
-    }
+    case 'choose':
     case 'note':
-      if (answer?.value == null) return null;
-      return item.holds === 'date' ? dayInWords(answer.value) : answer.value;
+    case 'witness':
+      return answer === null ? null : givenAnswerText(item, answer);
     case 'read': {
       const [reading] = liveReadings(record, item.key).slice(-1);
       return reading === undefined ? null : readingText(reading, unitSystem);
@@ -51,14 +45,28 @@ export function answerText(item: StepItem, { record }: Pick<RunView, 'record'>, 
       const count = record.photos.filter((one) => one.itemKey === item.key).length;
       return count === 0 ? null : count === 1 ? '1 photo' : `${count} photos`;
     }
-    case 'witness':
-      return answer?.value ?? null;
     case 'sign-off': {
       const signOff = record.signOffs.findLast((one) => one.itemKey === item.key);
       return signOff === undefined ? null : `${signOff.name}, ${timeOfDay(signOff.at, record.site.timeZone)}`;
     }
     default:
       return assertNever(item);
+  }
+}
+
+/** One answer, whether it still counts or not. */
+export function givenAnswerText(item: StepItem, { value, reason }: Pick<RecordedAnswer, 'value' | 'reason'>): string {
+  if (value === null) return `not possible: ${reason ?? ''}`;
+  const because = reason ? ` (${reason})` : '';
+  switch (item.kind) {
+    case 'confirm':
+      return `${CONFIRMED[value] ?? value}${because}`;
+    case 'choose':
+      return `${item.options.find((one) => one.value === value)?.label ?? value}${because}`;
+    case 'note':
+      return item.holds === 'date' ? dayInWords(value) : value;
+    default:
+      return `${value}${because}`;
   }
 }
 

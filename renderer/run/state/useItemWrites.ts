@@ -13,7 +13,7 @@ export type ItemWrites = {
   readonly ref: ItemRef;
   readonly state: SaveState;
   readonly send: <N extends WriteName>(name: N, input: InputOf<N>) => Promise<boolean>;
-  readonly answer: (value: string | null, reason: string | null) => Promise<boolean>;
+  readonly answer: (value: string | null, reason: string | null, instrumentId?: string | null) => Promise<boolean>;
 };
 
 export function useItemWrites(address: ItemAddress): ItemWrites {
@@ -27,16 +27,22 @@ export function useItemWrites(address: ItemAddress): ItemWrites {
     setState(reply.ok ? { kind: 'saved' } : { kind: 'not-saved', why: saveErrorWords(reply.error) });
     return reply.ok;
   };
-  return { ref, state, send, answer: (value, reason) => send('visits.answer', { ...ref, value, reason }) };
+  return {
+    ref,
+    state,
+    send,
+    answer: (value, reason, instrumentId = null) => send('visits.answer', { ...ref, value, reason, instrumentId }),
+  };
 }
 
 /** The same for a box that shows the outcome itself. */
 export function useAnswerSave(
   address: ItemAddress,
-): (value: string | null, reason: string | null) => Promise<SaveOutcome> {
+): (value: string | null, reason: string | null, instrumentId?: string | null) => Promise<SaveOutcome> {
   const { view, write } = useRun();
-  return async (value, reason) => {
-    const reply = await write('visits.answer', { visitId: view.visitId, runId: view.runId, ...address, value, reason });
+  return async (value, reason, instrumentId = null) => {
+    const { visitId, runId } = view;
+    const reply = await write('visits.answer', { visitId, runId, ...address, value, reason, instrumentId });
     return reply.ok ? { ok: true } : { ok: false, why: saveErrorWords(reply.error) };
   };
 }

@@ -117,6 +117,8 @@ function findingWords({ finding }: Extract<ItemReason, { code: 'finding' }>): st
   if (!finding.proof.proven && finding.verdict !== 'outside' && finding.verdict !== 'stop') {
     return finding.proof.because.map(proofWords).join('; ');
   }
+  // Outside with nothing to be outside of: what would settle it is all there is to say.
+  if (finding.basis.limit === null && finding.missing.length > 0) return `missing: ${finding.missing.join(', ')}`;
   return verdictWords(finding.verdict);
 }
 

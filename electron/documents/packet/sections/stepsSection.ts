@@ -1,4 +1,5 @@
 /** What was checked, set, chosen and told, step by step as the sheet walks it, with waits and the burner's own calibration. */
+import { toldAnswers } from '../../../../domain/procedure/toldAnswers.ts';
 import { dayText, momentText } from '../../documentDates.ts';
 import type { Block, Cell } from '../../page/blocks.ts';
 import type { OpenAnswer, PacketView, SheetItem, SheetStep } from '../packetView.ts';
@@ -17,7 +18,7 @@ export function stepsSection(view: PacketView): readonly Block[] {
       : [
           { kind: 'heading', level: 3, text: 'Answers to items the sheet no longer has' },
           stepTable(
-            unknown.map((answer) => answerRow(view, answer, undefined)),
+            unknown.map((answer) => answerRow(view, answer, undefined, false)),
             true,
           ),
         ];
@@ -57,18 +58,31 @@ function stepTable(rows: readonly Row[], showsNames: boolean): Block {
 function itemRows(view: PacketView, item: SheetItem, answers: readonly OpenAnswer[]): readonly Row[] {
   if (item.kind === 'hold') return holdRows(view, item);
   if (item.kind === 'tuning') return tuningRows(view, item);
-  return answers.map((answer) => answerRow(view, answer, item));
+  const told = toldAnswers(answers);
+  return told.map((answer, index) => answerRow(view, answer, item, index < told.length - 1));
 }
 
-function answerRow(view: PacketView, answer: OpenAnswer, item: SheetItem | undefined): Row {
+function answerRow(
+  view: PacketView,
+  answer: OpenAnswer,
+  item: SheetItem | undefined,
+  isFollowedByAnother: boolean,
+): Row {
   const option = item?.options.find((one) => one.value === answer.value)?.label;
   const value = answer.words ?? option ?? (answer.value === null ? null : plainValue(answer.value));
+  const small = [
+    answer.reason === null ? null : `because: ${answer.reason}`,
+    answer.instrumentId == null ? null : `with ${view.instrumentLabel(answer.instrumentId) ?? 'an unknown instrument'}`,
+    isFollowedByAnother ? 'answered again later' : null,
+  ]
+    .filter((one) => one !== null)
+    .join(' · ');
   return {
     asked: { text: item?.label ?? answer.itemKey },
     answer: {
       text: value ?? 'not possible',
       tone: answer.value === 'no' ? 'strong' : 'plain',
-      small: answer.reason === null ? null : `because: ${answer.reason}`,
+      small: small === '' ? null : small,
     },
     by: view.nameOf(answer.byId),
     at: momentText(answer.at, view.timeZone, view.visitOn),
