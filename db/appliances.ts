@@ -1,6 +1,6 @@
 /** Queries over appliances: where they stand, their dates, fuel states, visits and open make-safes. */
-import { and, asc, desc, eq, gt, isNull, or, type SQL, sql } from 'drizzle-orm';
-import { searchTerms } from '../domain/text/foldForSearch.ts';
+import { and, asc, desc, eq, gt, inArray, isNull, or, type SQL, sql } from 'drizzle-orm';
+import { foundAppliances } from './applianceFinds.ts';
 import type { ReadableDb } from './openStore.ts';
 import {
   applianceDates,
@@ -66,29 +66,14 @@ function applianceSummaries(db: ReadableDb) {
     .$dynamic();
 }
 
-/** A page by serial; the serial may be typed sloppily: `serialKeyOf` folds look-alike characters. */
+/** A page by serial; with a query, by when they were filed. The serial may be typed sloppily. */
 export function listAppliances(
   db: ReadableDb,
-  options: {
-    readonly query: string;
-    readonly serialKey: string;
-    readonly limit: number;
-    readonly after: string | null;
-  },
+  options: { readonly query: string; readonly limit: number; readonly after: string | null },
 ): readonly ApplianceSummaryRow[] {
+  const found = foundAppliances(options.query);
+  if (found !== null) return listFound(db, found, options);
   const conditions: SQL[] = [];
-  const terms = searchTerms(options.query);
-  if (terms.length > 0) {
-    const words = terms.map(
-      (term) =>
-        sql`(lower(${appliances.model}) LIKE ${`%${term}%`} OR lower(${appliances.maker}) LIKE ${`%${term}%`} OR ${parties.searchText} LIKE ${`%${term}%`} OR ${sites.searchText} LIKE ${`%${term}%`})`,
-    );
-    const found = or(
-      and(...words),
-      options.serialKey === '' ? undefined : sql`${appliances.serialKey} LIKE ${`%${options.serialKey}%`}`,
-    );
-    if (found !== undefined) conditions.push(found);
-  }
   if (options.after !== null) {
     const last = findAppliance(db, options.after);
     const next =
@@ -101,6 +86,30 @@ export function listAppliances(
     .orderBy(asc(appliances.serial), asc(appliances.id))
     .limit(options.limit)
     .all();
+}
+
+/** The page's ids come from the search cache alone; only those are then read with all that is shown of them. */
+function listFound(
+  db: ReadableDb,
+  condition: SQL,
+  { limit, after }: { readonly limit: number; readonly after: string | null },
+): readonly ApplianceSummaryRow[] {
+  const later = sql`f.number > coalesce((SELECT number FROM appliance_finds WHERE appliance_id = ${after}), 0)`;
+  const ids = db
+    .select({ applianceId: sql<string>`f.appliance_id` })
+    .from(sql`appliance_finds f`)
+    .where(sql`${condition} AND ${later}`)
+    .orderBy(sql`f.number`)
+    .limit(limit)
+    .all()
+    .map(({ applianceId }) => applianceId);
+  const rows = new Map(
+    applianceSummaries(db)
+      .where(inArray(appliances.id, ids))
+      .all()
+      .map((row) => [row.applianceId, row]),
+  );
+  return ids.flatMap((applianceId) => rows.get(applianceId) ?? []);
 }
 
 export function listAppliancesOfSite(db: ReadableDb, siteId: string): readonly ApplianceSummaryRow[] {

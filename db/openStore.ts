@@ -3,6 +3,7 @@ import { existsSync, mkdirSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import Database from 'better-sqlite3';
 import { drizzle } from 'drizzle-orm/better-sqlite3';
+import { dropApplianceFinds, ensureApplianceFinds } from './applianceFinds.ts';
 import { migrate, pendingMigrations, readMigrations } from './migrate.ts';
 import { newId } from './newId.ts';
 import * as schema from './schema/index.ts';
@@ -42,7 +43,9 @@ export function openStore(options: OpenOptions): Store {
     if (isExisting && raw.pragma('quick_check', { simple: true }) !== 'ok') throw new Error('the store is damaged');
     const pending = pendingMigrations(raw, readMigrations(options.migrationsFolder));
     if (isExisting && pending.length > 0) options.beforeMigration?.(raw);
+    if (pending.length > 0) dropApplianceFinds(raw);
     migrate(raw, pending, options.now);
+    ensureApplianceFinds(raw);
     ensureDevice(raw, options);
   } catch (error) {
     raw.close();

@@ -45,6 +45,11 @@ export class StoreWriter {
     this.#lastHlc = this.#device.last_hlc;
   }
 
+  /** Where in this device's log the next written row will stand. */
+  get nextSequence(): number {
+    return this.#nextSeq;
+  }
+
   newId(): string {
     return newId(Date.parse(this.now));
   }

@@ -1,5 +1,6 @@
 /** Every table of the store. */
 export * from './log.ts';
+export * from './office.ts';
 export * from './people.ts';
 export * from './places.ts';
 export * from './planning.ts';

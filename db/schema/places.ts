@@ -81,6 +81,7 @@ export const partyRoles = sqliteTable(
   (t) => [
     index('party_roles_by_site').on(t.siteId),
     index('party_roles_by_appliance').on(t.applianceId),
+    index('party_roles_by_party').on(t.partyId),
     oneOf('party_roles_role', t.role, PARTY_ROLES),
     rule('party_roles_where', sql`(${t.siteId} IS NULL) <> (${t.applianceId} IS NULL)`),
     isDay('party_roles_from', t.fromOn),
@@ -111,6 +112,7 @@ export const appliances = sqliteTable(
   },
   (t) => [
     index('appliances_by_serial_key').on(t.serialKey),
+    index('appliances_by_serial').on(t.serial, t.id),
     uniqueIndex('appliances_maker_serial').on(t.maker, t.serial),
     oneOf('appliances_basis', t.ratedInputBasis, ['gross', 'net']),
     rule(

@@ -174,6 +174,7 @@ export const claims = sqliteTable(
       .notNull()
       .references(() => appliances.id, { onDelete: 'restrict' }),
     partNumber: text('part_number').notNull(),
+    partName: text('part_name'),
     openedOn: day('opened_on').notNull(),
     sentOn: day('sent_on'),
     partReturnedOn: day('part_returned_on'),
@@ -183,11 +184,26 @@ export const claims = sqliteTable(
     partsMinorUnits: integer('parts_minor_units'),
     labourMinorUnits: integer('labour_minor_units'),
     currency: text('currency'),
+    /** Parts and labour are decided apart; null: not decided, or not asked for. */
+    partsOutcome: text('parts_outcome'),
+    labourOutcome: text('labour_outcome'),
+    partsGrantedMinorUnits: integer('parts_granted_minor_units'),
+    labourGrantedMinorUnits: integer('labour_granted_minor_units'),
+    /** In the maker's words. */
+    refusedBecause: text('refused_because'),
     note: text('note'),
   },
   (t) => [
     index('claims_by_appliance').on(t.applianceId),
     oneOf('claims_outcome', t.outcome, ['open', 'granted', 'granted-in-part', 'refused', 'withdrawn']),
+    rule(
+      'claims_parts_outcome',
+      sql`${t.partsOutcome} IS NULL OR ${t.partsOutcome} IN ('granted', 'granted-in-part', 'refused')`,
+    ),
+    rule(
+      'claims_labour_outcome',
+      sql`${t.labourOutcome} IS NULL OR ${t.labourOutcome} IN ('granted', 'granted-in-part', 'refused')`,
+    ),
     rule(
       'claims_currency',
       sql`(${t.partsMinorUnits} IS NULL AND ${t.labourMinorUnits} IS NULL) OR length(${t.currency}) = 3`,
