@@ -1,5 +1,6 @@
 /** Queries over appliances: where they stand, their dates, fuel states, visits and open make-safes. */
 import { and, asc, desc, eq, gt, inArray, isNull, or, type SQL, sql } from 'drizzle-orm';
+import { alias } from 'drizzle-orm/sqlite-core';
 import { foundAppliances } from './applianceFinds.ts';
 import type { ReadableDb } from './openStore.ts';
 import {
@@ -180,11 +181,38 @@ export function listVisitsOfAppliance(db: ReadableDb, applianceId: string) {
     .all();
 }
 
-export function listMakeSafes(db: ReadableDb, applianceId: string) {
+const closer = alias(staff, 'closer');
+
+/** Every make-safe that nobody has closed yet, the oldest first. */
+export function listOpenMakeSafes(db: ReadableDb) {
   return db
-    .select({ makeSafe: makeSafes, openedByName: staff.name })
+    .select({
+      makeSafe: makeSafes,
+      openedByName: staff.name,
+      serial: appliances.serial,
+      maker: appliances.maker,
+      model: appliances.model,
+      street: sites.street,
+      city: sites.city,
+      customerName: parties.name,
+    })
     .from(makeSafes)
     .innerJoin(staff, eq(staff.id, makeSafes.openedById))
+    .innerJoin(appliances, eq(appliances.id, makeSafes.applianceId))
+    .innerJoin(sites, eq(sites.id, makeSafes.siteId))
+    .innerJoin(customers, eq(customers.id, sites.customerId))
+    .innerJoin(parties, eq(parties.id, customers.partyId))
+    .where(isNull(makeSafes.closedAt))
+    .orderBy(asc(makeSafes.openedAt), asc(makeSafes.id))
+    .all();
+}
+
+export function listMakeSafes(db: ReadableDb, applianceId: string) {
+  return db
+    .select({ makeSafe: makeSafes, openedByName: staff.name, closedByName: closer.name })
+    .from(makeSafes)
+    .innerJoin(staff, eq(staff.id, makeSafes.openedById))
+    .leftJoin(closer, eq(closer.id, makeSafes.closedById))
     .where(eq(makeSafes.applianceId, applianceId))
     .orderBy(sql`${makeSafes.closedAt} IS NOT NULL`, desc(makeSafes.openedAt))
     .all();

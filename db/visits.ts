@@ -38,6 +38,7 @@ export function listJobs(
       street: sites.street,
       city: sites.city,
       customerName: parties.name,
+      openMakeSafes: sql<number>`(SELECT count(*) FROM ${makeSafes} WHERE ${makeSafes.applianceId} = ${appliances.id} AND ${makeSafes.closedAt} IS NULL)`,
       visitId: sql<
         string | null
       >`(SELECT ${visitJobs.visitId} FROM ${visitJobs} JOIN ${visits} ON ${visits.id} = ${visitJobs.visitId} WHERE ${visitJobs.jobId} = ${jobs.id} AND ${visits.state} <> 'cancelled' ORDER BY ${visits.plannedOn} DESC LIMIT 1)`,

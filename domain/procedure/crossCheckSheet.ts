@@ -69,6 +69,16 @@ function checkItem(
       message: `"${item.firingPoint}" is not a firing point of this sheet`,
     });
   }
+  if (item.kind === 'choose') {
+    for (const [index, option] of item.options.entries()) {
+      if (option.leaveFirst === true && option.outcome !== 'stop') {
+        problems.push({
+          path: `${path}.options.${index}.leaveFirst`,
+          message: 'only an answer that stops leaves first',
+        });
+      }
+    }
+  }
   if (item.kind === 'sign-off' && item.mayBeNotPossible) {
     problems.push({
       path: `${path}.mayBeNotPossible`,

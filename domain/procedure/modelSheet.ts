@@ -131,6 +131,8 @@ const chooseItem = z.strictObject({
         label: text,
         /** `finding`: keeps the blocks open until explained. `stop`: make safe now. */
         outcome: z.enum(['fine', 'finding', 'stop']).default('fine'),
+        /** With `stop`: everybody leaves the building before anything else is done or typed. */
+        leaveFirst: z.boolean().optional(),
       }),
     )
     .min(2),

@@ -312,9 +312,13 @@ export const customerOperations = {
           isolatedHow: z.string().nullable(),
           labelNumber: z.string().nullable(),
           toldWhom: z.string().nullable(),
+          deliveredHow: z.string().nullable(),
+          /** The occupant would not have it isolated. */
+          isRefused: z.boolean(),
           openedAt: z.string(),
           openedByName: z.string(),
           closedAt: z.string().nullable(),
+          closedByName: z.string().nullable(),
           closedReason: z.string().nullable(),
         }),
       ),

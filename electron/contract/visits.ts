@@ -35,6 +35,7 @@ const jobRow = z.strictObject({
   openedAt: instant,
   /** Blocking readiness items not yet answered yes. */
   openReadiness: z.array(z.string()),
+  openMakeSafes: z.number().int(),
   visitId: id.nullable(),
 });
 
@@ -355,6 +356,31 @@ export const visitOperations = {
       'needs-licence': licenceProblem,
       'not-finished': nothing,
     },
+  }),
+  /** All that are open, wherever: one that is left out of a list is one that is lit. */
+  'makeSafes.list': operation({
+    access: 'signed-in',
+    input: nothing,
+    output: z.array(
+      z.strictObject({
+        makeSafeId: id,
+        applianceId: id,
+        serial: z.string(),
+        maker: z.string(),
+        model: z.string(),
+        siteId: id,
+        street: z.string(),
+        city: z.string(),
+        customerName: z.string(),
+        what: z.string(),
+        isolatedHow: z.string().nullable(),
+        labelNumber: z.string().nullable(),
+        toldWhom: z.string().nullable(),
+        isRefused: z.boolean(),
+        openedAt: instant,
+        openedByName: z.string(),
+      }),
+    ),
   }),
   'makeSafes.open': operation({
     access: ['technician', 'helper', 'owner', 'dispatcher'],

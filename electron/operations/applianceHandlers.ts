@@ -62,15 +62,18 @@ export const applianceHandlers: Handlers<
         kind: kind as never,
         isSealed: sealedAt !== null,
       })),
-      makeSafes: listMakeSafes(context.db, row.id).map(({ makeSafe, openedByName }) => ({
+      makeSafes: listMakeSafes(context.db, row.id).map(({ makeSafe, openedByName, closedByName }) => ({
         makeSafeId: makeSafe.id,
         what: makeSafe.what,
         isolatedHow: makeSafe.isolatedHow,
         labelNumber: makeSafe.labelNumber,
         toldWhom: makeSafe.toldWhom,
+        deliveredHow: makeSafe.deliveredHow,
+        isRefused: makeSafe.isRefused,
         openedAt: makeSafe.openedAt,
         openedByName,
         closedAt: makeSafe.closedAt,
+        closedByName,
         closedReason: makeSafe.closedReason,
       })),
     };

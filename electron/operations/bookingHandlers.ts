@@ -53,6 +53,7 @@ export const bookingHandlers: Handlers<
       city: row.city,
       openedAt: row.job.openedAt,
       openReadiness: [...(open.get(row.job.id) ?? [])],
+      openMakeSafes: row.openMakeSafes,
       visitId: row.visitId,
     }));
   },

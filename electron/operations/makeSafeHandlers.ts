@@ -1,5 +1,5 @@
 /** Make-safes: opened at one key, described afterwards, closed only by a licensed person with a reason. */
-import { findAppliance, findMakeSafe, findPlacement, listFuelStates } from '../../db/appliances.ts';
+import { findAppliance, findMakeSafe, findPlacement, listFuelStates, listOpenMakeSafes } from '../../db/appliances.ts';
 import type { ReadableDb } from '../../db/openStore.ts';
 import { findCompany } from '../../db/people.ts';
 import { makeSafes } from '../../db/schema/index.ts';
@@ -8,7 +8,23 @@ import { actorOf, fail, type Handlers, notFound } from './handler.ts';
 import { requireLicence } from './licensing.ts';
 import { dayIn } from './today.ts';
 
-export const makeSafeHandlers: Handlers<'makeSafes.open' | 'makeSafes.describe' | 'makeSafes.close'> = {
+export const makeSafeHandlers: Handlers<
+  'makeSafes.list' | 'makeSafes.open' | 'makeSafes.describe' | 'makeSafes.close'
+> = {
+  'makeSafes.list': (_input, context) =>
+    listOpenMakeSafes(context.db).map(({ makeSafe, ...where }) => ({
+      makeSafeId: makeSafe.id,
+      applianceId: makeSafe.applianceId,
+      siteId: makeSafe.siteId,
+      ...where,
+      what: makeSafe.what,
+      isolatedHow: makeSafe.isolatedHow,
+      labelNumber: makeSafe.labelNumber,
+      toldWhom: makeSafe.toldWhom,
+      isRefused: makeSafe.isRefused,
+      openedAt: makeSafe.openedAt,
+    })),
+
   'makeSafes.open': (input, context) => {
     const placement = findPlacement(context.db, input.applianceId) ?? notFound('appliances', input.applianceId);
     const makeSafeId = context.write((writer) =>

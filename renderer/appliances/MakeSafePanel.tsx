@@ -26,10 +26,10 @@ export function OpenMakeSafe({ makeSafe }: { readonly makeSafe: MakeSafe }) {
         <p style={{ margin: 0 }}>Nothing may be lit here until a licensed person has closed it.</p>
         {isDescribing ? (
           <DescribeForm makeSafe={makeSafe} onDone={() => setIsDescribing(false)} />
-        ) : isDescribed(makeSafe) ? null : (
+        ) : (
           <Group gap="sm">
             <Button variant="default" onClick={() => setIsDescribing(true)}>
-              Write down what was done
+              {isDescribed(makeSafe) ? 'Change what was written down' : 'Write down what was done'}
             </Button>
           </Group>
         )}
@@ -39,7 +39,6 @@ export function OpenMakeSafe({ makeSafe }: { readonly makeSafe: MakeSafe }) {
   );
 }
 
-/** How the notice was given does not come back with the record: writing a second time would lose it. */
 function isDescribed({ isolatedHow, labelNumber, toldWhom }: MakeSafe): boolean {
   return isolatedHow !== null || labelNumber !== null || toldWhom !== null;
 }
@@ -51,6 +50,8 @@ export function MakeSafeFacts({ makeSafe }: { readonly makeSafe: MakeSafe }) {
         ['Isolated', makeSafe.isolatedHow],
         ['Label', makeSafe.labelNumber],
         ['Told', makeSafe.toldWhom],
+        ['Notice given', makeSafe.deliveredHow],
+        ['Refused', makeSafe.isRefused ? 'the occupant would not have it isolated' : null],
         [
           'Opened',
           <span key="opened">
@@ -64,6 +65,7 @@ export function MakeSafeFacts({ makeSafe }: { readonly makeSafe: MakeSafe }) {
                 'Closed',
                 <span key="closed">
                   <InstantText at={makeSafe.closedAt} />
+                  {makeSafe.closedByName === null ? '' : `, ${makeSafe.closedByName}`}
                   {makeSafe.closedReason === null ? '' : `: ${makeSafe.closedReason}`}
                 </span>,
               ],
@@ -124,8 +126,8 @@ function DescribeForm({ makeSafe, onDone }: { readonly makeSafe: MakeSafe; reado
       isolatedHow: makeSafe.isolatedHow ?? '',
       labelNumber: makeSafe.labelNumber ?? '',
       toldWhom: makeSafe.toldWhom ?? '',
-      deliveredHow: '',
-      isRefused: false,
+      deliveredHow: makeSafe.deliveredHow ?? '',
+      isRefused: makeSafe.isRefused,
     },
     toInput: (values, reader) => ({
       makeSafeId,

@@ -3,6 +3,7 @@ import { Answer } from '../kit/Answer.tsx';
 import { capital } from '../kit/capital.ts';
 import { InstantText } from '../kit/DateText.tsx';
 import { EmptyState } from '../kit/EmptyState.tsx';
+import { MakeSafeCount } from '../kit/MakeSafeCount.tsx';
 import { PlainTable } from '../kit/PlainTable.tsx';
 import { Screen } from '../kit/Screen.tsx';
 import { JOB_KIND_WORDS } from '../kit/tradeWords.ts';
@@ -51,6 +52,7 @@ export function JobsScreen() {
                     ),
                 },
                 { label: 'Opened', cell: (row) => <InstantText at={row.openedAt} /> },
+                { label: 'Safety', cell: (row) => <MakeSafeCount count={row.openMakeSafes} /> },
               ]}
             />
           )

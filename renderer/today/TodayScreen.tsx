@@ -5,8 +5,6 @@ import { Answer } from '../kit/Answer.tsx';
 import { capital } from '../kit/capital.ts';
 import { dayWords } from '../kit/dayWords.ts';
 import { EmptyState } from '../kit/EmptyState.tsx';
-import { ErrorText } from '../kit/ErrorText.tsx';
-import { MakeSafeCount } from '../kit/MakeSafeCount.tsx';
 import { Panel } from '../kit/Panel.tsx';
 import { Screen } from '../kit/Screen.tsx';
 import { JOB_KIND_WORDS } from '../kit/tradeWords.ts';
@@ -17,7 +15,7 @@ import { byDaysLeft, isToSubmit, RegistrationTable } from '../registrations/Regi
 import { VisitCard } from '../visits/VisitCard.tsx';
 import { addDays } from '../visits/week.ts';
 import { FirstStepsPanel } from './FirstStepsPanel.tsx';
-import { useOpenMakeSafes } from './useOpenMakeSafes.ts';
+import { OpenMakeSafesPanel } from './OpenMakeSafesPanel.tsx';
 
 /** As far ahead as the readiness call reaches: one to three days, over a weekend. */
 const DAYS_AHEAD = 5;
@@ -30,7 +28,7 @@ export function TodayScreen() {
   const plans = useHasRole('dispatcher', 'owner');
   return (
     <Screen title={dayWords(today, { weekday: true })}>
-      <MakeSafesPanel />
+      <OpenMakeSafesPanel />
       {plans ? <FirstStepsPanel /> : null}
       <div className="lo-columns">
         <VisitsPanel title={plans ? 'Visits' : 'My visits'} staffId={plans ? null : person.staffId} />
@@ -88,28 +86,6 @@ function isStillToday(visit: VisitRow, today: string): boolean {
   if (visit.state === 'cancelled') return false;
   if (visit.plannedOn >= today) return true;
   return visit.state !== 'signed' && visit.state !== 'finished';
-}
-
-function MakeSafesPanel() {
-  const { rows: open, error } = useOpenMakeSafes();
-  if (error !== null) return <ErrorText error={error} />;
-  if (open.length === 0) return null;
-  return (
-    <Panel title="Made safe and still open">
-      <ul className="lo-gaps">
-        {open.map((row) => (
-          <li key={row.applianceId}>
-            <RouteLink to="appliance" params={{ applianceId: row.applianceId }}>
-              {row.maker} {row.model}, {[row.street, row.city].filter(Boolean).join(', ')}
-            </RouteLink>
-            <span>
-              {row.customerName} <MakeSafeCount count={row.openMakeSafes} />
-            </span>
-          </li>
-        ))}
-      </ul>
-    </Panel>
-  );
 }
 
 function JobsPanel() {

@@ -20,9 +20,13 @@ export function AnswerHistory({ item }: { readonly item: StepItem }) {
     <section className="run-history" aria-label="Answers so far">
       <ol>
         {answers.map((answer, index) => (
-          <li key={`${answer.at} ${answer.value}`} data-counts={index === answers.length - 1}>
+          <li
+            key={`${answer.at} ${answer.value}`}
+            className="run-history-row"
+            data-counts={index === answers.length - 1}
+          >
             <b>{givenAnswerText(item, answer)}</b>
-            <span className="lo-faint">
+            <span className="run-history-who lo-faint">
               {nameOf(answer.byId)}, {instantWords(answer.at, record.site.timeZone)}
               {withWhat(answer)}
               {index === answers.length - 1 ? ' · counts' : ''}

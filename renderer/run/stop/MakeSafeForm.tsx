@@ -29,8 +29,8 @@ export function MakeSafeForm({ makeSafe }: { readonly makeSafe: MakeSafe }) {
     isolatedHow: makeSafe.isolatedHow ?? '',
     labelNumber: makeSafe.labelNumber ?? '',
     toldWhom: makeSafe.toldWhom ?? '',
-    deliveredHow: '',
-    isRefused: false,
+    deliveredHow: makeSafe.deliveredHow ?? '',
+    isRefused: makeSafe.isRefused,
   });
   const [saved, setSaved] = useState(lines);
   // The record is open already: the first line has the keyboard as soon as it is there.

@@ -61,17 +61,22 @@ function answerStops(view: Pick<RunView, 'record'>, steps: RunAnalysis['steps'])
       const answer = newestAnswer(view.record, item.key);
       const option = item.options.find((one) => one.value === answer?.value);
       if (answer === null || option === undefined || option.outcome !== 'stop') return [];
-      const isGasInTheAir = /\bgas smell\b|smell of gas/i.test(`${item.label} ${option.label}`);
+      // The words are a net under sheets that were written without saying so.
+      const leaveFirst = option.leaveFirst === true || saysGasSmell(`${item.label} ${option.label}`);
       return [
         {
           key: `${item.key} ${answer.at}`,
           what: `${item.label.replace(/\?$/, '')}: ${option.label}`,
           why: step.title,
-          makeSafe: isGasInTheAir ? EVERYBODY_OUT : BURNER_OFF,
-          leaveFirst: isGasInTheAir,
+          makeSafe: leaveFirst ? EVERYBODY_OUT : BURNER_OFF,
+          leaveFirst,
           at: { stepKey: step.key, itemKey: item.key },
         },
       ];
     }),
   );
+}
+
+function saysGasSmell(words: string): boolean {
+  return /\bgas smell\b|smell of gas/i.test(words);
 }

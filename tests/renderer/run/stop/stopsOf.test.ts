@@ -49,6 +49,24 @@ describe('stopsOf', () => {
     ]);
   });
 
+  it('goes by what the sheet says of an answer, whatever its words are', () => {
+    const alarm = tinySheet([
+      aStep('arrival', [
+        anItem('choose', 'alarm', {
+          label: 'CO alarm',
+          options: [
+            { value: 'quiet', label: 'Quiet' },
+            { value: 'sounds', label: 'Sounds', outcome: 'stop', leaveFirst: true },
+          ],
+        }),
+      ]),
+    ]);
+    const heard = withAnswer(emptyRecord('natural-gas'), 'alarm', 'sounds', DAY_START);
+    expect(stopsOf({ record: heard, sheet: alarm }, { steps: alarm.startup, findings: [] })).toMatchObject([
+      { what: 'CO alarm: Sounds', leaveFirst: true, makeSafe: EVERYBODY_OUT },
+    ]);
+  });
+
   it('is silent otherwise', () => {
     const fine = withAnswer(record, 'smell', 'none', DAY_START);
     expect(stopsOf({ record: fine, sheet }, { steps: sheet.startup, findings: [aFinding()] })).toEqual([]);
