@@ -254,6 +254,8 @@ const cover = z.strictObject({
       registeredMonths: z.number().int().min(0).max(600),
       unregisteredMonths: z.number().int().min(0).max(600),
       countedFrom: coverDate,
+      /** Where the appliance is used otherwise than the conditions say: this long instead. Absent: nothing is stated. */
+      otherUseMonths: z.number().int().min(0).max(600).optional(),
     }),
   ),
   registration: z.strictObject({
@@ -268,6 +270,10 @@ const cover = z.strictObject({
     serviceEveryMonths: z.number().int().positive().max(60),
     graceMonths: z.number().int().min(0).max(12),
     serviceCountedFrom: z.enum(['anniversary', 'last-service']),
+    /** Absent: the startup. */
+    serviceAnchor: coverDate.optional(),
+    /** false: a service more than the grace before its due day does not count for it. Absent: it does. */
+    earlyServiceCounts: z.boolean().optional(),
     waterQualityRecorded: z.boolean(),
     licensedInstaller: z.boolean(),
     originalOwner: z.boolean(),
