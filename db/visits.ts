@@ -24,9 +24,16 @@ export type JobRecord = typeof jobs.$inferSelect;
 /** Jobs with where their appliance stands and the visit that is to do them, cancelled ones apart. */
 export function listJobs(
   db: ReadableDb,
-  filter: { readonly applianceId: string | null; readonly jobIds?: readonly string[] },
+  filter: {
+    readonly applianceId: string | null;
+    readonly jobIds?: readonly string[];
+    /** Open and without a visit. */
+    readonly isWaiting?: boolean;
+  },
 ) {
+  const hasVisit = sql`EXISTS (SELECT 1 FROM ${visitJobs} JOIN ${visits} ON ${visits.id} = ${visitJobs.visitId} WHERE ${visitJobs.jobId} = ${jobs.id} AND ${visits.state} <> 'cancelled')`;
   const conditions = [
+    filter.isWaiting ? and(isNull(jobs.closedAt), sql`NOT ${hasVisit}`) : undefined,
     filter.applianceId === null ? undefined : eq(jobs.applianceId, filter.applianceId),
     filter.jobIds === undefined ? undefined : inArray(jobs.id, [...filter.jobIds]),
   ];
@@ -37,6 +44,7 @@ export function listJobs(
       siteId: sites.id,
       street: sites.street,
       city: sites.city,
+      customerId: customers.id,
       customerName: parties.name,
       openMakeSafes: sql<number>`(SELECT count(*) FROM ${makeSafes} WHERE ${makeSafes.applianceId} = ${appliances.id} AND ${makeSafes.closedAt} IS NULL)`,
       visitId: sql<

@@ -40,14 +40,18 @@ type Boiler = {
 };
 
 const people: Scenario['people'] = [
-  { key: 'owner', name: 'Maren Oduya', initials: 'MO', roles: ['owner', 'dispatcher'], licences: [] },
-  { key: 'dispatcher', name: 'Pascal Windermoor', initials: 'PW', roles: ['dispatcher'], licences: [] },
+  { ...officePerson('owner', 'Maren Oduya', 'MO'), roles: ['owner', 'dispatcher'] },
+  { ...officePerson('dispatcher', 'Pascal Windermoor', 'PW'), roles: ['dispatcher'] },
   {
     key: 'tobias',
     name: 'Tobias Reyle',
     initials: 'TR',
     roles: ['technician'],
     licences: [licence('G2-88120', 'G2', null, 117, -900, 640)],
+    trainings: makersTrainings('TR', -700),
+    hours: weekdays([1, 2, 3, 4, 5], 480, 1020, 720),
+    skills: ['ladder'],
+    base: at('14 Kelp Lane', 'B4T 3C2', 'Graven Bay', 44.618, -64.031),
   },
   {
     key: 'ingrid',
@@ -55,6 +59,10 @@ const people: Scenario['people'] = [
     initials: 'IS',
     roles: ['technician'],
     licences: [licence('G1-20417', 'G1', null, null, -1200, 410)],
+    trainings: makersTrainings('IS', -900),
+    hours: weekdays([1, 2, 3, 4, 5], 450, 990, 720),
+    skills: ['cascade', 'ladder', 'propane tank'],
+    base: at('5 Millrace Road', 'B4R 1B8', 'Farrow Mills', 44.702, -63.886),
   },
   {
     key: 'felix',
@@ -62,8 +70,21 @@ const people: Scenario['people'] = [
     initials: 'FA',
     roles: ['technician'],
     licences: [licence('G2-90233', 'G2', 'natural-gas', 117, -1100, 21)],
+    trainings: makersTrainings('FA', -400).slice(0, 2),
+    hours: weekdays([1, 2, 3, 4, 5], 480, 1020, 720),
+    skills: [],
+    base: at('27 Beacon Way', 'B4V 2A5', 'Tidewick', 44.546, -64.202),
   },
-  { key: 'ines', name: 'Ines Calloway', initials: 'IC', roles: ['helper'], licences: [] },
+  {
+    ...officePerson('ines', 'Ines Calloway', 'IC'),
+    roles: ['helper'],
+    hours: weekdays([1, 2, 3, 4], 480, 960, 720),
+    skills: ['ladder'],
+  },
+];
+const absences: Scenario['absences'] = [
+  { personKey: 'felix', fromWorkingDay: 3, toWorkingDay: 3, reason: 'maker’s course' },
+  { personKey: 'ines', fromWorkingDay: 6, toWorkingDay: 8, reason: 'holiday' },
 ];
 const technicians = ['tobias', 'ingrid', 'felix'];
 
@@ -79,6 +100,7 @@ const instruments: Scenario['instruments'] = [
     kind: 'analyser',
     label: 'Analyser 1',
     serial: 'A-1001',
+    keptByKey: 'tobias',
     accuracy: analyserAccuracy,
     rangeMax: { coPpm: 4000 },
     calibrations: yearly(-1100, 4, 'A1'),
@@ -88,15 +110,27 @@ const instruments: Scenario['instruments'] = [
     kind: 'analyser',
     label: 'Analyser 2',
     serial: 'A-1002',
+    keptByKey: 'ingrid',
     accuracy: analyserAccuracy,
     rangeMax: { coPpm: 4000 },
     calibrations: yearly(-1130, 3, 'A2'),
+  },
+  {
+    key: 'analyser-3',
+    kind: 'analyser',
+    label: 'Analyser 3',
+    serial: 'A-1003',
+    keptByKey: 'felix',
+    accuracy: analyserAccuracy,
+    rangeMax: { coPpm: 4000 },
+    calibrations: yearly(-430, 2, 'A3'),
   },
   {
     key: 'manometer',
     kind: 'manometer',
     label: 'Manometer',
     serial: 'M-310',
+    keptByKey: null,
     accuracy: { inletPressureMbarG: { abs: 0.1, relPct: 0.5 } },
     rangeMax: {},
     calibrations: yearly(-1000, 3, 'M3'),
@@ -115,6 +149,8 @@ const registrations: Scenario['registrations'] = [];
 const makeSafes: Scenario['makeSafes'] = [];
 const openJobs: Scenario['openJobs'] = [];
 for (const [index, boiler] of boilers.entries()) addHistory(boiler, index);
+const upcoming = bookServices();
+openJobs.push(...waitingServices());
 
 const made: Scenario = scenario.parse({
   anchorOn: ANCHOR.toString(),
@@ -134,11 +170,14 @@ const made: Scenario = scenario.parse({
     jurisdiction: 'north-america',
     emergencyNumber: '902 555 0199',
   },
+  travel: { latitude: 44.6105, longitude: -64.0195, roadFactor: null, speedKmPerH: null },
   people,
+  absences,
   instruments,
   tradeParties,
   customers,
   visits,
+  upcoming,
   openJobs,
   registrations,
   makeSafes,
@@ -363,7 +402,15 @@ function makeSerial(sheet: ModelSheet, index: number): string {
 
 function addHistory(boiler: Boiler, index: number): void {
   if (boiler.startedDaysAgo < 0) {
-    if (index % 2 === 0) openJobs.push({ applianceKey: boiler.key, readyItems: index % 4 === 0 ? 6 : 99 });
+    if (index % 2 === 0)
+      openJobs.push({
+        applianceKey: boiler.key,
+        kind: 'startup',
+        readyItems: index % 4 === 0 ? 6 : 99,
+        priority: 1,
+        latestOn: null,
+        latestWhy: null,
+      });
     else visits.push(bookedVisit(boiler, index));
     return;
   }
@@ -498,6 +545,81 @@ function registrationFor(
     number: state === 'confirmed' ? `R-${40_000 + index * 31}` : null,
     followUpOn: index % 12 === 5 && state !== 'confirmed' ? startedOn.add({ days: 14 }).toString() : null,
   };
+}
+
+/** A full week for everybody: mornings around the booked startups, each technician near home. */
+function bookServices(): Scenario['upcoming'] {
+  const free = boilers.filter(({ startedDaysAgo }) => startedDaysAgo > 290);
+  const homeTowns = { tobias: 'Graven Bay', ingrid: 'Farrow Mills', felix: 'Tidewick' } as const;
+  const booked: Scenario['upcoming'] = [];
+  for (const [technicianKey, town] of Object.entries(homeTowns)) {
+    const near = free.filter(({ customerIndex, facts }) => {
+      const city = customers[customerIndex]?.party.city;
+      const isHome = city === town || (technicianKey === 'ingrid' && city === 'Upper Corrie');
+      return isHome && (technicianKey === 'ingrid' || facts.ratedInputKw <= 117);
+    });
+    for (const [index, boiler] of near.slice(0, 11).entries()) {
+      const isStartupDay = technicianKey !== 'felix' && index < 3;
+      const workingDay = isStartupDay ? index : 3 + Math.floor((index - 3) / 2);
+      const shifted = technicianKey === 'felix' ? [0, 0, 1, 1, 2, 4, 4, 5, 6, 6, 7][index] : workingDay;
+      const isMorning = !isStartupDay && index % 2 === 1;
+      booked.push({
+        applianceKey: boiler.key,
+        technicianKey,
+        workingDay: shifted ?? workingDay,
+        startMin: isMorning ? 510 : 825,
+        durationMin: 105,
+        plannedFrom: isMorning ? '08:30' : '13:00',
+        plannedTo: isMorning ? '09:30' : '15:00',
+        isPromised: index % 3 !== 2,
+      });
+    }
+  }
+  return booked;
+}
+
+/** Services that somebody should book: each with the day after which cover would be at stake. */
+function waitingServices(): Scenario['openJobs'] {
+  const taken = new Set(upcoming.map(({ applianceKey }) => applianceKey));
+  return boilers
+    .filter(({ key, startedDaysAgo }) => startedDaysAgo > 250 && !taken.has(key))
+    .slice(0, 7)
+    .map(({ key }, index) => ({
+      applianceKey: key,
+      kind: index === 4 ? ('repair' as const) : ('service' as const),
+      readyItems: 0,
+      priority: index === 4 ? 3 : 1,
+      latestOn: index === 4 ? null : ANCHOR.add({ days: 4 + index * 6 }).toString(),
+      latestWhy: index === 4 ? null : 'cover asks for the yearly service by then',
+    }));
+}
+
+function officePerson(key: string, name: string, initials: string): Omit<Scenario['people'][number], 'roles'> {
+  return { key, name, initials, licences: [], trainings: [], hours: [], skills: [], base: null };
+}
+
+function weekdays(days: readonly number[], fromMin: number, toMin: number, breakFromMin: number) {
+  return days.map((weekday) => ({ weekday, fromMin, toMin, breakFromMin, breakToMin: breakFromMin + 30 }));
+}
+
+function at(street: string, postcode: string, city: string, latitude: number, longitude: number) {
+  return { street, postcode, city, latitude, longitude };
+}
+
+/** One course for each maker's line, without end. */
+function makersTrainings(initials: string, fromDays: number): Scenario['people'][number]['trainings'] {
+  const lines = new Map(
+    makersSheets.flatMap((sheet) =>
+      sheet.models.map((model) => [`${sheet.maker} ${model.split(' ')[0]}`, { sheet, model }]),
+    ),
+  );
+  return [...lines.values()].map(({ sheet, model }, index) => ({
+    maker: sheet.maker ?? '',
+    modelLine: model.split(' ')[0] ?? model,
+    number: `${initials}-${510 + index}`,
+    validFrom: ANCHOR.add({ days: fromDays }).toString(),
+    validTo: null,
+  }));
 }
 
 function licence(

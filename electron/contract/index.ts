@@ -2,12 +2,14 @@
 import type { z } from 'zod';
 import { appOperations } from './app.ts';
 import { backupOperations } from './backups.ts';
+import { boardOperations } from './board.ts';
 import { customerOperations } from './customers.ts';
 import type { ErrorOf, Reply } from './operation.ts';
 import { peopleOperations } from './people.ts';
 import { registrationOperations } from './registrations.ts';
 import { sheetOperations } from './sheets.ts';
 import { visitOperations } from './visits.ts';
+import { workforceOperations } from './workforce.ts';
 
 export const contract = {
   ...appOperations,
@@ -15,6 +17,8 @@ export const contract = {
   ...customerOperations,
   ...sheetOperations,
   ...visitOperations,
+  ...workforceOperations,
+  ...boardOperations,
   ...registrationOperations,
   ...backupOperations,
 } as const;

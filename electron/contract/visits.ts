@@ -4,7 +4,9 @@ import { fuel, type ModelSheet } from '../../domain/procedure/modelSheet.ts';
 import type { ProgressBlocker, StepLock } from '../../domain/procedure/progressTypes.ts';
 import type { RunRecord } from '../../domain/procedure/runRecord.ts';
 import { QUANTITY_KEYS } from '../../domain/quantity/quantities.ts';
+import type { Obstacle } from '../../domain/schedule/obstacles.ts';
 import { day, id, instant, line, nothing, operation, optionalLine, words } from './operation.ts';
+import { minuteOfDay } from './workforce.ts';
 
 export const jobKind = z.enum(['startup', 'service', 'repair', 'follow-up']);
 export const visitState = z.enum(['pencilled', 'planned', 'travelling', 'started', 'finished', 'signed', 'cancelled']);
@@ -41,6 +43,14 @@ const jobRow = z.strictObject({
 
 const crewMember = z.strictObject({ staffId: id, name: z.string(), role: crewRole });
 
+/** Somebody else moved it meanwhile: what it is now. */
+export const visitChanged = z.strictObject({
+  revision: z.number().int(),
+  plannedOn: day,
+  startMin: minuteOfDay.nullable(),
+  crew: z.array(z.string()),
+});
+
 export const visitRow = z.strictObject({
   visitId: id,
   siteId: id,
@@ -54,6 +64,15 @@ export const visitRow = z.strictObject({
   plannedFrom: wallTime.nullable(),
   plannedTo: wallTime.nullable(),
   durationMin: z.number().int(),
+  /** When work is planned to begin; null: some time that day, or in the promised window. */
+  startMin: minuteOfDay.nullable(),
+  /** The day the customer was told; null: nobody was told yet. */
+  promisedOn: day.nullable(),
+  isTechnicianPinned: z.boolean(),
+  isDayPinned: z.boolean(),
+  isStartPinned: z.boolean(),
+  /** What a change of the placement is based on. */
+  revision: z.number().int(),
   crew: z.array(crewMember),
   jobs: z.array(
     z.strictObject({
@@ -144,11 +163,25 @@ export const visitOperations = {
     output: nothing,
     errors: { 'no-such-item': z.strictObject({ stepKey: z.string(), itemKey: z.string() }) },
   }),
-  /** Who may do this job on that day, and why the others may not. */
+  /** Who may do this job on that day, and why the others may not or had better not. */
   'visits.whoMay': operation({
     access: 'signed-in',
-    input: z.strictObject({ jobIds: z.array(id).min(1), on: day }),
-    output: z.array(z.strictObject({ staffId: id, name: z.string(), problem: licenceProblem.nullable() })),
+    input: z.strictObject({
+      jobIds: z.array(id).min(1),
+      on: day,
+      /** null: some time that day. */
+      startMin: minuteOfDay.nullable().default(null),
+      durationMin: z.number().int().min(1).max(5760).nullable().default(null),
+    }),
+    output: z.array(
+      z.strictObject({
+        staffId: id,
+        name: z.string(),
+        problem: licenceProblem.nullable(),
+        /** Everything that speaks against it, what forbids it first. */
+        obstacles: z.array(z.custom<Obstacle>(isObject)),
+      }),
+    ),
   }),
   'visits.book': operation({
     access: ['dispatcher', 'owner', 'technician'],
@@ -161,6 +194,9 @@ export const visitOperations = {
       crew: z.array(z.strictObject({ staffId: id, role: crewRole })).min(1),
       /** Pencilled: held in the diary while readiness is still open. */
       isPencilled: z.boolean(),
+      startMin: minuteOfDay.nullable().default(null),
+      /** The customer was told this day and window. */
+      isPromised: z.boolean().default(false),
       note: words,
     }),
     output: z.strictObject({ visitId: id }),
@@ -181,9 +217,14 @@ export const visitOperations = {
       durationMin: z.number().int().min(1).max(5760),
       crew: z.array(z.strictObject({ staffId: id, role: crewRole })).min(1),
       isPencilled: z.boolean(),
+      /** Absent: stays as it is. */
+      startMin: minuteOfDay.nullable().optional(),
+      /** Of the visit as it was looked at; absent: whatever it is now. */
+      baseRevision: z.number().int().optional(),
     }),
     output: nothing,
     errors: {
+      'visit-changed': visitChanged,
       'readiness-open': z.strictObject({ items: z.array(z.strictObject({ jobId: id, itemKey: z.string() })) }),
       'needs-licence': licenceProblem,
       'visit-begun': z.strictObject({ state: visitState }),

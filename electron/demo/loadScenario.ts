@@ -4,6 +4,7 @@ import { findAppliance } from '../../db/appliances.ts';
 import type { Store } from '../../db/openStore.ts';
 import { findRegistration } from '../../db/registrations.ts';
 import {
+  absences,
   applianceDates,
   appliances,
   attachments,
@@ -27,9 +28,12 @@ import {
   siteEmitters,
   sites,
   staff,
+  staffSkills,
+  trainings,
   visitCrew,
   visitJobs,
   visits,
+  workingHours,
 } from '../../db/schema/index.ts';
 import { findNewestRevision } from '../../db/sheets.ts';
 import { listEmitters } from '../../db/sites.ts';
@@ -65,7 +69,13 @@ export function loadScenario(store: Store, unmoved: Scenario, options: LoadOptio
   const ids: Ids = new Map();
   // One transaction: a demo is there whole or not at all.
   store.write({ actorId: null, now: options.now }, (writer) => {
-    writer.insert(companies, data.company);
+    const { roadFactor, speedKmPerH, ...place } = data.travel;
+    writer.insert(companies, {
+      ...data.company,
+      ...place,
+      travelRoadFactor: roadFactor,
+      travelSpeedKmPerH: speedKmPerH,
+    });
     addShippedSheets(writer, options.appRoot, 'all');
     addPeople(writer, data, ids, hashPin(options.pin));
     for (const { key, party } of data.tradeParties)
@@ -75,7 +85,8 @@ export function loadScenario(store: Store, unmoved: Scenario, options: LoadOptio
     for (const registration of data.registrations) {
       writer.insert(registrations, { ...registration, applianceId: idOf(ids, registration.applianceKey), jobId: null });
     }
-    for (const visit of data.visits) addVisit(writer, visit, ids);
+    for (const visit of data.visits) addVisit(writer, onWorkingDay(visit, data.anchorOn), ids);
+    for (const visit of data.upcoming) addUpcoming(writer, visit, ids, data.anchorOn);
     for (const openJob of data.openJobs) addOpenJob(writer, openJob, ids, options.now);
     for (const makeSafe of data.makeSafes) addMakeSafe(writer, makeSafe, data, ids);
     for (const visit of data.visits) sealVisit(writer, visit, ids);
@@ -99,13 +110,30 @@ function addPeople(writer: StoreWriter, data: Scenario, ids: Ids, pinHash: strin
       initials: person.initials,
       pinHash,
       activeFrom: '2020-01-01',
+      baseStreet: person.base?.street ?? null,
+      basePostcode: person.base?.postcode ?? null,
+      baseCity: person.base?.city ?? null,
+      baseLatitude: person.base?.latitude ?? null,
+      baseLongitude: person.base?.longitude ?? null,
     });
     ids.set(person.key, staffId);
     setRoles(writer, staffId, [], person.roles);
     for (const licence of person.licences) writer.insert(licences, { staffId, ...licence });
+    for (const training of person.trainings) writer.insert(trainings, { staffId, ...training });
+    for (const hours of person.hours) writer.insert(workingHours, { staffId, ...hours });
+    for (const skill of person.skills) writer.insert(staffSkills, { staffId, skill });
   }
-  for (const { key, calibrations: dates, ...instrument } of data.instruments) {
-    const instrumentId = writer.insert(instruments, instrument);
+  for (const { personKey, fromWorkingDay, toWorkingDay, reason } of data.absences) {
+    writer.insert(absences, {
+      staffId: idOf(ids, personKey),
+      fromOn: workingDayFrom(data.anchorOn, fromWorkingDay),
+      toOn: workingDayFrom(data.anchorOn, toWorkingDay),
+      reason,
+    });
+  }
+  for (const { key, keptByKey, calibrations: dates, ...instrument } of data.instruments) {
+    const keptBy = keptByKey === null ? null : idOf(ids, keptByKey);
+    const instrumentId = writer.insert(instruments, { ...instrument, keptBy });
     ids.set(key, instrumentId);
     for (const calibration of dates) writer.insert(calibrations, { instrumentId, ...calibration });
   }
@@ -180,6 +208,8 @@ function addVisit(writer: StoreWriter, visit: VisitOfScenario, ids: Ids): void {
     plannedFrom: visit.plannedFrom,
     plannedTo: visit.plannedTo,
     durationMin: visit.durationMin,
+    startMin: minuteOf(visit.plannedFrom),
+    promisedOn: visit.isPencilled ? null : visit.plannedOn,
   });
   ids.set(visit.key, visitId);
   writer.insert(visitJobs, { visitId, jobId });
@@ -226,6 +256,52 @@ function addVisit(writer: StoreWriter, visit: VisitOfScenario, ids: Ids): void {
   }
 }
 
+/** What is still ahead is booked on days on which somebody works, whatever day the demo is opened. */
+function onWorkingDay(visit: VisitOfScenario, anchorOn: string): VisitOfScenario {
+  if (visit.isDone) return visit;
+  const ahead = Temporal.PlainDate.from(anchorOn).until(visit.plannedOn, { largestUnit: 'days' }).days;
+  return { ...visit, plannedOn: workingDayFrom(anchorOn, ahead) };
+}
+
+/** The nth day from Monday to Friday, the anchor itself being 0 when it is one. */
+function workingDayFrom(anchorOn: string, count: number): string {
+  let date = Temporal.PlainDate.from(anchorOn);
+  const skipWeekend = () => {
+    while (date.dayOfWeek > 5) date = date.add({ days: 1 });
+  };
+  skipWeekend();
+  for (let done = 0; done < count; done += 1) {
+    date = date.add({ days: 1 });
+    skipWeekend();
+  }
+  return date.toString();
+}
+
+function minuteOf(wallTime: string): number {
+  const [hours, minutes] = wallTime.split(':');
+  return Number(hours) * 60 + Number(minutes);
+}
+
+function addUpcoming(writer: StoreWriter, visit: Scenario['upcoming'][number], ids: Ids, anchorOn: string): void {
+  const { applianceKey, technicianKey, workingDay, isPromised, ...fields } = visit;
+  const plannedOn = workingDayFrom(anchorOn, workingDay);
+  const jobId = writer.insert(jobs, {
+    kind: 'service',
+    applianceId: idOf(ids, applianceKey),
+    openedAt: writer.now,
+    isChargeable: true,
+  });
+  const visitId = writer.insert(visits, {
+    siteId: idOf(ids, `site of ${applianceKey}`),
+    state: 'planned',
+    plannedOn,
+    ...fields,
+    promisedOn: isPromised ? plannedOn : null,
+  });
+  writer.insert(visitJobs, { visitId, jobId });
+  writer.insert(visitCrew, { visitId, staffId: idOf(ids, technicianKey), role: 'licensed' });
+}
+
 /** Read with the manometer rather than the analyser. */
 const PRESSURES = new Set(['inletPressureMbarG', 'burnerPressureMbarG', 'tightnessPressureMbarG', 'tightnessDropMbar']);
 
@@ -249,12 +325,17 @@ function addReadiness(
 }
 
 function addOpenJob(writer: StoreWriter, openJob: Scenario['openJobs'][number], ids: Ids, now: string): void {
+  const { kind, priority, latestOn, latestWhy } = openJob;
   const jobId = writer.insert(jobs, {
-    kind: 'startup',
+    kind,
     applianceId: idOf(ids, openJob.applianceKey),
     openedAt: now,
     isChargeable: true,
+    priority,
+    latestOn,
+    latestWhy,
   });
+  if (kind !== 'startup') return;
   addReadiness(writer, jobId, idOf(ids, 'dispatcher'), now, openJob.readyItems);
 }
 

@@ -11,6 +11,7 @@ import {
 } from '../contract/customers.ts';
 import { ROLES } from '../contract/operation.ts';
 import { INSTRUMENT_KINDS } from '../contract/people.ts';
+import { base, minuteOfDay, skill, travelSettings, workingHours } from '../contract/workforce.ts';
 import { recordedRun } from './recordedRun.ts';
 
 const key = z.string();
@@ -18,6 +19,7 @@ const key = z.string();
 export const scenario = z.strictObject({
   anchorOn: z.iso.date(),
   company: companyProfile,
+  travel: travelSettings,
   people: z.array(
     z.strictObject({
       key,
@@ -36,6 +38,27 @@ export const scenario = z.strictObject({
           validTo: z.iso.date(),
         }),
       ),
+      trainings: z.array(
+        z.strictObject({
+          maker: z.string(),
+          modelLine: z.string(),
+          number: z.string().nullable(),
+          validFrom: z.iso.date(),
+          validTo: z.iso.date().nullable(),
+        }),
+      ),
+      hours: z.array(workingHours),
+      skills: z.array(skill),
+      base: base.nullable(),
+    }),
+  ),
+  /** Counted in working days from the anchor, 0 being the first. */
+  absences: z.array(
+    z.strictObject({
+      personKey: key,
+      fromWorkingDay: z.number().int(),
+      toWorkingDay: z.number().int(),
+      reason: z.string(),
     }),
   ),
   instruments: z.array(
@@ -44,6 +67,7 @@ export const scenario = z.strictObject({
       kind: z.enum(INSTRUMENT_KINDS),
       label: z.string(),
       serial: z.string(),
+      keptByKey: key.nullable(),
       accuracy: z.record(z.string(), z.strictObject({ abs: z.number(), relPct: z.number() })),
       rangeMax: z.record(z.string(), z.number()),
       calibrations: z.array(
@@ -106,8 +130,30 @@ export const scenario = z.strictObject({
       notes: recordedRun.nullable(),
     }),
   ),
-  /** Startups asked for but not booked. */
-  openJobs: z.array(z.strictObject({ applianceKey: key, readyItems: z.number().int() })),
+  /** Services booked for the coming days, by working day from the anchor: a demo opened on a Sunday has a full week too. */
+  upcoming: z.array(
+    z.strictObject({
+      applianceKey: key,
+      technicianKey: key,
+      workingDay: z.number().int(),
+      startMin: minuteOfDay,
+      durationMin: z.number().int(),
+      plannedFrom: z.string(),
+      plannedTo: z.string(),
+      isPromised: z.boolean(),
+    }),
+  ),
+  /** Asked for but not booked. */
+  openJobs: z.array(
+    z.strictObject({
+      applianceKey: key,
+      kind: z.enum(['startup', 'service', 'repair']),
+      readyItems: z.number().int(),
+      priority: z.number().int(),
+      latestOn: z.iso.date().nullable(),
+      latestWhy: z.string().nullable(),
+    }),
+  ),
   registrations: z.array(
     z.strictObject({
       applianceKey: key,

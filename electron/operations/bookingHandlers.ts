@@ -2,17 +2,19 @@
 
 import { findAppliance } from '../../db/appliances.ts';
 import type { ReadableDb } from '../../db/openStore.ts';
-import { findStaff, listStaff } from '../../db/people.ts';
+import { findStaff } from '../../db/people.ts';
 import { jobs, readinessAnswers, visitCrew, visitJobs, visits } from '../../db/schema/index.ts';
 import { findGasSupply, listGasLoads } from '../../db/sites.ts';
 import type { StoreWriter } from '../../db/storeWriter.ts';
 import { findJob, findVisit, listCrews, listJobs, listReadiness, type VisitRecord } from '../../db/visits.ts';
 import type { FuelKey } from '../../domain/procedure/modelSheet.ts';
 import { READINESS_ITEMS } from '../../domain/procedure/readiness.ts';
+import { findObstacles } from '../../domain/schedule/obstacles.ts';
 import type { VisitRow } from '../contract/visits.ts';
 import { actorOf, fail, type Handlers, notFound } from './handler.ts';
 import { type GasWork, licenceProblemOf, requireLicence } from './licensing.ts';
 import { readVisitRows } from './visitRows.ts';
+import { expectedMinutesOf, readWorkers, worksOfJobs } from './workers.ts';
 
 export const bookingHandlers: Handlers<
   | 'jobs.open'
@@ -95,28 +97,37 @@ export const bookingHandlers: Handlers<
   },
 
   'visits.whoMay': (input, context) => {
-    const work = gasWorkOfJobs(context.db, input.jobIds, input.on);
-    return listStaff(context.db)
-      .filter((row) => row.activeTo === null && row.roles.some((role) => role === 'technician' || role === 'helper'))
-      .map((row) => {
-        const why =
-          work.map((one) => licenceProblemOf(context.db, row.id, one)).find((problem) => problem !== null) ?? null;
+    const works = worksOfJobs(context.db, input.jobIds);
+    const durationMin = input.durationMin ?? expectedMinutesOf(context.db, input.jobIds);
+    return readWorkers(context.db, { from: input.on, to: input.on })
+      .filter(({ roles }) => roles.some((role) => role === 'technician' || role === 'helper'))
+      .filter(({ activeTo }) => activeTo === null || activeTo >= input.on)
+      .map((worker) => {
+        const { staffId, name } = worker;
+        const obstacles = findObstacles(worker, works, { on: input.on, fromMin: input.startMin, durationMin });
+        const licence = obstacles.find((one) => one.code === 'licence');
         return {
-          staffId: row.id,
-          name: row.name,
-          problem: why === null ? null : { staffId: row.id, name: row.name, why, on: input.on },
+          staffId,
+          name,
+          problem: licence === undefined ? null : { staffId, name, why: licence.why, on: input.on },
+          obstacles: [...obstacles],
         };
       });
   },
 
   'visits.book': (input, context) => {
-    const { jobIds, crew, isPencilled, ...fields } = input;
+    const { jobIds, crew, isPencilled, isPromised, ...fields } = input;
     requireTimes(fields);
     const siteId = oneSiteOf(context.db, jobIds);
     if (!isPencilled) requireReadiness(context.db, jobIds);
     requireLicensedCrew(context.db, jobIds, fields.plannedOn, crew);
     const visitId = context.write((writer) => {
-      const id = writer.insert(visits, { siteId, state: isPencilled ? 'pencilled' : 'planned', ...fields });
+      const id = writer.insert(visits, {
+        siteId,
+        state: isPencilled ? 'pencilled' : 'planned',
+        ...fields,
+        promisedOn: isPromised ? fields.plannedOn : null,
+      });
       for (const jobId of jobIds) writer.insert(visitJobs, { visitId: id, jobId });
       for (const member of crew) writer.insert(visitCrew, { visitId: id, ...member });
       return id;
@@ -126,15 +137,21 @@ export const bookingHandlers: Handlers<
   },
 
   'visits.update': (input, context) => {
-    const { visitId, crew, isPencilled, ...fields } = input;
-    requireNotBegun(context.db, visitId);
+    const { visitId, crew, isPencilled, baseRevision, startMin, ...fields } = input;
+    const visit = requireNotBegun(context.db, visitId);
+    requireUnchanged(context.db, visit, baseRevision);
     requireTimes(fields);
     const [row] = readVisitRows(context.db, { visitId });
     const jobIds = (row?.jobs ?? []).map((job) => job.jobId);
     if (!isPencilled) requireReadiness(context.db, jobIds);
     requireLicensedCrew(context.db, jobIds, fields.plannedOn, crew);
     context.write((writer) => {
-      writer.update(visits, visitId, { ...fields, state: isPencilled ? 'pencilled' : 'planned' });
+      writer.update(visits, visitId, {
+        ...fields,
+        ...(startMin === undefined ? {} : { startMin }),
+        state: isPencilled ? 'pencilled' : 'planned',
+        revision: visit.revision + 1,
+      });
       replaceCrew(writer, visitId, crew);
     });
     context.services.changed(['visits']);
@@ -142,9 +159,13 @@ export const bookingHandlers: Handlers<
   },
 
   'visits.cancel': (input, context) => {
-    requireNotBegun(context.db, input.visitId);
+    const visit = requireNotBegun(context.db, input.visitId);
     context.write((writer) =>
-      writer.update(visits, input.visitId, { state: 'cancelled', outcomeReason: input.reason }),
+      writer.update(visits, input.visitId, {
+        state: 'cancelled',
+        outcomeReason: input.reason,
+        revision: visit.revision + 1,
+      }),
     );
     context.services.changed(['visits', 'jobs']);
     return {};
@@ -162,7 +183,7 @@ export const bookingHandlers: Handlers<
 };
 
 type Times = { readonly plannedFrom: string | null; readonly plannedTo: string | null };
-type Crew = readonly { readonly staffId: string; readonly role: VisitRow['crew'][number]['role'] }[];
+export type Crew = readonly { readonly staffId: string; readonly role: VisitRow['crew'][number]['role'] }[];
 
 function requireTimes({ plannedFrom, plannedTo }: Times): void {
   if (plannedFrom !== null && plannedTo !== null && plannedTo <= plannedFrom)
@@ -186,7 +207,7 @@ function requireReadiness(db: ReadableDb, jobIds: readonly string[]): void {
 }
 
 /** Only startups ask for readiness. */
-function openReadinessOf(
+export function openReadinessOf(
   db: ReadableDb,
   rows: readonly { readonly job: { readonly id: string; readonly kind: string } }[],
 ): ReadonlyMap<string, readonly string[]> {
@@ -217,7 +238,7 @@ function gasWorkOfJobs(db: ReadableDb, jobIds: readonly string[], on: string): r
 }
 
 /** At least one of the crew may do the gas work; who is named as licensed must be. */
-function requireLicensedCrew(db: ReadableDb, jobIds: readonly string[], on: string, crew: Crew): void {
+export function requireLicensedCrew(db: ReadableDb, jobIds: readonly string[], on: string, crew: Crew): void {
   for (const member of crew) if (findStaff(db, member.staffId) === undefined) notFound('staff', member.staffId);
   const work = gasWorkOfJobs(db, jobIds, on);
   const mayAll = (staffId: string): boolean => work.every((one) => licenceProblemOf(db, staffId, one) === null);
@@ -228,14 +249,26 @@ function requireLicensedCrew(db: ReadableDb, jobIds: readonly string[], on: stri
   if (lacking !== undefined) for (const one of work) requireLicence(db, lacking.staffId, one);
 }
 
-function requireNotBegun(db: ReadableDb, visitId: string): VisitRecord {
+export function requireNotBegun(db: ReadableDb, visitId: string): VisitRecord {
   const visit = findVisit(db, visitId) ?? notFound('visits', visitId);
   if (!['pencilled', 'planned', 'travelling'].includes(visit.state))
     fail('visit-begun', { state: visit.state as VisitRow['state'] });
   return visit;
 }
 
-function replaceCrew(writer: StoreWriter, visitId: string, wanted: Crew): void {
+/** A change is based on what was looked at: the work of somebody else is never overwritten unseen. */
+export function requireUnchanged(db: ReadableDb, visit: VisitRecord, baseRevision: number | undefined): void {
+  if (baseRevision === undefined || baseRevision === visit.revision) return;
+  const { revision, plannedOn, startMin } = visit;
+  fail('visit-changed', {
+    revision,
+    plannedOn,
+    startMin,
+    crew: listCrews(db, [visit.id]).map(({ name }) => name),
+  });
+}
+
+export function replaceCrew(writer: StoreWriter, visitId: string, wanted: Crew): void {
   const current = listCrews(writer.db, [visitId]).map((row) => row.crew);
   for (const row of current)
     if (!wanted.some((member) => member.staffId === row.staffId)) writer.remove(visitCrew, row.id);

@@ -3,6 +3,7 @@ import type { OperationName } from '../contract/index.ts';
 import { appHandlers } from './appHandlers.ts';
 import { applianceHandlers } from './applianceHandlers.ts';
 import { backupHandlers } from './backupHandlers.ts';
+import { boardHandlers } from './boardHandlers.ts';
 import { bookingHandlers } from './bookingHandlers.ts';
 import { customerHandlers } from './customerHandlers.ts';
 import { finishHandlers } from './finishHandlers.ts';
@@ -17,6 +18,7 @@ import { runHandlers } from './runHandlers.ts';
 import { sheetHandlers } from './sheetHandlers.ts';
 import { siteHandlers } from './siteHandlers.ts';
 import { waitHandlers } from './waitHandlers.ts';
+import { workforceHandlers } from './workforceHandlers.ts';
 
 export const handlers: Handlers<OperationName> = {
   ...appHandlers,
@@ -26,6 +28,8 @@ export const handlers: Handlers<OperationName> = {
   ...applianceHandlers,
   ...sheetHandlers,
   ...bookingHandlers,
+  ...workforceHandlers,
+  ...boardHandlers,
   ...runHandlers,
   ...readingHandlers,
   ...waitHandlers,

@@ -18,6 +18,12 @@ export function readVisitRows(db: ReadableDb, filter: VisitFilter): VisitRow[] {
     plannedFrom: visit.plannedFrom,
     plannedTo: visit.plannedTo,
     durationMin: visit.durationMin,
+    startMin: visit.startMin,
+    promisedOn: visit.promisedOn,
+    isTechnicianPinned: visit.isTechnicianPinned,
+    isDayPinned: visit.isDayPinned,
+    isStartPinned: visit.isStartPinned,
+    revision: visit.revision,
     crew: (crews.get(visit.id) ?? []).map(({ crew, name }) => ({
       staffId: crew.staffId,
       name,

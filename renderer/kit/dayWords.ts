@@ -22,3 +22,8 @@ export function instantWords(instant: string, timeZone = Temporal.Now.timeZoneId
   const time = `${String(at.hour).padStart(2, '0')}:${String(at.minute).padStart(2, '0')}`;
   return `${dayWords(at.toPlainDate().toString())}, ${time}`;
 }
+
+/** `08:30` for 510 minutes after midnight. */
+export function clockWords(minute: number): string {
+  return `${String(Math.floor(minute / 60)).padStart(2, '0')}:${String(minute % 60).padStart(2, '0')}`;
+}

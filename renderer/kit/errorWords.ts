@@ -3,7 +3,7 @@ import { READINESS_ITEMS } from '../../domain/procedure/readiness.ts';
 import type { ErrorsOf, OperationName } from '../../electron/contract/index.ts';
 import type { Role } from '../../electron/contract/operation.ts';
 import { COVER_DATE_WORDS } from './coverDates.ts';
-import { dayWords } from './dayWords.ts';
+import { clockWords, dayWords, weekdayWords } from './dayWords.ts';
 
 type AnyError = { [N in OperationName]: ErrorsOf<N> }[OperationName];
 export type ErrorCode = AnyError['code'];
@@ -37,6 +37,12 @@ const WORDS: { readonly [C in ErrorCode]: (data: DataByCode[C]) => string } = {
   'dates-out-of-order': ({ earlier, later }) =>
     `“${COVER_DATE_WORDS[earlier]}” must not be later than “${COVER_DATE_WORDS[later]}”.`,
   'last-owner': () => 'Somebody must stay owner. Give the role to another person first.',
+  'hours-reversed': ({ weekday }) =>
+    `${weekday === null ? 'The time' : weekdayWords(weekday)}: the end comes before the beginning, or the break is not inside the hours.`,
+  'weekday-twice': ({ weekday }) => `${weekdayWords(weekday)} is there twice.`,
+  'visit-changed': ({ plannedOn, startMin, crew }) =>
+    `Somebody moved this visit meanwhile: it is now on ${dayWords(plannedOn)}${startMin === null ? '' : ` at ${clockWords(startMin)}`} with ${listAnd(crew)}. Nothing was changed; look again.`,
+  'not-on-crew': () => 'This person is not on the visit any more.',
   'dates-reversed': () => 'The second date is before the first.',
   'consent-missing': () => 'The office registers on the owner’s behalf only with the owner’s consent: give its date.',
   'follow-up-missing': () => 'When the owner registers, the office needs a day to follow up.',
@@ -125,6 +131,14 @@ function readinessNames(keys: readonly string[]): string {
 }
 
 function listOr(words: readonly string[]): string {
+  return joined(words, 'or');
+}
+
+function listAnd(words: readonly string[]): string {
+  return joined(words, 'and');
+}
+
+function joined(words: readonly string[], last: string): string {
   if (words.length < 2) return words.join('');
-  return `${words.slice(0, -1).join(', ')} or ${words.at(-1)}`;
+  return `${words.slice(0, -1).join(', ')} ${last} ${words.at(-1)}`;
 }

@@ -1,0 +1,115 @@
+/** Why somebody may not, or had better not, be sent to a job: as of the visit's day, never today. */
+import type { FuelKey } from '../procedure/modelSheet.ts';
+import { foldForSearch } from '../text/foldForSearch.ts';
+import { findLicenceProblem, type HeldLicence, type LicenceProblem } from './gasLicence.ts';
+import { type Absence, absencesOn, hoursOn, type WorkingHours, workSpans } from './workSpans.ts';
+
+export type HeldTraining = {
+  readonly maker: string;
+  readonly modelLine: string;
+  readonly validFrom: string;
+  readonly validTo: string | null;
+};
+
+export type Worker = {
+  readonly activeFrom: string;
+  readonly activeTo: string | null;
+  readonly licences: readonly HeldLicence[];
+  readonly trainings: readonly HeldTraining[];
+  readonly skills: readonly string[];
+  readonly hours: readonly WorkingHours[];
+  readonly absences: readonly Absence[];
+  /** Last calibrated day of each analyser they can take along; null: never calibrated. */
+  readonly analysersDueOn: readonly (string | null)[];
+};
+
+export type Work = {
+  readonly fuel: FuelKey | null;
+  readonly ratedInputKw: number | null;
+  readonly maker: string;
+  readonly model: string;
+  readonly skills: readonly string[];
+};
+
+/** `fromMin` null: some time that day. */
+export type When = { readonly on: string; readonly fromMin: number | null; readonly durationMin: number };
+
+export type Obstacle =
+  | { readonly code: 'not-here' }
+  | { readonly code: 'licence'; readonly why: LicenceProblem }
+  | { readonly code: 'no-skill'; readonly skill: string }
+  | { readonly code: 'absent'; readonly reason: string }
+  | { readonly code: 'does-not-work' }
+  | { readonly code: 'outside-hours'; readonly fromMin: number; readonly toMin: number }
+  | { readonly code: 'no-training'; readonly maker: string; readonly model: string }
+  | { readonly code: 'analyser-out-of-date' };
+
+/** These keep somebody from the work; the others are for the dispatcher to weigh. */
+const FORBIDDING: readonly Obstacle['code'][] = ['not-here', 'licence', 'no-skill', 'absent'];
+
+export function isForbidding(obstacle: Obstacle): boolean {
+  return FORBIDDING.includes(obstacle.code);
+}
+
+/** What forbids comes first. */
+export function findObstacles(worker: Worker, works: readonly Work[], when: When): readonly Obstacle[] {
+  const found = [
+    ...(isEmployed(worker, when.on) ? [] : [{ code: 'not-here' } as const]),
+    ...timeObstacles(worker, when),
+    ...qualificationObstacles(worker, works, when.on),
+  ];
+  return found.toSorted((a, b) => Number(isForbidding(b)) - Number(isForbidding(a)));
+}
+
+/** Licence, skills, training and analyser: what holds whatever the hour. */
+export function qualificationObstacles(worker: Worker, works: readonly Work[], on: string): readonly Obstacle[] {
+  const found: Obstacle[] = [];
+  for (const work of works) {
+    const why = findLicenceProblem(worker.licences, { on, fuel: work.fuel, ratedInputKw: work.ratedInputKw });
+    if (why !== null && !found.some((one) => one.code === 'licence')) found.push({ code: 'licence', why });
+    for (const skill of work.skills)
+      if (!worker.skills.includes(skill) && !found.some((one) => one.code === 'no-skill' && one.skill === skill))
+        found.push({ code: 'no-skill', skill });
+    if (!isTrained(worker.trainings, work, on) && !found.some((one) => one.code === 'no-training'))
+      found.push({ code: 'no-training', maker: work.maker, model: work.model });
+  }
+  if (!worker.analysersDueOn.some((dueOn) => dueOn !== null && dueOn >= on))
+    found.push({ code: 'analyser-out-of-date' });
+  return found;
+}
+
+function timeObstacles(worker: Worker, { on, fromMin, durationMin }: When): readonly Obstacle[] {
+  const away = absencesOn(worker.absences, on);
+  const toMin = (fromMin ?? 0) + durationMin;
+  const clashing = away.find(
+    (one) =>
+      one.fromMin === null || one.toMin === null || (fromMin !== null && one.fromMin < toMin && fromMin < one.toMin),
+  );
+  if (clashing !== undefined) return [{ code: 'absent', reason: clashing.reason }];
+  const hours = hoursOn(worker.hours, on);
+  if (hours === undefined) return [{ code: 'does-not-work' }];
+  if (fromMin === null) {
+    const free = workSpans(worker.hours, worker.absences, on).reduce((sum, span) => sum + span.toMin - span.fromMin, 0);
+    return durationMin <= free ? [] : [{ code: 'outside-hours', fromMin: hours.fromMin, toMin: hours.toMin }];
+  }
+  // A break is taken when the work allows; only the ends of the day are held against a visit.
+  return hours.fromMin <= fromMin && toMin <= hours.toMin
+    ? []
+    : [{ code: 'outside-hours', fromMin: hours.fromMin, toMin: hours.toMin }];
+}
+
+function isEmployed({ activeFrom, activeTo }: Worker, on: string): boolean {
+  return activeFrom <= on && (activeTo === null || on <= activeTo);
+}
+
+/** A course covers the models whose name begins with the line's name. */
+function isTrained(trainings: readonly HeldTraining[], work: Work, on: string): boolean {
+  const [maker, model] = [foldForSearch(work.maker), foldForSearch(work.model)];
+  return trainings.some(
+    (one) =>
+      one.validFrom <= on &&
+      (one.validTo === null || on <= one.validTo) &&
+      foldForSearch(one.maker) === maker &&
+      model.startsWith(foldForSearch(one.modelLine)),
+  );
+}

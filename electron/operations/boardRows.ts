@@ -1,0 +1,188 @@
+/** Everything the board shows of a stretch of days, read in a handful of queries whatever the number of visits. */
+import type { ReadableDb } from '../../db/openStore.ts';
+import { findCompany } from '../../db/people.ts';
+import { listJobSkills, listSitePlaces, type SitePlaceRow } from '../../db/planning.ts';
+import { listCrews, listJobs, listVisitJobs, listVisits } from '../../db/visits.ts';
+import type { FuelKey } from '../../domain/procedure/modelSheet.ts';
+import { byPressing } from '../../domain/schedule/byPressing.ts';
+import { expectedMinutes } from '../../domain/schedule/expectedMinutes.ts';
+import { USUAL_TRAVEL } from '../../domain/schedule/travel.ts';
+import type { BoardJob, BoardTechnician, BoardVisit, UnplacedJob } from '../contract/board.ts';
+import type { OutputOf } from '../contract/index.ts';
+import { openReadinessOf } from './bookingHandlers.ts';
+import { notFound } from './handler.ts';
+import { lengthsOfJobs, readWorkers, type WorkerRow } from './workers.ts';
+import { toAbsence } from './workforceHandlers.ts';
+
+export function readBoard(db: ReadableDb, days: { readonly from: string; readonly to: string }): OutputOf<'board.get'> {
+  return {
+    technicians: readWorkers(db, days)
+      .filter((row) => isSent(row, days))
+      .map(toTechnician),
+    visits: readBoardVisits(db, days),
+    unplaced: readUnplaced(db),
+    travel: readTravel(db),
+  };
+}
+
+export function readTravel(db: ReadableDb): OutputOf<'board.get'>['travel'] {
+  const company = findCompany(db) ?? notFound('companies', 'this');
+  return {
+    roadFactor: company.travelRoadFactor ?? USUAL_TRAVEL.roadFactor,
+    speedKmPerH: company.travelSpeedKmPerH ?? USUAL_TRAVEL.speedKmPerH,
+    latitude: company.latitude,
+    longitude: company.longitude,
+  };
+}
+
+/** Cancelled ones are not on the board. */
+export function readBoardVisits(db: ReadableDb, days: { readonly from: string; readonly to: string }): BoardVisit[] {
+  const rows = listVisits(db, days).filter(({ visit }) => visit.state !== 'cancelled');
+  const visitIds = rows.map(({ visit }) => visit.id);
+  const crews = Map.groupBy(listCrews(db, visitIds), ({ crew }) => crew.visitId);
+  const jobRows = listVisitJobs(db, visitIds);
+  const places = placesById(
+    db,
+    rows.map(({ visit }) => visit.siteId),
+  );
+  const details = readJobDetails(db, jobRows);
+  const jobsOf = Map.groupBy(jobRows, (row) => row.visitId);
+  return rows.map(({ visit, ...who }) => ({
+    visitId: visit.id,
+    siteId: visit.siteId,
+    ...who,
+    latitude: places.get(visit.siteId)?.latitude ?? null,
+    longitude: places.get(visit.siteId)?.longitude ?? null,
+    state: visit.state as BoardVisit['state'],
+    plannedOn: visit.plannedOn,
+    startMin: visit.startMin,
+    durationMin: visit.durationMin,
+    plannedFrom: visit.plannedFrom,
+    plannedTo: visit.plannedTo,
+    promisedOn: visit.promisedOn,
+    isTechnicianPinned: visit.isTechnicianPinned,
+    isDayPinned: visit.isDayPinned,
+    isStartPinned: visit.isStartPinned,
+    revision: visit.revision,
+    crew: (crews.get(visit.id) ?? []).map(({ crew, name }) => ({
+      staffId: crew.staffId,
+      name,
+      role: crew.role as BoardVisit['crew'][number]['role'],
+    })),
+    jobs: (jobsOf.get(visit.id) ?? []).map((row) => toJob(row, places.get(visit.siteId), details)),
+  }));
+}
+
+function readUnplaced(db: ReadableDb): UnplacedJob[] {
+  const rows = listJobs(db, { applianceId: null, isWaiting: true });
+  const places = placesById(
+    db,
+    rows.flatMap(({ siteId }) => (siteId === null ? [] : [siteId])),
+  );
+  const details = readJobDetails(db, rows);
+  const lengths = lengthsOfJobs(
+    db,
+    rows.map(({ job }) => job.id),
+  );
+  return rows
+    .flatMap(({ siteId, customerId, customerName, street, city, ...row }) => {
+      if (siteId === null || customerId === null || customerName === null || street === null || city === null)
+        return [];
+      const place = places.get(siteId);
+      const length = lengths.get(row.job.id);
+      return [
+        {
+          ...toJob(row, place, details),
+          siteId,
+          customerId,
+          customerName,
+          street,
+          city,
+          latitude: place?.latitude ?? null,
+          longitude: place?.longitude ?? null,
+          suggestedMin: expectedMinutes(length === undefined ? [] : [length]),
+        },
+      ];
+    })
+    .toSorted(byPressing);
+}
+
+type JobRow = Pick<ReturnType<typeof listVisitJobs>[number], 'job' | 'appliance' | 'openMakeSafes'>;
+type JobDetails = {
+  readonly openReadiness: ReadonlyMap<string, readonly string[]>;
+  readonly skills: ReadonlyMap<string, readonly string[]>;
+};
+
+function readJobDetails(db: ReadableDb, rows: readonly JobRow[]): JobDetails {
+  const skills = Map.groupBy(
+    listJobSkills(
+      db,
+      rows.map(({ job }) => job.id),
+    ),
+    (row) => row.jobId,
+  );
+  return {
+    openReadiness: openReadinessOf(db, rows),
+    skills: new Map([...skills].map(([jobId, list]) => [jobId, list.map((row) => row.skill)])),
+  };
+}
+
+function toJob(
+  { job, appliance, openMakeSafes }: JobRow,
+  place: SitePlaceRow | undefined,
+  details: JobDetails,
+): BoardJob {
+  return {
+    jobId: job.id,
+    kind: job.kind as BoardJob['kind'],
+    applianceId: appliance.id,
+    serial: appliance.serial,
+    maker: appliance.maker,
+    model: appliance.model,
+    fuel: (place?.fuel ?? appliance.plateFuel) as FuelKey | null,
+    ratedInputKw: appliance.ratedInputKw,
+    openMakeSafes,
+    openReadiness: [...(details.openReadiness.get(job.id) ?? [])],
+    openedAt: job.openedAt,
+    priority: job.priority,
+    wantedFromOn: job.wantedFromOn,
+    wantedToOn: job.wantedToOn,
+    latestOn: job.latestOn,
+    latestWhy: job.latestWhy,
+    expectedMin: job.expectedMin,
+    skills: [...(details.skills.get(job.id) ?? [])],
+  };
+}
+
+function placesById(db: ReadableDb, siteIds: readonly string[]): ReadonlyMap<string, SitePlaceRow> {
+  return new Map(listSitePlaces(db, [...new Set(siteIds)]).map((row) => [row.siteId, row]));
+}
+
+/** Technicians and helpers who are there on any of the days. */
+function isSent(
+  { roles, activeFrom, activeTo }: WorkerRow,
+  days: { readonly from: string; readonly to: string },
+): boolean {
+  return (
+    roles.some((role) => role === 'technician' || role === 'helper') &&
+    activeFrom <= days.to &&
+    (activeTo === null || activeTo >= days.from)
+  );
+}
+
+function toTechnician(row: WorkerRow): BoardTechnician {
+  return {
+    ...row,
+    hours: [...row.hours],
+    skills: [...row.skills],
+    analysersDueOn: [...row.analysersDueOn],
+    licences: [...row.licences],
+    trainings: row.trainings.map(({ maker, modelLine, validFrom, validTo }) => ({
+      maker,
+      modelLine,
+      validFrom,
+      validTo,
+    })),
+    absences: row.absences.map(toAbsence),
+  };
+}
