@@ -259,7 +259,8 @@ export const readings = sqliteTable(
     origin: text('origin').notNull(),
   },
   (t) => [
-    index('readings_by_run').on(t.runId),
+    /** The reading that stands for an item is looked for at every save. */
+    index('readings_by_item').on(t.runId, t.itemKey, t.quantity, t.sample),
     oneOf('readings_comparator', t.comparator, ['=', '>', '<']),
     oneOf('readings_origin', t.origin, READING_ORIGINS),
     rule('readings_missing_is_not_zero', sql`(${t.valueOwn} IS NULL) = (${t.notMeasuredReason} IS NOT NULL)`),

@@ -165,7 +165,11 @@ describe('the startup', { timeout: 900_000 }, () => {
     }
     if (moment.at === 'item' && moment.itemKey === 'heating-value-source') {
       // Two turns of one cubic foot in 86 s: so short a timing leaves a spread that is said with the value.
-      const input = page.getByLabel('Computed values').getByRole('listitem').filter({ hasText: /input/i }).first();
+      const input = page
+        .getByLabel('Computed values', { exact: true })
+        .getByRole('listitem')
+        .filter({ hasText: /input/i })
+        .first();
       await input.waitFor();
       expect(await input.textContent()).toMatch(/±/);
       return;

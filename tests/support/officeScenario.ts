@@ -1,4 +1,5 @@
 /** An invented small firm, its customer, site and boiler, made through the operations: where most tests begin. */
+import type { ModelSheet } from '../../domain/procedure/modelSheet.ts';
 import type { InputOf } from '../../electron/contract/index.ts';
 import type { TestCore } from './testCore.ts';
 
@@ -31,7 +32,9 @@ export type Office = {
   readonly applianceId: string;
 };
 
-export async function setUpFirm(test: TestCore): Promise<Pick<Office, 'ownerId' | 'technicianId' | 'helperId'>> {
+export async function setUpFirm(
+  test: Pick<TestCore, 'must'>,
+): Promise<Pick<Office, 'ownerId' | 'technicianId' | 'helperId'>> {
   const { people } = await test.must('app.completeFirstRun', {
     company: COMPANY,
     people: [
@@ -45,9 +48,22 @@ export async function setUpFirm(test: TestCore): Promise<Pick<Office, 'ownerId' 
   return { ownerId: owner.staffId, technicianId: technician.staffId, helperId: helper.staffId };
 }
 
-export async function setUpOffice(test: TestCore, overrides: { readonly sheetId?: string } = {}): Promise<Office> {
+export type OfficeOverrides = {
+  readonly sheetId?: string;
+  /** Imported first; the boiler is one of its models. */
+  readonly sheet?: ModelSheet;
+  readonly ratedInputKw?: number;
+  readonly altitudeM?: number;
+  readonly installedOn?: string;
+  readonly compensation?: 'temperature' | 'temperature-pressure';
+};
+
+export async function setUpOffice(test: Pick<TestCore, 'must'>, overrides: OfficeOverrides = {}): Promise<Office> {
   const firm = await setUpFirm(test);
   await test.must('session.signIn', { staffId: firm.ownerId, pin: PIN });
+  if (overrides.sheet !== undefined) {
+    await test.must('sheets.import', { fileName: 'sheet.json', text: JSON.stringify(overrides.sheet) });
+  }
   await test.must('staff.addLicence', {
     staffId: firm.technicianId,
     licence: {
@@ -107,7 +123,7 @@ export async function setUpOffice(test: TestCore, overrides: { readonly sheetId?
       timeZone: 'America/Halifax',
       buildingKind: 'home',
       access: 'side door',
-      altitudeM: 40,
+      altitudeM: overrides.altitudeM ?? 40,
       systemHeightM: 5,
       systemVolumeL: 90,
       systemVolumeHow: 'estimated',
@@ -123,7 +139,7 @@ export async function setUpOffice(test: TestCore, overrides: { readonly sheetId?
       fuel: 'natural-gas',
       number: 'M-77',
       dialM3: 0.028316846592,
-      compensation: 'temperature',
+      compensation: overrides.compensation ?? 'temperature',
       capacityM3PerH: 7.1,
       regulator: 'one stage',
       nominalMbarG: 17.4,
@@ -141,10 +157,10 @@ export async function setUpOffice(test: TestCore, overrides: { readonly sheetId?
       serial: 'TK204417',
       maker: 'Invented maker',
       model: 'T 24',
-      sheetId: overrides.sheetId ?? null,
+      sheetId: overrides.sheet?.sheetId ?? overrides.sheetId ?? null,
       plateFuel: 'natural-gas',
       tagFuel: null,
-      ratedInputKw: 25,
+      ratedInputKw: overrides.ratedInputKw ?? 25,
       ratedInputBasis: 'gross',
       ventKind: 'polypropylene 80 mm',
       ventLengthM: 4,
@@ -153,7 +169,7 @@ export async function setUpOffice(test: TestCore, overrides: { readonly sheetId?
       note: null,
     },
     position: 'basement',
-    dates: [{ kind: 'installed', on: '2026-02-26', precision: 'day', source: 'fitter' }],
+    dates: [{ kind: 'installed', on: overrides.installedOn ?? '2026-02-26', precision: 'day', source: 'fitter' }],
   });
   return { ...firm, analyserId, customerId, siteId, applianceId };
 }

@@ -3,6 +3,7 @@ import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { crc32, deflateSync } from 'node:zlib';
 import type { RunProgress } from '../../domain/procedure/progressTypes.ts';
+import type { Core } from '../../electron/core.ts';
 import { type RecordedRun, recordedRun } from '../../electron/demo/recordedRun.ts';
 import { replayRun } from '../../electron/demo/replayRun.ts';
 import { type Office, PIN } from './officeScenario.ts';
@@ -14,7 +15,7 @@ export function readStartupNotes(): RecordedRun {
   return recordedRun.parse(JSON.parse(readFileSync(join(APP_ROOT, 'tests/support/startupNotes.json'), 'utf8')));
 }
 
-export async function bookAndBegin(test: TestCore, office: Office): Promise<BookedRun> {
+export async function bookAndBegin(test: Pick<TestCore, 'must' | 'now'>, office: Office): Promise<BookedRun> {
   const { jobId } = await test.must('jobs.open', { applianceId: office.applianceId, kind: 'startup', note: null });
   for (const item of (await test.must('jobs.getReadiness', { jobId })).items) {
     await test.must('jobs.setReadiness', {
@@ -42,7 +43,12 @@ export async function bookAndBegin(test: TestCore, office: Office): Promise<Book
   return { visitId, runId, jobId };
 }
 
-export async function walkRun(test: TestCore, office: Office, at: BookedRun, notes: RecordedRun): Promise<RunProgress> {
+export async function walkRun(
+  test: Pick<TestCore, 'must' | 'now' | 'wait'> & { readonly core: Pick<Core, 'putFile'> },
+  office: Office,
+  at: BookedRun,
+  notes: RecordedRun,
+): Promise<RunProgress> {
   return replayRun(
     notes,
     { visitId: at.visitId, runId: at.runId },

@@ -1,12 +1,15 @@
 /** What was worked out from the readings of this step: excess air, CO air-free, efficiency, clocked input and the like. */
 import type { Finding } from '../../../domain/judgement/finding.ts';
+import type { UnitSystem } from '../../../domain/quantity/preferredUnit.ts';
 import { VerdictMark } from '../../kit/VerdictMark.tsx';
 import { useRun } from '../state/RunContext.ts';
 import { figures } from '../words/figures.ts';
 import { subjectWords } from '../words/findingWords.ts';
+import { resultText } from '../words/resultText.ts';
+import { shownVerdict } from '../words/shownVerdict.ts';
 
 export function ComputedValues({ findings }: { readonly findings: readonly Finding[] }) {
-  const { view } = useRun();
+  const { view, unitSystem } = useRun();
   const computed = eachOnce(findings.filter((finding) => finding.basis.result !== undefined));
   if (computed.length === 0) return null;
   return (
@@ -17,10 +20,10 @@ export function ComputedValues({ findings }: { readonly findings: readonly Findi
           <li key={finding.subject}>
             <span className="run-computed-line">
               <span>{subjectWords(finding, view.sheet)}</span>
-              <b>{resultText(finding)}</b>
+              <b>{finding.basis.result === undefined ? '' : resultText(finding.basis.result, unitSystem)}</b>
             </span>
             {finding.verdict === 'no-limit-on-sheet' ? null : <VerdictMark verdict={finding.verdict} />}
-            {deviationText(finding)}
+            <span>{ratingText(finding, unitSystem)}</span>
             <span className="run-formula">{finding.basis.formula}</span>
           </li>
         ))}
@@ -36,22 +39,20 @@ export function ComputedValues({ findings }: { readonly findings: readonly Findi
 function eachOnce(findings: readonly Finding[]): readonly Finding[] {
   const newest = [...new Map(findings.map((finding) => [finding.subject, finding])).values()];
   const byNumber = Map.groupBy(newest, ({ basis }) => `${basis.formula} ${basis.result?.value}`);
-  return [...byNumber.values()].flatMap(
-    (same) => same.find((one) => one.verdict !== 'no-limit-on-sheet') ?? same[0] ?? [],
-  );
+  return [...byNumber.values()].flatMap((same) => {
+    const verdict = shownVerdict(same);
+    return same.find((one) => one.verdict === verdict) ?? same[0] ?? [];
+  });
 }
 
-function resultText({ basis }: Finding): string {
-  if (basis.result === undefined) return '';
-  const { value, unit, plusMinus } = basis.result;
-  return `${figures(value)}${plusMinus === null ? '' : ` ± ${figures(plusMinus)}`}${unit === '' ? '' : ` ${unit}`}`;
-}
-
-/** A clocked input against the rating of this site, as an interval. */
-function deviationText({ basis }: Finding): string {
-  const { deviationPct, lowestPct, highestPct } = basis.inputs;
-  if (typeof deviationPct !== 'number' || typeof lowestPct !== 'number' || typeof highestPct !== 'number') return '';
-  return ` ${signed(deviationPct)} % of the site rating (${signed(lowestPct)} to ${signed(highestPct)} %) `;
+/** A clocked input against the rating of this site: which rating that is and by which rule, then how far off, as an interval. */
+function ratingText({ basis }: Finding, unitSystem: UnitSystem): string {
+  const { siteRatingKw, altitudeRule, deviationPct, lowestPct, highestPct } = basis.inputs;
+  if (typeof siteRatingKw !== 'number') return '';
+  const rating = `Site rating ${resultText({ value: siteRatingKw, unit: 'kW', plusMinus: null }, unitSystem)} (${altitudeRule})`;
+  if (typeof deviationPct !== 'number' || typeof lowestPct !== 'number' || typeof highestPct !== 'number')
+    return rating;
+  return `${rating}: ${signed(deviationPct)} % (${signed(lowestPct)} to ${signed(highestPct)} %)`;
 }
 
 function signed(value: number): string {

@@ -1,11 +1,18 @@
 /** One finding: verdict and proof as word and shape, what it is about, the limit it was held against and who asks for that. */
-import type { Finding } from '../../../domain/judgement/finding.ts';
+import type { Finding, Verdict } from '../../../domain/judgement/finding.ts';
 import { preferredUnit } from '../../../domain/quantity/preferredUnit.ts';
 import { ProofMark, VerdictMark } from '../../kit/VerdictMark.tsx';
 import { useRun } from '../state/RunContext.ts';
-import { figures } from '../words/figures.ts';
 import { basisWords, subjectWords } from '../words/findingWords.ts';
 import { limitWords } from '../words/limitWords.ts';
+import { resultText } from '../words/resultText.ts';
+
+/** What would settle it, where something would. */
+const LACKING: Partial<Record<Verdict, string>> = {
+  'cannot-judge': 'missing',
+  'cannot-tell-apart': 'wanted',
+  outside: 'missing',
+};
 
 export function FindingLine({
   finding,
@@ -23,21 +30,17 @@ export function FindingLine({
       <span className="run-finding-head">
         <VerdictMark verdict={finding.verdict} />
         <b>{subjectWords(finding, view.sheet)}</b>
-        {result === undefined ? null : (
-          <span>
-            {figures(result.value)}
-            {result.unit === '' ? '' : ` ${result.unit}`}
-            {result.plusMinus === null ? '' : ` ± ${figures(result.plusMinus)}`}
-          </span>
-        )}
+        {result === undefined ? null : <span>{resultText(result, unitSystem)}</span>}
       </span>
       {limit === null ? null : (
         <span>{limitWords(limit.quantity, limit, preferredUnit(limit.quantity, unitSystem))}</span>
       )}
       {basis === '' ? null : <span className="lo-faint">{basis}</span>}
       {formula === null ? null : <span className="run-formula">{formula}</span>}
-      {(finding.verdict === 'cannot-judge' || finding.verdict === 'outside') && finding.missing.length > 0 ? (
-        <span>missing: {finding.missing.join(', ')}</span>
+      {finding.missing.length > 0 && finding.verdict in LACKING ? (
+        <span>
+          {LACKING[finding.verdict]}: {finding.missing.join(', ')}
+        </span>
       ) : null}
       {finding.proof.proven || !showsProof ? null : <ProofMark proof={finding.proof} />}
     </li>

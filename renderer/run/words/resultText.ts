@@ -1,0 +1,27 @@
+/** A worked-out number as the person reads it: `24.1 ± 0.4 kW`, or the same in Btu/h; how far it may be off stands with it. */
+import type { Finding } from '../../../domain/judgement/finding.ts';
+import { type EntryUnit, entryUnits } from '../../../domain/quantity/entryUnits.ts';
+import { preferredUnit, type UnitSystem } from '../../../domain/quantity/preferredUnit.ts';
+import { QUANTITY_KEYS } from '../../../domain/quantity/quantities.ts';
+import { figures } from './figures.ts';
+
+type Result = NonNullable<Finding['basis']['result']>;
+
+export function resultText({ value, unit, plusMinus }: Result, unitSystem: UnitSystem): string {
+  const shown = readIn(unit, unitSystem);
+  if (shown === null) return joined(figures(value), plusMinus, unit);
+  // A spread has no zero point of its own: 5 K either way is 9 °F, not 41.
+  const spread = plusMinus === null ? null : shown.fromOwn(plusMinus) - shown.fromOwn(0);
+  return joined(figures(shown.fromOwn(value)), spread, shown.symbol);
+}
+
+/** The unit a person of this system reads what is kept in `ownSymbol` in; null: nothing that can be read has such a unit. */
+function readIn(ownSymbol: string, unitSystem: UnitSystem): EntryUnit | null {
+  if (ownSymbol === '') return null;
+  const key = QUANTITY_KEYS.find((one) => entryUnits(one)[0].symbol === ownSymbol);
+  return key === undefined ? null : preferredUnit(key, unitSystem);
+}
+
+function joined(value: string, plusMinus: number | null, unit: string): string {
+  return `${value}${plusMinus === null ? '' : ` ± ${figures(plusMinus)}`}${unit === '' ? '' : ` ${unit}`}`;
+}
