@@ -1,4 +1,5 @@
 /** Every table of the store. */
+export * from './dues.ts';
 export * from './log.ts';
 export * from './office.ts';
 export * from './people.ts';
