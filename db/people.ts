@@ -2,7 +2,16 @@
 import { asc, desc, eq, sql } from 'drizzle-orm';
 import type { ReadableDb } from './openStore.ts';
 import { preparedOnce } from './preparedOnce.ts';
-import { calibrations, companies, instruments, licences, staff, staffRoles, trainings } from './schema/index.ts';
+import {
+  calibrations,
+  companies,
+  instrumentMappings,
+  instruments,
+  licences,
+  staff,
+  staffRoles,
+  trainings,
+} from './schema/index.ts';
 
 export type CompanyRow = typeof companies.$inferSelect;
 export type StaffRow = typeof staff.$inferSelect;
@@ -95,6 +104,10 @@ const instrumentById = preparedOnce((db) =>
     .where(eq(instruments.id, sql.placeholder('id')))
     .prepare(),
 );
+
+export function findMapping(db: ReadableDb, instrumentId: string): typeof instrumentMappings.$inferSelect | undefined {
+  return db.select().from(instrumentMappings).where(eq(instrumentMappings.instrumentId, instrumentId)).get();
+}
 
 export function isInstrument(db: ReadableDb, instrumentId: string): boolean {
   return instrumentById(db).get({ id: instrumentId }) !== undefined;

@@ -1,5 +1,6 @@
 /** The firm's people with their licences and training, and the instruments with their calibration dates. */
 import { z } from 'zod';
+import { exportMapping } from '../../domain/intake/exportMapping.ts';
 import { fuel } from '../../domain/procedure/modelSheet.ts';
 import { QUANTITY_KEYS } from '../../domain/quantity/quantities.ts';
 import { pin } from './app.ts';
@@ -120,6 +121,17 @@ export const peopleOperations = {
       keptById: id.nullable(),
     }),
     output: z.strictObject({ instrumentId: id }),
+  }),
+  /** What the columns of its export mean; null: nobody has said yet. */
+  'instruments.getMapping': operation({
+    access: 'signed-in',
+    input: z.strictObject({ instrumentId: id }),
+    output: z.strictObject({ mapping: exportMapping.nullable() }),
+  }),
+  'instruments.keepMapping': operation({
+    access: ['technician', 'helper', 'owner'],
+    input: z.strictObject({ instrumentId: id, mapping: exportMapping }),
+    output: nothing,
   }),
   'instruments.addCalibration': operation({
     access: 'signed-in',

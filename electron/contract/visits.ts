@@ -1,5 +1,6 @@
 /** From the booking to the signed record: jobs with their readiness, visits, and everything recorded in a run. */
 import { z } from 'zod';
+import { exportMapping } from '../../domain/intake/exportMapping.ts';
 import { fuel, type ModelSheet } from '../../domain/procedure/modelSheet.ts';
 import type { ProgressBlocker, StepLock } from '../../domain/procedure/progressTypes.ts';
 import type { RunRecord } from '../../domain/procedure/runRecord.ts';
@@ -297,6 +298,44 @@ export const visitOperations = {
       ...runErrors,
       /** What the parser said: empty, not a number, ambiguous, not possible in this unit … */
       'cannot-read': z.strictObject({ problem: z.custom<Readonly<Record<string, unknown>>>(isObject) }),
+    },
+  }),
+  /**
+   * Readings out of an instrument's own export, all of them or none. The file's times are kept where it has them; whoever
+   * reads the file says what its columns mean, and the mapping is kept for the instrument.
+   */
+  'visits.importReadings': operation({
+    access: ['technician', 'helper', 'owner'],
+    input: z.strictObject({
+      ...runRef,
+      instrumentId: id,
+      measuredById: id.nullable(),
+      decimalSign: exportMapping.shape.decimalSign,
+      readings: z
+        .array(
+          z.strictObject({
+            stepKey: z.string().max(100),
+            itemKey: z.string().max(100),
+            quantity: z.enum(QUANTITY_KEYS as [string, ...string[]]),
+            sample: z.number().int().min(1).max(99),
+            typedText: z.string().max(60),
+            typedUnit: z.string().max(20),
+            measuredAt: instant.nullable(),
+          }),
+        )
+        .min(1)
+        .max(500),
+    }),
+    output: z.strictObject({ readingIds: z.array(id) }),
+    errors: {
+      ...runErrors,
+      /** `position`: in the list that was sent, from 0. */
+      'cannot-read-row': z.strictObject({
+        position: z.number().int(),
+        problem: z.custom<Readonly<Record<string, unknown>>>(isObject),
+      }),
+      'outside-the-visit': z.strictObject({ position: z.number().int(), measuredAt: instant }),
+      'one-place-twice': z.strictObject({ position: z.number().int() }),
     },
   }),
   /** Takes one suggestion of the judgement; refused when it asks for a new reading instead. */

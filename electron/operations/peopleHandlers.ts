@@ -3,14 +3,16 @@
 import type { ReadableDb } from '../../db/openStore.ts';
 import {
   findCompany,
+  findMapping,
   findStaff,
+  isInstrument,
   listInstruments,
   listLicences,
   listRoleRows,
   listStaff,
   listTrainings,
 } from '../../db/people.ts';
-import { calibrations, instruments, licences, staff, trainings } from '../../db/schema/index.ts';
+import { calibrations, instrumentMappings, instruments, licences, staff, trainings } from '../../db/schema/index.ts';
 import type { Role } from '../contract/operation.ts';
 import type { Instrument, StaffMember } from '../contract/people.ts';
 import { setRoles } from './appHandlers.ts';
@@ -28,6 +30,8 @@ export const peopleHandlers: Handlers<
   | 'instruments.list'
   | 'instruments.create'
   | 'instruments.addCalibration'
+  | 'instruments.getMapping'
+  | 'instruments.keepMapping'
 > = {
   'staff.list': (_input, context) => {
     const licencesOf = Map.groupBy(listLicences(context.db), (row) => row.staffId);
@@ -131,6 +135,22 @@ export const peopleHandlers: Handlers<
     const instrumentId = context.write((writer) => writer.insert(instruments, { ...fields, keptBy: keptById }));
     context.services.changed(['instruments']);
     return { instrumentId };
+  },
+
+  'instruments.getMapping': (input, context) => {
+    if (!isInstrument(context.db, input.instrumentId)) return notFound('instruments', input.instrumentId);
+    return { mapping: findMapping(context.db, input.instrumentId)?.mapping ?? null };
+  },
+
+  'instruments.keepMapping': (input, context) => {
+    if (!isInstrument(context.db, input.instrumentId)) return notFound('instruments', input.instrumentId);
+    context.write((writer) => {
+      const kept = findMapping(writer.db, input.instrumentId);
+      if (kept === undefined) writer.insert(instrumentMappings, input);
+      else writer.update(instrumentMappings, kept.id, { mapping: input.mapping });
+    });
+    context.services.changed(['instruments']);
+    return {};
   },
 
   'instruments.addCalibration': (input, context) => {

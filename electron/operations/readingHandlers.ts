@@ -3,52 +3,66 @@
 import { findStaff, isInstrument } from '../../db/people.ts';
 import { findReading, findStandingReadingId } from '../../db/runs.ts';
 import { readings } from '../../db/schema/index.ts';
+import type { StoreWriter } from '../../db/storeWriter.ts';
+import { readExportCell } from '../../domain/intake/readExportCell.ts';
 import type { ItemOf } from '../../domain/procedure/modelSheet.ts';
 import { entryUnits } from '../../domain/quantity/entryUnits.ts';
 import { parseTyped } from '../../domain/quantity/parseTyped.ts';
 import { isQuantityKey, type QuantityKey } from '../../domain/quantity/quantities.ts';
-import { actorOf, fail, type Handlers, notFound } from './handler.ts';
-import { requireOpenItem, requireOpenRun, requireWhoDidIt } from './runGuards.ts';
+import { actorOf, fail, type HandlerContext, type Handlers, notFound } from './handler.ts';
+import { type ItemRef, requireOpenItem, requireOpenRun, requireWhoDidIt } from './runGuards.ts';
 import { readRunState } from './runState.ts';
 
-export const readingHandlers: Handlers<'visits.recordReading' | 'visits.takeSuggestion'> = {
+export const readingHandlers: Handlers<'visits.recordReading' | 'visits.importReadings' | 'visits.takeSuggestion'> = {
   'visits.recordReading': (input, context) => {
-    const { loaded, step, item } = requireOpenItem(context.db, input, 'read', 'series');
-    if (!isQuantityKey(input.quantity) || !takes(item, input.quantity)) {
-      return fail('no-such-item', { stepKey: input.stepKey, itemKey: input.itemKey });
-    }
-    const actor = actorOf(context);
-    const measuredById = input.measuredById ?? actor.staffId;
-    if (measuredById !== actor.staffId && findStaff(context.db, measuredById) === undefined)
-      return notFound('staff', measuredById);
-    requireWhoDidIt(context.db, loaded, step, input.visitId, measuredById);
-    if (input.instrumentId !== null && !isInstrument(context.db, input.instrumentId)) {
-      return notFound('instruments', input.instrumentId);
-    }
-    const read = readTyped(input.quantity, input);
-    const readingId = context.write((writer) => {
-      const standingId = findStandingReadingId(writer.db, input);
-      const id = writer.insert(readings, {
-        runId: input.runId,
-        visitId: input.visitId,
-        stepKey: input.stepKey,
-        itemKey: input.itemKey,
-        quantity: input.quantity,
-        point: item.kind === 'series' ? item.firingPoint : item.point,
-        sample: input.sample,
+    const place = requirePlace(context, input, input);
+    requireInstrument(context, input.instrumentId);
+    const read = readTyped(place.quantity, input);
+    const readingId = context.write((writer) =>
+      storeReading(writer, place, {
         ...read,
         instrumentId: input.instrumentId,
-        measuredById,
-        typedById: actor.staffId,
         measuredAt: context.now,
-        typedAt: context.now,
         origin: 'typed',
-      });
-      if (standingId !== undefined) writer.update(readings, standingId, { supersededById: id });
-      return id;
-    });
+      }),
+    );
     context.services.changed(['runs']);
     return { readingId };
+  },
+
+  'visits.importReadings': (input, context) => {
+    const { run } = requireOpenRun(context.db, input);
+    requireInstrument(context, input.instrumentId);
+    const places = new Set<string>();
+    const read = input.readings.map((row, position) => {
+      const place = requirePlace(context, { ...row, visitId: input.visitId, runId: input.runId }, input);
+      const { typedText, typedUnit, measuredAt } = row;
+      const placeKey = `${row.itemKey} ${row.quantity} ${row.sample}`;
+      if (places.has(placeKey)) return fail('one-place-twice', { position });
+      places.add(placeKey);
+      if (measuredAt !== null && !isDuring(run.startedAt, measuredAt, context.now))
+        return fail('outside-the-visit', { position, measuredAt });
+      const cell = readExportCell(place.quantity, typedText, typedUnit, input.decimalSign);
+      if (cell === null) return fail('cannot-read-row', { position, problem: { code: 'empty' } });
+      if (!cell.ok) return fail('cannot-read-row', { position, problem: cell.error });
+      const { unit, valueOwn, comparator } = cell.value;
+      return {
+        place,
+        typed: {
+          typedText: cell.value.typedText,
+          typedUnit: unit,
+          valueOwn,
+          comparator,
+          notMeasuredReason: null,
+          instrumentId: input.instrumentId,
+          measuredAt: measuredAt ?? context.now,
+          origin: 'imported' as const,
+        },
+      };
+    });
+    const readingIds = context.write((writer) => read.map(({ place, typed }) => storeReading(writer, place, typed)));
+    context.services.changed(['runs']);
+    return { readingIds };
   },
 
   'visits.takeSuggestion': (input, context) => {
@@ -83,6 +97,56 @@ export const readingHandlers: Handlers<'visits.recordReading' | 'visits.takeSugg
     return {};
   },
 };
+
+type Place = ItemRef & {
+  readonly quantity: QuantityKey;
+  readonly point: string | null;
+  readonly sample: number;
+  readonly measuredById: string;
+  readonly typedById: string;
+};
+
+/** Where a reading goes, when the step is open, its item takes the quantity, and whoever measured may. */
+function requirePlace(
+  context: HandlerContext,
+  at: ItemRef & { readonly quantity: string; readonly sample: number },
+  by: { readonly measuredById: string | null },
+): Place {
+  const { loaded, step, item } = requireOpenItem(context.db, at, 'read', 'series');
+  const { visitId, runId, stepKey, itemKey, quantity, sample } = at;
+  if (!isQuantityKey(quantity) || !takes(item, quantity)) return fail('no-such-item', { stepKey, itemKey });
+  const actor = actorOf(context);
+  const measuredById = by.measuredById ?? actor.staffId;
+  if (measuredById !== actor.staffId && findStaff(context.db, measuredById) === undefined)
+    return notFound('staff', measuredById);
+  requireWhoDidIt(context.db, loaded, step, visitId, measuredById);
+  const point = item.kind === 'series' ? item.firingPoint : item.point;
+  return { visitId, runId, stepKey, itemKey, quantity, point, sample, measuredById, typedById: actor.staffId };
+}
+
+function requireInstrument(context: HandlerContext, instrumentId: string | null): void {
+  if (instrumentId !== null && !isInstrument(context.db, instrumentId)) notFound('instruments', instrumentId);
+}
+
+/** The one that stood there before stays on file, marked as replaced. */
+function storeReading(
+  writer: StoreWriter,
+  place: Place,
+  typed: Typed & Pick<typeof readings.$inferInsert, 'instrumentId' | 'measuredAt' | 'origin'>,
+): string {
+  const standingId = findStandingReadingId(writer.db, place);
+  const id = writer.insert(readings, { ...place, ...typed, typedAt: writer.now });
+  if (standingId !== undefined) writer.update(readings, standingId, { supersededById: id });
+  return id;
+}
+
+/** An instrument's clock is never quite the computer's: a minute ahead is still now. */
+const CLOCK_AHEAD_MS = 60_000;
+
+function isDuring(startedAt: string, instant: string, now: string): boolean {
+  const at = Date.parse(instant);
+  return at >= Date.parse(startedAt) - CLOCK_AHEAD_MS && at <= Date.parse(now) + CLOCK_AHEAD_MS;
+}
 
 function takes(item: ItemOf<'read' | 'series'>, quantity: QuantityKey): boolean {
   return item.kind === 'read'

@@ -78,6 +78,12 @@ const WORDS: { readonly [C in ErrorCode]: (data: DataByCode[C]) => string } = {
   'not-an-option': ({ value }) => `“${value}” is not one of the answers.`,
   'must-be-possible': () => 'This one cannot be answered “not possible”.',
   'cannot-read': () => 'This cannot be read as a number with its unit.',
+  'cannot-read-row': ({ position }) =>
+    `Nothing was taken in: reading ${position + 1} of the file cannot be read as a number with its unit.`,
+  'outside-the-visit': ({ position }) =>
+    `Nothing was taken in: reading ${position + 1} of the file was not taken during this visit by its own clock.`,
+  'one-place-twice': ({ position }) =>
+    `Nothing was taken in: reading ${position + 1} of the file goes where another one goes already.`,
   'no-such-suggestion': () => 'The reading has changed meanwhile; look again.',
   'needs-new-reading': () => 'This would turn a bad finding good: read again instead of converting.',
   'hold-running': () => 'The wait is already running.',

@@ -20,6 +20,7 @@ import { makeKeyBuffer, typedText } from './focus/keyBuffer.ts';
 import { replayKeys } from './focus/replayKeys.ts';
 import { RunHeader } from './header/RunHeader.tsx';
 import { useInstruments } from './instruments/useInstruments.ts';
+import { IntakeDialog } from './intake/IntakeDialog.tsx';
 import { LeavePanel } from './leave/LeavePanel.tsx';
 import { SidePanel } from './side/SidePanel.tsx';
 import { StepStage } from './stage/StepStage.tsx';
@@ -57,6 +58,7 @@ export function Run({ view: asked, stepKey }: { readonly view: RunView; readonly
   const instruments = useInstruments(view.record.instruments, today);
   const [measuredById, chooseMeasuredBy] = useState(signedIn.staffId);
   const [keysTooEarly, setKeysTooEarly] = useState('');
+  const [isTakingIn, setIsTakingIn] = useState(false);
   const [buffer] = useState(() => makeKeyBuffer(window));
   // What is on screen now, for what happens after an await.
   const latest = useRef({ view, active, releasedAt: makeSafes.lastClosedAt });
@@ -192,6 +194,7 @@ export function Run({ view: asked, stepKey }: { readonly view: RunView; readonly
       const { active: from } = latest.current;
       const by = isAltKey(event, 'ArrowDown') ? 1 : isAltKey(event, 'ArrowUp') ? -1 : null;
       if (isAltKey(event, 'L')) goToLeaving();
+      else if (isAltKey(event, 'I')) setIsTakingIn(true);
       else if (by !== null && from !== null) {
         const beside = itemBeside(analyseNow().progress, from, by);
         if (beside !== null) goTo(beside);
@@ -223,6 +226,7 @@ export function Run({ view: asked, stepKey }: { readonly view: RunView; readonly
       keysTooEarly,
       sayNotTaken: setKeysTooEarly,
       makeSafe: makeSafes.open,
+      takeIn: () => setIsTakingIn(true),
       unsaved,
       instruments,
       measuredById,
@@ -262,6 +266,7 @@ export function Run({ view: asked, stepKey }: { readonly view: RunView; readonly
           {isLeaving ? null : <SidePanel />}
         </div>
       </div>
+      {isTakingIn && !isSealed ? <IntakeDialog onClose={() => setIsTakingIn(false)} /> : null}
       <StopLayer makeSafes={makeSafes} />
     </RunContext>
   );

@@ -23,7 +23,7 @@ import { SteadyWords } from './SteadyWords.tsx';
 import { boxAfter, firstEmptyBox, type SeriesBox, seriesQuantities, seriesRows } from './seriesPlan.ts';
 
 export function SeriesItem({ item, progress }: { readonly item: ItemOf<'series'>; readonly progress: ItemProgress }) {
-  const { view, words, saveAndGoOn, saveThen, sayNotTaken } = useRun();
+  const { view, words, saveAndGoOn, saveThen, sayNotTaken, takeIn } = useRun();
   const [here] = useState<ItemAddress>({ stepKey: progress.stepKey, itemKey: item.key });
   const { ref, state, send } = useItemWrites(here);
   const [extra, setExtra] = useState(0);
@@ -176,6 +176,9 @@ export function SeriesItem({ item, progress }: { readonly item: ItemOf<'series'>
       <div className="run-box-row">
         <button type="button" className="run-button" onClick={() => setExtra((count) => count + 1)}>
           Another sample <KeyHint keys="Alt+A" />
+        </button>
+        <button type="button" className="run-button" onClick={takeIn}>
+          From the instrument’s file … <KeyHint keys="Alt+I" />
         </button>
         <button type="button" className="run-button" onClick={() => void saveAndGoOn(here, async () => true)}>
           Go on

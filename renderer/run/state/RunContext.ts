@@ -40,6 +40,8 @@ export type RunContextValue = {
   readonly keysTooEarly: string;
   readonly sayNotTaken: (keys: string) => void;
   readonly makeSafe: (what: string) => void;
+  /** Readings out of an instrument's own file. */
+  readonly takeIn: () => void;
   readonly unsaved: UnsavedBoxes;
   readonly instruments: Instruments;
   /** Who reads the instrument, unless said otherwise. */
