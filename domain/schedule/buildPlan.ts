@@ -1,0 +1,40 @@
+/** Build: a plan for a range of days from nothing but what is pinned. */
+import type { Plan } from './plan.ts';
+import type { PlanningProblem } from './planningProblem.ts';
+import { type CompiledProblem, compileProblem } from './solver/compileProblem.ts';
+import { firstState } from './solver/firstState.ts';
+import { readPlan } from './solver/readPlan.ts';
+import { createState } from './solver/routeState.ts';
+import { search } from './solver/search.ts';
+
+export type PlannerControl = {
+  readonly seed: number;
+  readonly maxRounds: number;
+  readonly shouldStop?: () => boolean;
+  /** 0 to 1, where a clock sets the limit. */
+  readonly elapsedShare?: () => number;
+  /** Asked after each better plan; the plan itself is only made when somebody calls `read`. */
+  readonly onBetter?: (read: () => Plan, rounds: number) => void;
+};
+
+export type PlannerOutcome = { readonly plan: Plan; readonly rounds: number };
+
+export function buildPlan(problem: PlanningProblem, control: PlannerControl): PlannerOutcome {
+  const compiled = compileProblem(problem);
+  return improve(compiled, firstState(compiled.model, createState(compiled.model), control.seed), control);
+}
+
+export function improve(
+  compiled: CompiledProblem,
+  start: ReturnType<typeof createState>,
+  { onBetter, ...control }: PlannerControl,
+): PlannerOutcome {
+  onBetter?.(() => readPlan(compiled, start), 0);
+  const outcome = search(compiled.model, start, {
+    ...control,
+    ...(onBetter === undefined
+      ? {}
+      : { onBetter: (state, rounds) => onBetter(() => readPlan(compiled, state), rounds) }),
+  });
+  return { plan: readPlan(compiled, outcome.best), rounds: outcome.rounds };
+}

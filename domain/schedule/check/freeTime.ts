@@ -1,0 +1,59 @@
+/** The checker's own arithmetic of a day: minutes that are nobody's break, and the way through them. */
+import type { PlanningProblem, TimeSpan } from '../planningProblem.ts';
+import { isFixed } from '../planningProblem.ts';
+
+/** Breaks of a technician's day and the time of recorded visits that the plan left out; in order, without overlap. */
+export function closedSpans(
+  problem: PlanningProblem,
+  technicianId: string,
+  date: string,
+  plannedVisitIds: ReadonlySet<string>,
+): readonly TimeSpan[] {
+  const technician = problem.technicians.find((one) => one.technicianId === technicianId);
+  const breaks = technician?.days.find((day) => day.date === date)?.breaks ?? [];
+  const recorded = problem.visits.flatMap((visit): TimeSpan[] => {
+    const { pin } = visit;
+    if (!isFixed(visit) || plannedVisitIds.has(visit.visitId)) return [];
+    if (pin.technicianId !== technicianId || pin.date !== date || pin.startMin === null) return [];
+    return [{ fromMin: pin.startMin, toMin: pin.startMin + visit.durationMin }];
+  });
+  const sorted = [...breaks, ...recorded].filter((span) => span.toMin > span.fromMin);
+  sorted.sort((a, b) => a.fromMin - b.fromMin || a.toMin - b.toMin);
+  const merged: { fromMin: number; toMin: number }[] = [];
+  for (const span of sorted) {
+    const last = merged.at(-1);
+    if (last !== undefined && span.fromMin <= last.toMin) last.toMin = Math.max(last.toMin, span.toMin);
+    else merged.push({ ...span });
+  }
+  return merged;
+}
+
+export function freeMinutes(closed: readonly TimeSpan[], fromMin: number, toMin: number): number {
+  const taken = closed.reduce(
+    (sum, span) => sum + Math.max(0, Math.min(span.toMin, toMin) - Math.max(span.fromMin, fromMin)),
+    0,
+  );
+  return toMin - fromMin - taken;
+}
+
+export function isOnClosedTime(closed: readonly TimeSpan[], startMin: number, durationMin: number): boolean {
+  return closed.some((span) => startMin < span.toMin && startMin + durationMin > span.fromMin);
+}
+
+/** The first minute by which so many free ones have passed. */
+export function arrivalAfter(closed: readonly TimeSpan[], fromMin: number, travelMin: number): number {
+  let at = fromMin;
+  let left = travelMin;
+  while (left > 0) {
+    const span = closed.find((one) => one.toMin > at);
+    if (span === undefined) return at + left;
+    if (span.fromMin > at) {
+      const step = Math.min(left, span.fromMin - at);
+      at += step;
+      left -= step;
+    } else {
+      at = span.toMin;
+    }
+  }
+  return at;
+}

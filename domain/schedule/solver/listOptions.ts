@@ -1,0 +1,145 @@
+/** Where a visit may go: each technician's day that has no obstacle, with the minutes it may start between. */
+import {
+  isFixed,
+  type PlanningProblem,
+  type PlanVisit,
+  type Technician,
+  type TimeSpan,
+  type WorkDay,
+} from '../planningProblem.ts';
+import type { DayObstacle } from '../unplannedReason.ts';
+
+export type VisitOption = {
+  readonly route: number;
+  readonly fromMin: number;
+  readonly toMin: number;
+  /** Every start in it keeps what the customer was told. */
+  readonly isAsPromised: boolean;
+};
+
+export type TechnicianDay = {
+  readonly technician: Technician;
+  readonly day: WorkDay;
+  /** In order, without overlap. */
+  readonly closed: readonly TimeSpan[];
+};
+
+/** Minutes of travel by the ids of two places. */
+export type TravelBetween = (fromPlaceId: string, toPlaceId: string) => number;
+
+export function travelBetween(problem: Pick<PlanningProblem, 'places' | 'travel'>): TravelBetween {
+  const number = new Map(problem.places.map((place, index) => [place.placeId, index]));
+  return (from, to) =>
+    problem.travel.minutes[number.get(from) ?? -1]?.[number.get(to) ?? -1] ?? Number.POSITIVE_INFINITY;
+}
+
+export function listOptions(
+  travel: TravelBetween,
+  visit: PlanVisit,
+  days: readonly TechnicianDay[],
+): readonly VisitOption[] {
+  const { pin } = visit;
+  return days.flatMap((one, route) => {
+    if (pin.technicianId !== null && pin.technicianId !== one.technician.technicianId) return [];
+    if (pin.date !== null && pin.date !== one.day.date) return [];
+    if (isFixed(visit)) {
+      const start = pin.startMin ?? 0;
+      return [{ route, fromMin: start, toMin: start, isAsPromised: true }];
+    }
+    if (findDayObstacle(travel, visit, one) !== null) return [];
+    return startSpans(visit, one.day).flatMap((span) =>
+      splitByPromise(visit, one.day.date, span).map((part) => ({ route, ...part })),
+    );
+  });
+}
+
+/** What keeps this technician from this visit on this day, even with nothing else planned; null: nothing. */
+export function findDayObstacle(
+  travel: TravelBetween,
+  visit: PlanVisit,
+  { technician, day, closed }: TechnicianDay,
+): DayObstacle | null {
+  if (day.isAbsent) return { code: 'absent' };
+  for (const skill of visit.needs) {
+    const held = technician.skills.filter((one) => one.code === skill);
+    const isValid = held.some(
+      (one) =>
+        (one.validFrom === null || one.validFrom <= day.date) && (one.validTo === null || day.date <= one.validTo),
+    );
+    if (isValid) continue;
+    const [first] = held;
+    return first === undefined
+      ? { code: 'skill-missing', skill }
+      : { code: 'skill-not-valid', skill, validTo: first.validTo };
+  }
+  const windows = visit.windows?.filter((window) => window.date === day.date) ?? null;
+  if (windows?.length === 0) return { code: 'no-window-that-day' };
+  const { startMin } = visit.pin;
+  if (
+    startMin !== null &&
+    windows !== null &&
+    !windows.some((window) => window.fromMin <= startMin && startMin <= window.toMin)
+  )
+    return { code: 'pinned-start-outside-windows' };
+  const spans = startSpans(visit, day);
+  return spans.some((span) => fitsAlone(travel, visit, technician, day, closed, span))
+    ? null
+    : { code: 'window-outside-hours' };
+}
+
+/** The minutes at which it may start that day: promised windows and pin within the hours. */
+function startSpans(visit: PlanVisit, day: WorkDay): readonly TimeSpan[] {
+  const windows = visit.windows?.filter((window) => window.date === day.date) ?? [
+    { fromMin: day.startMin, toMin: day.endMin },
+  ];
+  const { startMin } = visit.pin;
+  return windows
+    .map((window) => ({
+      fromMin: Math.max(window.fromMin, day.startMin, startMin ?? window.fromMin),
+      toMin: Math.min(window.toMin, day.endMin - visit.durationMin, startMin ?? window.toMin),
+    }))
+    .filter((span) => span.fromMin <= span.toMin);
+}
+
+function fitsAlone(
+  travel: TravelBetween,
+  visit: PlanVisit,
+  technician: Technician,
+  day: WorkDay,
+  closed: readonly TimeSpan[],
+  span: TimeSpan,
+): boolean {
+  const outMin = travel(technician.homePlaceId, visit.placeId);
+  const backMin = travel(visit.placeId, technician.homePlaceId);
+  const open = (from: number, to: number): number =>
+    closed.reduce((sum, one) => sum - Math.max(0, Math.min(one.toMin, to) - Math.max(one.fromMin, from)), to - from);
+  // Only the first minute of the span and those at which a closed span ends can be the earliest start.
+  const starts = [span.fromMin, ...closed.map((one) => one.toMin)];
+  let start = day.startMin + outMin;
+  while (start <= span.toMin && open(day.startMin, start) < outMin) start += 1;
+  return [...starts, start].some((from) => {
+    const at = Math.max(from, start);
+    if (at < span.fromMin || at > span.toMin) return false;
+    if (closed.some((one) => at < one.toMin && at + visit.durationMin > one.fromMin)) return false;
+    return open(at + visit.durationMin, day.endMin) >= backMin;
+  });
+}
+
+function splitByPromise(
+  visit: PlanVisit,
+  date: string,
+  span: TimeSpan,
+): readonly (TimeSpan & { isAsPromised: boolean })[] {
+  const { promised } = visit;
+  if (promised === null) return [{ ...span, isAsPromised: true }];
+  if (promised.date !== date) return [{ ...span, isAsPromised: false }];
+  return [
+    {
+      fromMin: Math.max(span.fromMin, promised.fromMin),
+      toMin: Math.min(span.toMin, promised.toMin),
+      isAsPromised: true,
+    },
+    { fromMin: span.fromMin, toMin: Math.min(span.toMin, promised.fromMin - 1), isAsPromised: false },
+    { fromMin: Math.max(span.fromMin, promised.toMin + 1), toMin: span.toMin, isAsPromised: false },
+  ].filter((part) => part.fromMin <= part.toMin);
+}

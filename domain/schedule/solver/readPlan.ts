@@ -1,0 +1,70 @@
+/** A state of the search as a plan a person can read: minutes of every stop, reasons of what was left out, the seven goals. */
+import type { Plan, Route, Stop } from '../plan.ts';
+import type { CompiledProblem } from './compileProblem.ts';
+import { explainLeftOut } from './explainLeftOut.ts';
+import { arrivalOf } from './passBreaks.ts';
+import { pressedStart, type RouteState } from './routeState.ts';
+import { scoreOf } from './scoreOf.ts';
+
+export function readPlan(compiled: CompiledProblem, state: RouteState): Plan {
+  const routes = readRoutes(compiled, state);
+  const unplanned = compiled.problem.visits
+    .filter((_, visit) => (state.routeOf[visit] as number) < 0)
+    .map((visit) => ({ visitId: visit.visitId, reasons: explainLeftOut(compiled, routes, visit) }));
+  return { routes, unplanned, score: scoreOf(compiled, state, routes) };
+}
+
+export function readRoutes({ model, problem, routes }: CompiledProblem, state: RouteState): readonly Route[] {
+  return routes.flatMap(({ technicianId, date }, route) => {
+    const order: number[] = [];
+    const end = model.visitCount + model.routeCount + route;
+    for (let node = state.next[model.visitCount + route] as number; node !== end; node = state.next[node] as number)
+      order.push(node);
+    if (order.length === 0) return [];
+    const starts = startsOf(model, state, route, order);
+    const stops: Stop[] = [];
+    let left: number | null = null;
+    let place = model.routeHome[route] as number;
+    order.forEach((node, at) => {
+      const startMin = starts[at] ?? 0;
+      const there = model.visitPlace[node] as number;
+      const travel = model.travel[place * model.placeCount + there] as number;
+      // Who leaves home just in time arrives as the visit starts.
+      const arriveMin: number = left === null ? startMin : arrivalOf(model, route, left, travel);
+      left = startMin + (model.duration[node] as number);
+      place = there;
+      stops.push({ visitId: problem.visits[node]?.visitId ?? '', arriveMin, startMin, endMin: left });
+    });
+    return [{ technicianId, date, stops }];
+  });
+}
+
+/** The last visit as early as it can be, the others as late as that allows: no waiting that could be spent at home. */
+function startsOf(
+  model: CompiledProblem['model'],
+  state: RouteState,
+  route: number,
+  order: readonly number[],
+): number[] {
+  const starts: number[] = new Array(order.length);
+  let nextStart = -1;
+  let nextPlace = -1;
+  for (let at = order.length - 1; at >= 0; at -= 1) {
+    const node = order[at] ?? -1;
+    const place = model.visitPlace[node] as number;
+    nextStart =
+      nextStart < 0
+        ? (state.departs[node] as number) - (model.duration[node] as number)
+        : pressedStart(
+            model,
+            state,
+            route,
+            node,
+            nextStart,
+            model.travel[place * model.placeCount + nextPlace] as number,
+          );
+    nextPlace = place;
+    starts[at] = nextStart;
+  }
+  return starts;
+}
