@@ -2,6 +2,7 @@
 import type { Plan, Stop } from '../plan.ts';
 import { isFixed, type PlanningProblem, type PlanVisit, type Technician, type WorkDay } from '../planningProblem.ts';
 import type { UnplannedReason } from '../unplannedReason.ts';
+import { checkRoutes } from './checkRoutes.ts';
 import { closedSpans, freeMinutes, isOnClosedTime } from './freeTime.ts';
 
 export function confirmReason(
@@ -32,7 +33,7 @@ export function confirmReason(
         !hasGap(problem, plan, visit, true)
       );
     case 'fixed-does-not-fit':
-      return isFixed(visit) && !hasGap(problem, plan, visit, true);
+      return isFixed(visit) && isContradicted(problem, visit);
   }
 }
 
@@ -69,6 +70,22 @@ function hasGap(
       return dayHasGap(problem, plan, visit, technician, day, planned, notBeforeMin);
     }),
   );
+}
+
+/** Recorded visits of one technician's day that can't all have been as they are recorded. */
+function isContradicted(problem: PlanningProblem, visit: PlanVisit): boolean {
+  const { technicianId, date, startMin } = visit.pin;
+  if (technicianId === null || date === null || startMin === null) return true;
+  const visits = problem.visits.filter(
+    (one) => isFixed(one) && one.pin.technicianId === technicianId && one.pin.date === date,
+  );
+  const stops = visits
+    .map(({ visitId, pin, durationMin }): Stop => {
+      const start = pin.startMin ?? Number.NaN;
+      return { visitId, arriveMin: start, startMin: start, endMin: start + durationMin };
+    })
+    .sort((a, b) => a.startMin - b.startMin || a.visitId.localeCompare(b.visitId));
+  return checkRoutes({ ...problem, visits }, { routes: [{ technicianId, date, stops }] }).length > 0;
 }
 
 /** Were there room if nothing else was planned? */
