@@ -1,7 +1,7 @@
 /** Turns a planning problem into the flat arrays of the search: who may do what, when, and what each choice costs in S2–S4. */
 import { daysBetween } from '../dayMinutes.ts';
 import { LATE_BASE, type Placement, UNPLANNED_BASE } from '../plan.ts';
-import { isFixed, type PlanningProblem, type PlanVisit } from '../planningProblem.ts';
+import { isFixed, type PlanningProblem, type PlanVisit, type TimeSpan } from '../planningProblem.ts';
 import { closedSpansOf, findContradictedVisits } from './fixedVisits.ts';
 import { listOptions, travelBetween, type VisitOption } from './listOptions.ts';
 import { penaltyOf, type RoutingModel } from './routingModel.ts';
@@ -22,10 +22,14 @@ export type CompileOptions = {
   readonly current?: ReadonlyMap<string, Placement>;
   /** Visits the search may move; without it, all that are open. */
   readonly movable?: ReadonlySet<string>;
+  /** Time that something outside the plan takes. */
+  readonly closed?: readonly ClosedTime[];
 };
 
+export type ClosedTime = TimeSpan & RouteKey;
+
 /** One broken promise outweighs this many moved visits, when moves count. */
-const MOVES_PER_PROMISE = 64;
+export const MOVES_PER_PROMISE = 64;
 
 export function compileProblem(problem: PlanningProblem, options: CompileOptions = {}): CompiledProblem {
   const { visits, technicians } = problem;
@@ -44,7 +48,7 @@ export function compileProblem(problem: PlanningProblem, options: CompileOptions
         technician,
         technicianIndex,
         day,
-        closed: closedSpansOf(problem, technician, day, contradicted),
+        closed: closedSpansOf(problem, technician, day, contradicted, options.closed),
       })),
   );
   const dates = [...new Set(days.map(({ day }) => day.date))].sort();

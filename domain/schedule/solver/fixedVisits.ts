@@ -59,6 +59,7 @@ export function closedSpansOf(
   technician: Technician,
   day: WorkDay,
   contradicted: ReadonlySet<string>,
+  alsoClosed: readonly (TimeSpan & { readonly technicianId: string; readonly date: string })[] = [],
 ): readonly TimeSpan[] {
   const recorded = problem.visits.flatMap((visit): TimeSpan[] => {
     const { technicianId, date, startMin } = visit.pin;
@@ -67,7 +68,8 @@ export function closedSpansOf(
       ? [{ fromMin: startMin, toMin: startMin + visit.durationMin }]
       : [];
   });
-  return mergeSpans([...day.breaks, ...recorded]);
+  const others = alsoClosed.filter((one) => one.technicianId === technician.technicianId && one.date === day.date);
+  return mergeSpans([...day.breaks, ...recorded, ...others]);
 }
 
 function mergeSpans(spans: readonly TimeSpan[]): readonly TimeSpan[] {

@@ -1,0 +1,72 @@
+/** Why a visit is where the plan has it: which goal speaks for that technician and day against every other one. */
+import { type DayVerdict, judgeDays } from './judgeDays.ts';
+import { type Placement, type Plan, placementsOf } from './plan.ts';
+import { isFixed, type PlanningProblem } from './planningProblem.ts';
+
+export const PLACEMENT_GROUNDS = [
+  'recorded',
+  'pinned',
+  'only-possible-day',
+  'deadline',
+  'due-window',
+  'promise',
+  'least-travel',
+  /** Another day would suit this visit alone better; the others keep it from there. */
+  'best-for-the-whole',
+] as const;
+export type PlacementGround = (typeof PLACEMENT_GROUNDS)[number];
+
+export type PlacementExplained = {
+  readonly placement: Placement;
+  readonly ground: PlacementGround;
+  readonly extraTravelMin: number | null;
+  readonly days: readonly DayVerdict[];
+};
+
+/** null: the visit is not in the plan. */
+export function explainPlacement(
+  problem: PlanningProblem,
+  plan: Pick<Plan, 'routes'>,
+  visitId: string,
+): PlacementExplained | null {
+  const placement = placementsOf(plan).get(visitId);
+  const visit = problem.visits.find((one) => one.visitId === visitId);
+  if (placement === undefined || visit === undefined) return null;
+  const days = judgeDays(problem, plan, visitId);
+  const isHere = (day: DayVerdict): boolean =>
+    day.technicianId === placement.technicianId && day.date === placement.date;
+  const here = possible(days.find(isHere));
+  const others = days.filter((day) => !isHere(day)).flatMap((day) => possible(day) ?? []);
+  const extraTravelMin = here?.extraTravelMin ?? null;
+  const ground = (): PlacementGround => {
+    if (isFixed(visit)) return 'recorded';
+    if (visit.pin.technicianId !== null && visit.pin.date !== null) return 'pinned';
+    if (others.length === 0) return 'only-possible-day';
+    if (here === null) return 'best-for-the-whole';
+    const goals: readonly (readonly [PlacementGround, keyof Possible])[] = [
+      ['deadline', 'daysLateKey'],
+      ['due-window', 'daysOutside'],
+      ['promise', 'promisesMoved'],
+      ['least-travel', 'extraTravelMin'],
+    ];
+    let rivals = others;
+    for (const [name, goal] of goals) {
+      if (rivals.some((rival) => rival[goal] < here[goal])) return 'best-for-the-whole';
+      rivals = rivals.filter((rival) => rival[goal] === here[goal]);
+      if (rivals.length === 0) return name;
+    }
+    return 'least-travel';
+  };
+  return { placement, ground: ground(), extraTravelMin, days };
+}
+
+type Possible = {
+  readonly daysLateKey: number;
+  readonly daysOutside: number;
+  readonly promisesMoved: number;
+  readonly extraTravelMin: number;
+};
+
+function possible(day: DayVerdict | undefined): Possible | null {
+  return day?.verdict.code === 'possible' ? day.verdict : null;
+}
