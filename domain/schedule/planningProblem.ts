@@ -5,8 +5,10 @@
  * summer-time day has 1380 or 1500 of them). Both ends of a time window are included; a break or a piece of work takes
  * its first minute and not its last, so one may begin as the other ends.
  */
+import type { Coordinates } from './travel.ts';
 
-export type Place = { readonly placeId: string; readonly lat: number; readonly lon: number };
+/** Without coordinates when it is not on the map: ways to it are then an assumption. */
+export type Place = { readonly placeId: string; readonly at: Coordinates | null };
 
 /** Whole minutes from place to place, in the order of the problem's places; one direction may take longer than the other. */
 export type TravelMatrix = { readonly minutes: readonly (readonly number[])[] };

@@ -40,14 +40,13 @@ export function randomProblem(from: number, shape: ProblemShape): PlanningProble
   const placeCount = random.whole(2, visitCount + 2);
   const places = Array.from({ length: placeCount }, (_, index) => ({
     placeId: `place-${index}`,
-    lat: 43 + random.between(0, 0.5),
-    lon: -79 + random.between(0, 0.5),
+    at: { latitude: 43 + random.between(0, 0.5), longitude: -79 + random.between(0, 0.5) },
   }));
   const isAsymmetric = random.chance(0.3);
   const minutes = places.map((a) =>
     places.map((b) => {
       if (a === b) return 0;
-      const straight = Math.ceil(Math.hypot(a.lat - b.lat, a.lon - b.lon) * 120);
+      const straight = Math.ceil(Math.hypot(a.at.latitude - b.at.latitude, a.at.longitude - b.at.longitude) * 120);
       return isAsymmetric ? straight + random.whole(0, 25) : straight;
     }),
   );
