@@ -174,7 +174,7 @@ export function createCore(options: CoreOptions): Core {
       const actor = actorFor(clientId);
       if (actor === null) return { ok: false, code: 'not-signed-in' };
       if (file.bytes.length > fileLimitBytes) return { ok: false, code: 'too-large' };
-      const mediaType = sniffMediaType(file.bytes);
+      const mediaType = sniffMediaType(file.bytes, file.fileName);
       if (mediaType === null) return { ok: false, code: 'type-refused' };
       try {
         const { sha256 } = services().attachments.put(file.bytes);
@@ -187,7 +187,7 @@ export function createCore(options: CoreOptions): Core {
             fileName: file.fileName.slice(0, 300),
             origin: 'original',
             takenAt: file.takenAt,
-            subject: 'photo',
+            subject: /csv|sheet/u.test(mediaType) ? 'table' : 'photo',
             addedById: actor.staffId,
             addedAt: now,
           }),

@@ -84,7 +84,7 @@ class CellReader {
   /** A row with an appliance needs a site; one without may name a site or only a customer. */
   site(): ImportSite | null {
     if (!this.#columns.has('customerName')) return null;
-    const own = this.#has('site');
+    const own = this.#raw('siteStreet') !== '' || this.#raw('siteCity') !== '';
     const atCustomer = !own && this.#reading.siteAtCustomer && this.#raw('street') !== '';
     if (!own && !atCustomer) {
       if (this.#has('appliance')) this.#issue('siteStreet', 'needed', null);

@@ -4,6 +4,7 @@ import { appOperations } from './app.ts';
 import { backupOperations } from './backups.ts';
 import { boardOperations } from './board.ts';
 import { customerOperations } from './customers.ts';
+import { importOperations } from './imports.ts';
 import type { ErrorOf, Reply } from './operation.ts';
 import { peopleOperations } from './people.ts';
 import { registrationOperations } from './registrations.ts';
@@ -21,6 +22,7 @@ export const contract = {
   ...boardOperations,
   ...registrationOperations,
   ...backupOperations,
+  ...importOperations,
 } as const;
 
 export type Contract = typeof contract;

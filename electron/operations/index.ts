@@ -8,6 +8,7 @@ import { bookingHandlers } from './bookingHandlers.ts';
 import { customerHandlers } from './customerHandlers.ts';
 import { finishHandlers } from './finishHandlers.ts';
 import type { Handlers } from './handler.ts';
+import { importHandlers } from './imports/importHandlers.ts';
 import { makeSafeHandlers } from './makeSafeHandlers.ts';
 import { packetHandlers } from './packetHandlers.ts';
 import { peopleHandlers } from './peopleHandlers.ts';
@@ -39,4 +40,5 @@ export const handlers: Handlers<OperationName> = {
   ...packetHandlers,
   ...recordHandlers,
   ...backupHandlers,
+  ...importHandlers,
 };

@@ -133,7 +133,7 @@ function requireTimeZone(timeZone: string): void {
   if (!isTimeZone(timeZone)) fail('unknown-time-zone', { timeZone });
 }
 
-function searchTextOf(site: Omit<SiteFields, 'emitters'>): string {
+export function searchTextOf(site: Pick<SiteFields, 'label' | 'street' | 'postcode' | 'city'>): string {
   return foldForSearch([site.label, site.street, site.postcode, site.city].filter(Boolean).join(' '));
 }
 

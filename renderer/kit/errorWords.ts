@@ -24,6 +24,14 @@ const WORDS: { readonly [C in ErrorCode]: (data: DataByCode[C]) => string } = {
   'not-saved': ({ why }) => `Not saved: ${NOT_SAVED[why]}. Nothing was written; what you typed is still here.`,
   internal: ({ ref }) => `Something went wrong in the program itself. It is in the log under ${ref}. Try once more.`,
   offline: () => 'The program’s core does not answer. What you typed is kept; try again in a moment.',
+  'table-not-read': ({ why, row }) => `Nothing was taken in: ${tableProblemWords(why, row)}`,
+  'field-twice': ({ field }) => `Two columns are both “${field}”. Each can be one column only.`,
+  'import-has-errors': ({ issueCount }) =>
+    `Nothing was taken in: ${issueCount} cells or rows cannot be taken as they are. Put them right in the file and open it again.`,
+  'imported-before': ({ importedAt }) => `This very file was taken in already, on ${importedAt.slice(0, 10)}.`,
+  'already-undone': () => 'This import was taken out already.',
+  'later-work': ({ hangsOn }) =>
+    `It cannot be taken out as a whole any more, later work hangs on it: ${hangsOn.map(({ what, count }) => `${count} × ${what.replaceAll('_', ' ')}`).join(', ')}. Nothing was changed.`,
   'already-set-up': () => 'This store already belongs to a company. Sign in instead.',
   'no-owner': () => 'At least one person needs the role “owner”, and the first one must have it.',
   'unknown-time-zone': ({ timeZone }) => `“${timeZone}” is no time zone this computer knows. Example: America/Toronto.`,
@@ -125,6 +133,23 @@ export const LICENCE = {
   'other-fuel': 'the licence is for another fuel',
   'too-large': 'the appliance is larger than the licence allows',
 } as const;
+
+/** Also said on the import's own screen. */
+export function tableProblemWords(why: DataByCode['table-not-read']['why'], row: number | null): string {
+  return TABLE_PROBLEMS[why](row);
+}
+
+const TABLE_PROBLEMS: Readonly<Record<DataByCode['table-not-read']['why'], (row: number | null) => string>> = {
+  'too-large': () => 'the file is too large. The largest is 32 MB; split it into several.',
+  'too-many-rows': (row) => `${row ?? 'too many'} rows are too many at once. Split the file into parts of 20 000 rows.`,
+  'too-many-columns': () => 'there are more than 200 columns. Leave out those that are not needed.',
+  'not-text': () => 'this is no text file. Save the list as CSV (UTF-8) or as a workbook (.xlsx).',
+  'not-a-table': () => 'there is only one column. Columns are kept apart by commas, semicolons or tabs.',
+  'not-a-workbook': () => 'this workbook cannot be opened. Save it as .xlsx without a password, or as CSV.',
+  'quotes-broken': (row) => `a quotation mark is never closed, from row ${row ?? '?'} on. Put it right in the file.`,
+  'no-rows': () => 'there is nothing under the headings.',
+  'sheet-missing': () => 'the workbook has no sheet of that name.',
+};
 
 export function roleWords(role: Role): string {
   return role === 'owner' ? 'owner / manager' : role;

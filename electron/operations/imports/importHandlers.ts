@@ -1,0 +1,165 @@
+/** Taking a list in: looking at it, writing it in one transaction, and taking it out again as a whole. */
+import { findAttachment } from '../../../db/attachments.ts';
+import { findImport, findImportOf, listImports, listLaterWork, listWritten } from '../../../db/imports.ts';
+import { findCompany } from '../../../db/people.ts';
+import { attachments, device, imports } from '../../../db/schema/index.ts';
+import type { ImportPlan } from '../../../domain/imports/groupRows.ts';
+import { guessColumns } from '../../../domain/imports/guessColumns.ts';
+import type { ImportMapping } from '../../contract/imports.ts';
+import { exportFiles } from '../exports/exportFiles.ts';
+import { actorOf, fail, type HandlerContext, type Handlers, notFound } from '../handler.ts';
+import { dayIn } from '../today.ts';
+import { planImport } from './planImport.ts';
+import { readTable, type Table } from './readTable.ts';
+import { writeImport } from './writeImport.ts';
+
+const MOST_ISSUES = 300;
+const MOST_SUGGESTIONS = 100;
+const SAMPLE_ROWS = 5;
+
+export const importHandlers: Handlers<
+  'imports.check' | 'imports.run' | 'imports.list' | 'imports.undo' | 'exports.make'
+> = {
+  'imports.check': async (input, context) => {
+    const { table, fileName, sha256 } = await tableOf(context, input);
+    const mapping = input.mapping ?? firstMapping(context, table);
+    const { plan, issues, suggestions } = planImport(context.db, table, mapping, input.decisions, todayOf(context));
+    const before = findImportOf(context.db, sha256);
+    return {
+      fileName,
+      encoding: table.encoding,
+      delimiter: table.delimiter,
+      sheets: [...table.sheets],
+      sheetName: table.sheetName,
+      headings: [...table.headings],
+      rowCount: table.rows.length,
+      sample: table.rows.slice(0, SAMPLE_ROWS).map(({ cells }) => cells.map((cell) => cell.slice(0, 200))),
+      mapping,
+      counts: countsOf(plan),
+      issues: issues.slice(0, MOST_ISSUES),
+      issueCount: issues.length,
+      ambiguousDays: issues.filter(({ code }) => code === 'day-month-ambiguous').length,
+      suggestions: suggestions.slice(0, MOST_SUGGESTIONS).map((one) => ({ ...one, others: [...one.others] })),
+      suggestionCount: suggestions.length,
+      importedBefore: before === undefined ? null : { importedAt: before.importedAt },
+    };
+  },
+
+  'imports.run': async (input, context) => {
+    const { table, fileName, sha256 } = await tableOf(context, input);
+    const today = todayOf(context);
+    const before = findImportOf(context.db, sha256);
+    if (before !== undefined && !input.isKnownAgain) return fail('imported-before', { importedAt: before.importedAt });
+    const { plan, issues } = planImport(context.db, table, input.mapping, input.decisions, today);
+    if (issues.length > 0) return fail('import-has-errors', { issueCount: issues.length });
+    const company = findCompany(context.db);
+    const counts = countsOf(plan);
+    const importId = context.write((writer) => {
+      const here = writer.db.select().from(device).get();
+      if (company === undefined || here === undefined) throw new Error('a store without a company or a device');
+      const firstSeq = writer.nextSequence;
+      writeImport(writer, plan, { ...company, today, fileName });
+      return writer.insert(imports, {
+        fileName,
+        attachmentId: input.attachmentId,
+        mapping: { ...input.mapping, sheetName: table.sheetName },
+        counts,
+        deviceId: here.deviceId,
+        incarnation: here.incarnation,
+        firstSeq,
+        lastSeq: writer.nextSequence,
+        importedById: actorOf(context).staffId,
+        importedAt: context.now,
+      });
+    });
+    context.services.changed(['customers', 'sites', 'appliances', 'visits', 'registrations', 'imports']);
+    return { importId, counts };
+  },
+
+  'imports.list': (_input, context) =>
+    listImports(context.db).map(({ record, importedByName, undoneByName }) => ({
+      importId: record.id,
+      fileName: record.fileName,
+      counts: record.counts as never,
+      importedAt: record.importedAt,
+      importedByName,
+      undoneAt: record.undoneAt,
+      undoneByName,
+    })),
+
+  'imports.undo': (input, context) => {
+    const record = findImport(context.db, input.importId);
+    if (record === undefined) return notFound('imports', input.importId);
+    if (record.undoneAt !== null) return fail('already-undone', {});
+    const hangsOn = listLaterWork(context.db, record);
+    if (hangsOn.length > 0) return fail('later-work', { hangsOn: [...hangsOn] });
+    context.write((writer) => {
+      for (const { table, entityId } of listWritten(writer.db, record)) writer.remove(table, entityId);
+      writer.update(imports, record.id, { undoneById: actorOf(context).staffId, undoneAt: context.now });
+    });
+    context.services.changed(['customers', 'sites', 'appliances', 'visits', 'registrations', 'imports']);
+    return { removed: record.counts as never };
+  },
+
+  'exports.make': (_input, context) => {
+    const today = todayOf(context);
+    const { zip, files } = exportFiles(context.db, context.now);
+    const { sha256 } = context.services.attachments.put(zip);
+    const fileName = `lightoff-export-${today}.zip`;
+    const attachmentId = context.write((writer) =>
+      writer.insert(attachments, {
+        sha256,
+        byteLength: zip.length,
+        mediaType: 'application/zip',
+        fileName,
+        origin: 'derived',
+        subject: 'export',
+        addedById: actorOf(context).staffId,
+        addedAt: context.now,
+      }),
+    );
+    return { attachmentId, fileName, byteLength: zip.length, files: [...files] };
+  },
+};
+
+async function tableOf(
+  context: HandlerContext,
+  input: { readonly attachmentId: string; readonly sheetName: string | null },
+): Promise<{ readonly table: Table; readonly fileName: string; readonly sha256: string }> {
+  const attachment = findAttachment(context.db, input.attachmentId);
+  const bytes = attachment === undefined ? null : context.services.attachments.get(attachment.sha256);
+  if (attachment === undefined || bytes === null) return notFound('attachments', input.attachmentId);
+  const read = await readTable(bytes, input.sheetName);
+  if (!read.ok) return fail('table-not-read', read.error);
+  return { table: read.value, fileName: attachment.fileName, sha256: attachment.sha256 };
+}
+
+/** What can be told without asking; the order of day and month is never among it. */
+function firstMapping(context: HandlerContext, table: Table): ImportMapping {
+  const columns = guessColumns(table.headings);
+  const company = findCompany(context.db);
+  const isUs = company?.unitSystem === 'us';
+  return {
+    columns: [...columns],
+    dayOrder: null,
+    powerUnit: isUs ? 'Btu/h' : 'kW',
+    lengthUnit: isUs ? 'ft' : 'm',
+    country: company?.country ?? 'CA',
+    buildingKind: 'home',
+    customerKind: 'person',
+    siteAtCustomer: !columns.includes('siteStreet'),
+  };
+}
+
+function countsOf(plan: ImportPlan): { customers: number; sites: number; appliances: number; services: number } {
+  return {
+    customers: plan.customers.filter(({ customerId }) => customerId === null).length,
+    sites: plan.sites.length,
+    appliances: plan.appliances.filter(({ applianceId }) => applianceId === null).length,
+    services: plan.services.length,
+  };
+}
+
+function todayOf(context: HandlerContext): string {
+  return dayIn(findCompany(context.db)?.timeZone ?? 'UTC', context.now);
+}
