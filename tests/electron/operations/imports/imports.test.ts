@@ -104,6 +104,7 @@ describe('taking a list in', () => {
       error: {
         data: {
           hangsOn: [
+            { what: 'customers', count: 1 },
             { what: 'parties', count: 1 },
             { what: 'jobs', count: 1 },
           ],
