@@ -1,4 +1,4 @@
-/** Every table as it stands, for giving out: without what is this machine's own, the change log, and PINs. */
+/** Every table as it stands, for giving out: without caches, what is this machine's own, the change log, and PINs. */
 import { asc, eq, getTableColumns, is, isNull, sql } from 'drizzle-orm';
 import { getTableConfig, SQLiteTable } from 'drizzle-orm/sqlite-core';
 import type { ReadableDb } from './openStore.ts';
@@ -11,7 +11,7 @@ export type ExportTable = {
   readonly rows: readonly Readonly<Record<string, unknown>>[];
 };
 
-const LEFT_OUT = new Set(['device', 'op']);
+const LEFT_OUT = new Set(['device', 'op', 'appliance_dues', 'registration_gaps', 'derived_tables']);
 const SECRET_COLUMNS = new Set(['pin_hash', 'salt']);
 const EXPORTED: readonly unknown[] = Object.values(schema);
 
