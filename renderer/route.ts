@@ -30,6 +30,7 @@ export const ROUTES = {
   instruments: '/instruments',
   sheets: '/sheets',
   sheet: '/sheets/:sheetId/:revision?',
+  imports: '/imports',
   backups: '/backups',
   settings: '/settings',
 } as const;

@@ -9,6 +9,7 @@ import { BackupsScreen } from '../backups/BackupsScreen.tsx';
 import { EditCustomerScreen, NewCustomerScreen } from '../customers/CustomerForm.tsx';
 import { CustomerScreen } from '../customers/CustomerScreen.tsx';
 import { CustomersScreen } from '../customers/CustomersScreen.tsx';
+import { ImportsScreen } from '../imports/ImportsScreen.tsx';
 import { InstrumentsScreen } from '../instruments/InstrumentsScreen.tsx';
 import { JobScreen } from '../jobs/JobScreen.tsx';
 import { JobsScreen } from '../jobs/JobsScreen.tsx';
@@ -86,6 +87,8 @@ export function CurrentScreen({ place }: { readonly place: Exclude<Place, { scre
           revision={place.params.revision ?? null}
         />
       );
+    case 'imports':
+      return <ImportsScreen />;
     case 'backups':
       return <BackupsScreen />;
     case 'settings':

@@ -22,6 +22,7 @@ type PlaceName =
   | 'people'
   | 'instruments'
   | 'sheets'
+  | 'imports'
   | 'backups'
   | 'settings';
 
@@ -40,6 +41,7 @@ export const PLACES: readonly PlaceEntry[] = [
   { screen: 'people', label: 'People', key: 'p', holds: ['staff-member'] },
   { screen: 'instruments', label: 'Instruments', key: 'i', holds: [] },
   { screen: 'sheets', label: 'Model sheets', key: 'm', holds: ['sheet'] },
+  { screen: 'imports', label: 'Import, export', key: 'x', onlyFor: ['owner', 'dispatcher'], holds: [] },
   { screen: 'backups', label: 'Backups', key: 'b', onlyFor: ['owner', 'dispatcher'], holds: [] },
   { screen: 'settings', label: 'Settings', key: 's', holds: [] },
 ];

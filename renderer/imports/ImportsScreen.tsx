@@ -1,0 +1,190 @@
+/** Lists in and out: what a company already has comes in as a whole or not at all, and everything can be given out again. */
+import { Button, FileInput, Stack } from '@mantine/core';
+import { useState } from 'react';
+import type { OutputOf } from '../../electron/contract/index.ts';
+import { Answer } from '../kit/Answer.tsx';
+import { ConfirmUndo } from '../kit/ConfirmUndo.tsx';
+import { InstantText } from '../kit/DateText.tsx';
+import { DownloadButton } from '../kit/DownloadButton.tsx';
+import { EmptyState } from '../kit/EmptyState.tsx';
+import { ErrorText } from '../kit/ErrorText.tsx';
+import { tableProblemWords } from '../kit/errorWords.ts';
+import { Note } from '../kit/Note.tsx';
+import { Panel } from '../kit/Panel.tsx';
+import { PlainTable } from '../kit/PlainTable.tsx';
+import { Screen } from '../kit/Screen.tsx';
+import { useCore } from '../operations/CoreAccess.tsx';
+import { useAct } from '../operations/useAct.ts';
+import { useOperation } from '../operations/useOperation.ts';
+import { countWords } from './countWords.ts';
+import { ImportReview } from './ImportReview.tsx';
+
+export function ImportsScreen() {
+  return (
+    <Screen title="Import and export">
+      <TakeIn />
+      <TakenIn />
+      <GiveOut />
+    </Screen>
+  );
+}
+
+const LARGEST_BYTES = 32 * 1024 * 1024;
+
+function TakeIn() {
+  const core = useCore();
+  const [file, setFile] = useState<{ readonly attachmentId: string } | null>(null);
+  const [chosen, setChosen] = useState<File | null>(null);
+  const [problem, setProblem] = useState<string | null>(null);
+  const [done, setDone] = useState<OutputOf<'imports.run'>['counts'] | null>(null);
+  const choose = async (given: File | null) => {
+    setChosen(given);
+    setFile(null);
+    setProblem(null);
+    setDone(null);
+    if (given === null) return;
+    // Looked at before it is read: a file of any size must not hang the window.
+    if (given.size > LARGEST_BYTES) return setProblem(`Nothing was taken in: ${tableProblemWords('too-large', null)}`);
+    const reply = await core.putFile({
+      bytes: new Uint8Array(await given.arrayBuffer()),
+      mediaType: given.type,
+      fileName: given.name,
+      takenAt: null,
+    });
+    if (reply.ok) setFile({ attachmentId: reply.attachmentId });
+    else setProblem(PUT_PROBLEMS[reply.code]);
+  };
+  return (
+    <Panel title="Take in a list">
+      <Stack gap="md">
+        <p style={{ margin: 0 }}>
+          Customers with their sites, appliances and past services, as CSV or as a workbook. First it is only looked at:
+          you choose what each column is, and see what would be written. Then all of it is taken in, or nothing.
+        </p>
+        <FileInput
+          label="The list"
+          description="CSV or .xlsx, headings in the first row, up to 32 MB and 20 000 rows."
+          accept=".csv,.tsv,.txt,.xlsx"
+          placeholder="Choose a file"
+          maw="32rem"
+          clearable
+          value={chosen}
+          onChange={(given) => void choose(given)}
+        />
+        {problem === null ? null : (
+          <Note tone="ember" isSpoken>
+            {problem}
+          </Note>
+        )}
+        {done === null ? null : (
+          <Note tone="fir" isSpoken>
+            Taken in: {countWords(done)}. It can be taken out again below, as long as no later work hangs on it.
+          </Note>
+        )}
+        {file === null ? null : (
+          <ImportReview
+            key={file.attachmentId}
+            attachmentId={file.attachmentId}
+            onDone={(counts) => {
+              setDone(counts);
+              setFile(null);
+              setChosen(null);
+            }}
+          />
+        )}
+      </Stack>
+    </Panel>
+  );
+}
+
+const PUT_PROBLEMS = {
+  'not-signed-in': 'Nobody is signed in.',
+  'too-large': `Nothing was taken in: ${tableProblemWords('too-large', null)}`,
+  'type-refused': 'Only CSV files (.csv, .tsv, .txt) and workbooks (.xlsx) are taken in.',
+  'not-saved': 'The disk did not take the file. Nothing was stored.',
+  internal: 'Something went wrong in the program itself.',
+  offline: 'The program’s core does not answer.',
+} as const;
+
+function TakenIn() {
+  const found = useOperation('imports.list', {});
+  const undo = useAct('imports.undo');
+  return (
+    <Panel title="Taken in so far">
+      <ErrorText error={undo.error} />
+      <Answer of={found}>
+        {(rows) =>
+          rows.length === 0 ? (
+            <EmptyState title="Nothing yet">Each list taken in stands here and can be taken out as a whole.</EmptyState>
+          ) : (
+            <PlainTable
+              caption="Lists taken in"
+              rows={rows}
+              keyOf={({ importId }) => importId}
+              columns={[
+                { label: 'List', cell: ({ fileName }) => fileName },
+                { label: 'What', cell: ({ counts }) => countWords(counts) },
+                { label: 'When', cell: ({ importedAt }) => <InstantText at={importedAt} /> },
+                { label: 'By', cell: ({ importedByName }) => importedByName },
+                {
+                  label: 'Take out',
+                  cell: ({ importId, fileName, counts, undoneAt, undoneByName }) =>
+                    undoneAt === null ? (
+                      <ConfirmUndo
+                        label={`Take out ${fileName} …`}
+                        confirmLabel="Take all of it out"
+                        isBusy={undo.isBusy}
+                        onConfirm={async () => void (await undo.act({ importId }))}
+                      >
+                        {countWords(counts)} leave the store, nothing else. The list can be taken in again.
+                      </ConfirmUndo>
+                    ) : (
+                      <span className="lo-faint">
+                        taken out by {undoneByName}, <InstantText at={undoneAt} />
+                      </span>
+                    ),
+                },
+              ]}
+            />
+          )
+        }
+      </Answer>
+    </Panel>
+  );
+}
+
+function GiveOut() {
+  const make = useAct('exports.make');
+  const [made, setMade] = useState<OutputOf<'exports.make'> | null>(null);
+  return (
+    <Panel
+      title="Give everything out"
+      action={
+        <Button
+          variant="default"
+          loading={make.isBusy}
+          onClick={async () => {
+            const reply = await make.act({});
+            if (reply.ok) setMade(reply.value);
+          }}
+        >
+          Make the files
+        </Button>
+      }
+    >
+      <Stack gap="sm">
+        <p style={{ margin: 0 }}>
+          One ZIP with every table as CSV, all of it as JSON, and one list of customers and appliances. It holds
+          personal data: keep it where it belongs.
+        </p>
+        <ErrorText error={make.error} />
+        {made === null ? null : (
+          <Note tone="fir" isSpoken action={<DownloadButton attachmentId={made.attachmentId} what={made.fileName} />}>
+            {made.fileName}: {made.files.length} tables, {made.files.reduce((sum, { rowCount }) => sum + rowCount, 0)}{' '}
+            rows.
+          </Note>
+        )}
+      </Stack>
+    </Panel>
+  );
+}
