@@ -20,6 +20,7 @@ export const ROUTES = {
   'edit-appliance': '/appliances/:applianceId/edit',
   jobs: '/jobs',
   job: '/jobs/:jobId',
+  board: '/board/:day?',
   visits: '/visits/:day?',
   visit: '/visit/:visitId',
   run: '/run/:visitId/:runId/:stepKey?',

@@ -24,6 +24,7 @@ export type Worker = {
 };
 
 export type Work = {
+  readonly kind: 'startup' | 'service' | 'repair' | 'follow-up';
   readonly fuel: FuelKey | null;
   readonly ratedInputKw: number | null;
   readonly maker: string;
@@ -70,7 +71,12 @@ export function qualificationObstacles(worker: Worker, works: readonly Work[], o
     for (const skill of work.skills)
       if (!worker.skills.includes(skill) && !found.some((one) => one.code === 'no-skill' && one.skill === skill))
         found.push({ code: 'no-skill', skill });
-    if (!isTrained(worker.trainings, work, on) && !found.some((one) => one.code === 'no-training'))
+    // Common practice: a maker's course is asked of whoever lights its boiler for the first time.
+    if (
+      work.kind === 'startup' &&
+      !isTrained(worker.trainings, work, on) &&
+      !found.some((one) => one.code === 'no-training')
+    )
       found.push({ code: 'no-training', maker: work.maker, model: work.model });
   }
   if (!worker.analysersDueOn.some((dueOn) => dueOn !== null && dueOn >= on))

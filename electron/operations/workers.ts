@@ -46,6 +46,7 @@ export function readWorkers(
 export function worksOfJobs(db: ReadableDb, jobIds: readonly string[]): readonly Work[] {
   const skills = Map.groupBy(listJobSkills(db, jobIds), (row) => row.jobId);
   return listJobs(db, { applianceId: null, jobIds }).map(({ job, appliance, siteId }) => ({
+    kind: job.kind as Work['kind'],
     fuel: ((siteId === null ? undefined : findGasSupply(db, siteId)?.fuel) ?? appliance.plateFuel) as FuelKey | null,
     ratedInputKw: appliance.ratedInputKw,
     maker: appliance.maker,

@@ -6,6 +6,7 @@ import { AppliancesScreen } from '../appliances/AppliancesScreen.tsx';
 import { EditApplianceScreen } from '../appliances/EditApplianceScreen.tsx';
 import { NewApplianceScreen } from '../appliances/NewApplianceScreen.tsx';
 import { BackupsScreen } from '../backups/BackupsScreen.tsx';
+import { BoardScreen } from '../board/BoardScreen.tsx';
 import { EditCustomerScreen, NewCustomerScreen } from '../customers/CustomerForm.tsx';
 import { CustomerScreen } from '../customers/CustomerScreen.tsx';
 import { CustomersScreen } from '../customers/CustomersScreen.tsx';
@@ -63,6 +64,8 @@ export function CurrentScreen({ place }: { readonly place: Exclude<Place, { scre
       return <JobsScreen />;
     case 'job':
       return <JobScreen key={place.params.jobId} jobId={place.params.jobId} />;
+    case 'board':
+      return <BoardScreen day={place.params.day ?? null} />;
     case 'visits':
       return <DiaryScreen day={place.params.day ?? null} />;
     case 'visit':

@@ -15,6 +15,7 @@ export type PlaceEntry = {
 type PlaceName =
   | 'today'
   | 'jobs'
+  | 'board'
   | 'visits'
   | 'customers'
   | 'appliances'
@@ -29,6 +30,7 @@ type PlaceName =
 export const PLACES: readonly PlaceEntry[] = [
   { screen: 'today', label: 'Today', key: 't', holds: [] },
   { screen: 'jobs', label: 'Jobs to book', key: 'j', holds: ['job'] },
+  { screen: 'board', label: 'Board', key: 'o', onlyFor: ['owner', 'dispatcher'], holds: [] },
   { screen: 'visits', label: 'Diary', key: 'd', holds: ['visit'] },
   {
     screen: 'customers',

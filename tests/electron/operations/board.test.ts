@@ -54,7 +54,7 @@ describe('the board, through the operations', () => {
     expect(tobias?.base).toEqual(base);
     expect(absences.map((one) => one.absenceId)).toEqual([absenceId]);
 
-    const { jobId } = await test.must('jobs.open', { applianceId: office.applianceId, kind: 'service', note: null });
+    const { jobId } = await test.must('jobs.open', { applianceId: office.applianceId, kind: 'startup', note: null });
     const who = async (on: string) =>
       (await test.must('visits.whoMay', { jobIds: [jobId], on, startMin: 540, durationMin: 60 })).find(
         (one) => one.staffId === staffId,

@@ -1,0 +1,108 @@
+/** One visit on the board: a button with everything in its name, a mark where something does not fit. */
+import { isGrave } from '../../domain/schedule/dayConflicts.ts';
+import { capital } from '../kit/capital.ts';
+import { clockWords } from '../kit/dayWords.ts';
+import { JOB_KIND_WORDS, VISIT_STATE_WORDS } from '../kit/tradeWords.ts';
+import type { BoardBlock } from './boardModel.ts';
+import type { BoardSpot } from './neighbour.ts';
+import type { PointerCarry } from './usePointerCarry.ts';
+
+export function BoardVisitBlock({
+  block,
+  staffId,
+  left,
+  width,
+  dayLabel,
+  isTabStop,
+  isSelected,
+  pointer,
+  onActive,
+  onSelect,
+}: {
+  readonly block: BoardBlock;
+  readonly staffId: string;
+  readonly left: number;
+  readonly width: number;
+  readonly dayLabel: string;
+  readonly isTabStop: boolean;
+  readonly isSelected: boolean;
+  readonly pointer: PointerCarry;
+  readonly onActive: (spot: BoardSpot) => void;
+  readonly onSelect: (spot: BoardSpot) => void;
+}) {
+  const { visit, conflicts } = block;
+  const tone = conflicts.length === 0 ? 'fits' : conflicts.some(isGrave) ? 'grave' : 'doubt';
+  const time = block.isTimeOpen ? 'any time' : clockWords(block.startMin);
+  const kinds = visit.jobs.map((job) => JOB_KIND_WORDS[job.kind]).join(' + ');
+  const pins = [
+    visit.isTechnicianPinned ? 'technician' : null,
+    visit.isDayPinned ? 'day' : null,
+    visit.isStartPinned ? 'start' : null,
+  ].filter((pin) => pin !== null);
+  const said = [
+    `${dayLabel}, ${block.isTimeOpen ? 'any time' : `${time} to ${clockWords(Math.min(1439, block.startMin + visit.durationMin))}`}`,
+    `${capital(kinds)}, ${visit.customerName}, ${visit.street}, ${visit.city}`,
+    VISIT_STATE_WORDS[visit.state],
+    ...(pins.length === 0 ? [] : [`pinned: ${pins.join(', ')}`]),
+    ...(conflicts.length === 0
+      ? []
+      : [conflicts.length === 1 ? '1 thing does not fit' : `${conflicts.length} things do not fit`]),
+  ].join('; ');
+  return (
+    <button
+      type="button"
+      className="lo-board-visit"
+      data-visit={visit.visitId}
+      data-staff={staffId}
+      data-state={visit.state}
+      data-tone={tone}
+      data-selected={isSelected}
+      data-open-time={block.isTimeOpen}
+      style={{ insetInlineStart: left, width }}
+      tabIndex={isTabStop ? 0 : -1}
+      aria-label={said}
+      aria-pressed={isSelected}
+      title={said}
+      onFocus={() => onActive({ staffId, visitId: visit.visitId })}
+      onClick={() => {
+        if (!pointer.hasJustCarried()) onSelect({ staffId, visitId: visit.visitId });
+      }}
+      onPointerDown={(event) => {
+        if (!block.isMovable) return;
+        pointer.begin(event, {
+          what: { kind: 'visit', visitId: visit.visitId, fromStaffId: staffId },
+          title: visit.customerName,
+          durationMin: visit.durationMin,
+          staffId,
+          on: visit.plannedOn,
+          startMin: block.startMin,
+        });
+      }}
+    >
+      <span className="lo-board-visit-time">
+        {time}
+        {pins.length === 0 ? null : (
+          <svg width="12" height="14" viewBox="0 0 12 14" aria-hidden="true" focusable="false">
+            <path d="M2 1h8L8.5 6 10 8H2l1.5-2ZM6 8v6" fill="currentColor" stroke="currentColor" />
+          </svg>
+        )}
+      </span>
+      <span className="lo-board-visit-name">{visit.customerName}</span>
+      <span className="lo-board-visit-what">
+        {tone === 'fits' ? null : (
+          <svg
+            className="lo-board-mark"
+            width="14"
+            height="14"
+            viewBox="0 0 14 14"
+            aria-hidden="true"
+            focusable="false"
+          >
+            <path d="M7 1 13 13H1Z" fill="currentColor" />
+          </svg>
+        )}
+        {kinds} · {visit.city}
+      </span>
+    </button>
+  );
+}

@@ -1,0 +1,99 @@
+/** Work without a day, what presses first; each can be carried onto the board by mouse or by keys. */
+import type { UnplacedJob } from '../../electron/contract/board.ts';
+import { durationWords } from '../form/readTime.ts';
+import { capital } from '../kit/capital.ts';
+import { dayWords } from '../kit/dayWords.ts';
+import { EmptyState } from '../kit/EmptyState.tsx';
+import { Panel } from '../kit/Panel.tsx';
+import { JOB_KIND_WORDS } from '../kit/tradeWords.ts';
+import { useAppStatus } from '../operations/AppStatus.tsx';
+import { RouteLink } from '../RouteLink.tsx';
+import { daysBetween } from '../visits/week.ts';
+import type { Carried } from './carryStore.ts';
+import type { PointerCarry } from './usePointerCarry.ts';
+
+/** Sooner than this it is said with a mark. */
+const PRESSES_WITHIN_DAYS = 14;
+
+export function UnplacedList({
+  jobs,
+  pointer,
+  startOf,
+  onPickUp,
+}: {
+  readonly jobs: readonly UnplacedJob[];
+  readonly pointer: PointerCarry;
+  /** Where a job picked up by keys begins on the board. */
+  readonly startOf: (job: UnplacedJob) => Omit<Carried, 'by'> | null;
+  readonly onPickUp: (job: UnplacedJob) => void;
+}) {
+  const { today } = useAppStatus();
+  return (
+    <Panel title={`Without a day (${jobs.length})`}>
+      {jobs.length === 0 ? (
+        <EmptyState title="Everything has a day">Jobs wait here until they are booked.</EmptyState>
+      ) : (
+        <>
+          <p className="lo-faint" style={{ marginBlockStart: 0 }}>
+            Drag onto the board, or press Enter and move with the arrow keys.
+          </p>
+          <ul className="lo-board-waiting" aria-label="Work without a day">
+            {jobs.map((job) => {
+              const presses = pressWords(job, today);
+              return (
+                <li key={job.jobId}>
+                  <button
+                    type="button"
+                    data-presses={presses.isUrgent}
+                    data-job={job.jobId}
+                    onClick={() => {
+                      if (!pointer.hasJustCarried()) onPickUp(job);
+                    }}
+                    onPointerDown={(event) => {
+                      const start = startOf(job);
+                      if (start !== null) pointer.begin(event, start);
+                    }}
+                  >
+                    <strong>
+                      {capital(JOB_KIND_WORDS[job.kind])}: {job.customerName}
+                    </strong>
+                    <div>
+                      {job.street}, {job.city} · {durationWords(job.suggestedMin)}
+                    </div>
+                    {presses.words === null ? null : (
+                      <div style={{ color: presses.isUrgent ? 'var(--lo-ochre)' : undefined }}>{presses.words}</div>
+                    )}
+                    {job.openReadiness.length === 0 ? null : (
+                      <div className="lo-faint">
+                        {job.openReadiness.length} readiness {job.openReadiness.length === 1 ? 'item' : 'items'} open:
+                        can be pencilled in
+                      </div>
+                    )}
+                  </button>
+                  <RouteLink to="job" params={{ jobId: job.jobId }} className="lo-link-inline">
+                    {job.kind === 'startup' ? 'readiness and details' : 'details'}
+                    <span className="lo-hidden"> of {job.customerName}</span>
+                  </RouteLink>
+                </li>
+              );
+            })}
+          </ul>
+        </>
+      )}
+    </Panel>
+  );
+}
+
+function pressWords(job: UnplacedJob, today: string): { readonly words: string | null; readonly isUrgent: boolean } {
+  if (job.priority >= 3) return { words: 'before everything else', isUrgent: true };
+  if (job.latestOn !== null) {
+    const left = daysBetween(today, job.latestOn);
+    const words = left < 0 ? `latest day was ${dayWords(job.latestOn)}` : `latest ${dayWords(job.latestOn)}`;
+    return {
+      words: job.latestWhy === null ? words : `${words}: ${job.latestWhy}`,
+      isUrgent: left <= PRESSES_WITHIN_DAYS,
+    };
+  }
+  if (job.wantedToOn !== null) return { words: `wanted by ${dayWords(job.wantedToOn)}`, isUrgent: false };
+  return { words: job.priority === 2 ? 'soon' : null, isUrgent: false };
+}

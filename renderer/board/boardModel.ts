@@ -1,0 +1,122 @@
+/** What the core answers, turned into rows of people with their days: where each visit lies and what does not fit. */
+import { type Conflict, type Leg, planDay, type Stop } from '../../domain/schedule/dayConflicts.ts';
+import type { Coordinates } from '../../domain/schedule/travel.ts';
+import { type Span, workSpans } from '../../domain/schedule/workSpans.ts';
+import type { BoardTechnician, BoardVisit } from '../../electron/contract/board.ts';
+import type { OutputOf } from '../../electron/contract/index.ts';
+
+export type BoardData = OutputOf<'board.get'>;
+
+export type BoardBlock = {
+  readonly visit: BoardVisit;
+  /** Where it is drawn; of a visit without a time, the beginning of the day's work. */
+  readonly startMin: number;
+  readonly isTimeOpen: boolean;
+  readonly isMovable: boolean;
+  readonly conflicts: readonly Conflict[];
+};
+
+export type BoardDay = {
+  readonly on: string;
+  readonly spans: readonly Span[];
+  readonly away: string | null;
+  readonly blocks: readonly BoardBlock[];
+  readonly legs: readonly Leg[];
+};
+
+export type BoardRowModel = {
+  readonly technician: BoardTechnician;
+  readonly days: readonly BoardDay[];
+};
+
+/** Without hours of their own a day is drawn from here. */
+const USUAL_START_MIN = 480;
+
+export function toRows(data: BoardData, days: readonly string[]): readonly BoardRowModel[] {
+  const byPerson = new Map<string, BoardVisit[]>();
+  for (const visit of data.visits)
+    for (const { staffId } of visit.crew) {
+      const list = byPerson.get(staffId);
+      if (list === undefined) byPerson.set(staffId, [visit]);
+      else list.push(visit);
+    }
+  return data.technicians.map((technician) => {
+    const byDay = Map.groupBy(byPerson.get(technician.staffId) ?? [], (visit) => visit.plannedOn);
+    return { technician, days: days.map((on) => toDay(data, technician, on, byDay.get(on) ?? [])) };
+  });
+}
+
+function toDay(data: BoardData, technician: BoardTechnician, on: string, visits: readonly BoardVisit[]): BoardDay {
+  const spans = workSpans(technician.hours, technician.absences, on);
+  const plan = planDay(
+    on,
+    { worker: technician, base: baseOf(data, technician) },
+    visits.map(toStop),
+    data.travel,
+    (visitId) => isHelping(visits, visitId, technician.staffId),
+  );
+  const whole = technician.absences.find((one) => one.fromOn <= on && on <= one.toOn && one.fromMin === null);
+  return {
+    on,
+    spans,
+    away: whole?.reason ?? null,
+    legs: plan.legs,
+    blocks: visits
+      .map((visit) => ({
+        visit,
+        startMin: startOf(visit) ?? spans[0]?.fromMin ?? USUAL_START_MIN,
+        isTimeOpen: startOf(visit) === null,
+        isMovable: isMovable(visit),
+        conflicts: plan.conflicts.get(visit.visitId) ?? [],
+      }))
+      .toSorted((a, b) => a.startMin - b.startMin),
+  };
+}
+
+export function toStop(visit: BoardVisit): Stop {
+  return {
+    visitId: visit.visitId,
+    on: visit.plannedOn,
+    startMin: startOf(visit),
+    durationMin: visit.durationMin,
+    place: placeOf(visit),
+    isAhead: isMovable(visit),
+    isPencilled: visit.state === 'pencilled',
+    promisedFromMin: minuteOf(visit.plannedFrom),
+    promisedToMin: minuteOf(visit.plannedTo),
+    promisedOn: visit.promisedOn,
+    jobs: visit.jobs,
+  };
+}
+
+/** The planned minute, else the beginning of the promised window. */
+export function startOf(visit: Pick<BoardVisit, 'startMin' | 'plannedFrom'>): number | null {
+  return visit.startMin ?? minuteOf(visit.plannedFrom);
+}
+
+export function isMovable({ state }: Pick<BoardVisit, 'state'>): boolean {
+  return state === 'pencilled' || state === 'planned';
+}
+
+export function baseOf(data: BoardData, { base }: BoardTechnician): Coordinates | null {
+  return placeOf(base) ?? placeOf(data.travel);
+}
+
+export function placeOf(from: {
+  readonly latitude: number | null;
+  readonly longitude: number | null;
+}): Coordinates | null {
+  const { latitude, longitude } = from;
+  return latitude === null || longitude === null ? null : { latitude, longitude };
+}
+
+export function minuteOf(wallTime: string | null): number | null {
+  if (wallTime === null) return null;
+  const [hours, minutes] = wallTime.split(':');
+  return Number(hours) * 60 + Number(minutes);
+}
+
+function isHelping(visits: readonly BoardVisit[], visitId: string, staffId: string): boolean {
+  const visit = visits.find((one) => one.visitId === visitId);
+  return visit?.crew.find((member) => member.staffId === staffId)?.role === 'helper';
+}

@@ -1,0 +1,42 @@
+/** What is being carried over the board, by mouse or by keys, outside React: only the ghost is drawn again while it moves. */
+
+export type Carried = {
+  readonly what:
+    | { readonly kind: 'visit'; readonly visitId: string; readonly fromStaffId: string }
+    | { readonly kind: 'job'; readonly jobId: string };
+  readonly title: string;
+  readonly durationMin: number;
+  readonly staffId: string;
+  readonly on: string;
+  readonly startMin: number;
+  readonly by: 'pointer' | 'keys';
+};
+
+export type CarryStore = {
+  readonly get: () => Carried | null;
+  readonly set: (carried: Carried | null) => void;
+  readonly subscribe: (listener: () => void) => () => void;
+};
+
+export function createCarryStore(): CarryStore {
+  let current: Carried | null = null;
+  const listeners = new Set<() => void>();
+  return {
+    get: () => current,
+    set: (carried) => {
+      if (isSame(current, carried)) return;
+      current = carried;
+      for (const listener of listeners) listener();
+    },
+    subscribe: (listener) => {
+      listeners.add(listener);
+      return () => listeners.delete(listener);
+    },
+  };
+}
+
+/** A pointer moves by pixels, a carried visit by quarters of an hour. */
+function isSame(a: Carried | null, b: Carried | null): boolean {
+  if (a === null || b === null) return a === b;
+  return a.what === b.what && a.staffId === b.staffId && a.on === b.on && a.startMin === b.startMin;
+}
