@@ -7,6 +7,9 @@ import type { BoardBlock } from './boardModel.ts';
 import type { BoardSpot } from './neighbour.ts';
 import type { PointerCarry } from './usePointerCarry.ts';
 
+/** A line of text stays to be seen of what lies under it. */
+const DEPTH_PX = 22;
+
 export function BoardVisitBlock({
   block,
   staffId,
@@ -58,7 +61,7 @@ export function BoardVisitBlock({
       data-tone={tone}
       data-selected={isSelected}
       data-open-time={block.isTimeOpen}
-      style={{ insetInlineStart: left, width }}
+      style={{ insetInlineStart: left, width, insetBlockStart: 6 + Math.min(block.depth, 3) * DEPTH_PX }}
       tabIndex={isTabStop ? 0 : -1}
       aria-label={said}
       aria-pressed={isSelected}

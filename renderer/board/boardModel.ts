@@ -13,6 +13,8 @@ export type BoardBlock = {
   readonly startMin: number;
   readonly isTimeOpen: boolean;
   readonly isMovable: boolean;
+  /** How many earlier ones it lies over: it is drawn that much lower, so that both can be seen. */
+  readonly depth: number;
   readonly conflicts: readonly Conflict[];
 };
 
@@ -61,16 +63,25 @@ function toDay(data: BoardData, technician: BoardTechnician, on: string, visits:
     spans,
     away: whole?.reason ?? null,
     legs: plan.legs,
-    blocks: visits
-      .map((visit) => ({
+    blocks: withDepth(
+      visits.map((visit) => ({
         visit,
         startMin: startOf(visit) ?? spans[0]?.fromMin ?? USUAL_START_MIN,
         isTimeOpen: startOf(visit) === null,
         isMovable: isMovable(visit),
         conflicts: plan.conflicts.get(visit.visitId) ?? [],
-      }))
-      .toSorted((a, b) => a.startMin - b.startMin),
+      })),
+    ),
   };
+}
+
+function withDepth(blocks: readonly Omit<BoardBlock, 'depth'>[]): readonly BoardBlock[] {
+  const placed: BoardBlock[] = [];
+  for (const block of blocks.toSorted((a, b) => a.startMin - b.startMin)) {
+    const under = placed.filter((one) => one.startMin + one.visit.durationMin > block.startMin);
+    placed.push({ ...block, depth: under.length });
+  }
+  return placed;
 }
 
 export function toStop(visit: BoardVisit): Stop {
