@@ -10,6 +10,7 @@ import {
   isStepOpened,
   listAnswers,
   listOpenedSteps,
+  listReadingsBefore,
   readRunRecord,
 } from '../../db/runs.ts';
 import { attachmentLinks, runAnswers, runSteps, runs, signOffs, visits } from '../../db/schema/index.ts';
@@ -20,6 +21,7 @@ import { findVisit, listVisitJobs } from '../../db/visits.ts';
 import { failedTest } from '../../domain/procedure/failedTest.ts';
 import type { FuelKey, ModelSheet, StepItem } from '../../domain/procedure/modelSheet.ts';
 import { ADVICE_ANSWER } from '../../domain/procedure/progress/findingsByItem.ts';
+import { isQuantityKey } from '../../domain/quantity/quantities.ts';
 import { actorOf, fail, type Handlers, notFound } from './handler.ts';
 import { listRunPeople, requireLicence } from './licensing.ts';
 import { ensureRegistration } from './registrationRows.ts';
@@ -30,6 +32,7 @@ import { readVisitRows } from './visitRows.ts';
 export const runHandlers: Handlers<
   | 'visits.begin'
   | 'visits.getRun'
+  | 'visits.getLastTime'
   | 'visits.openStep'
   | 'visits.answer'
   | 'visits.attachPhoto'
@@ -86,6 +89,18 @@ export const runHandlers: Handlers<
       sealedSha256: findLastSealSha256(context.db, loaded.run.id),
       people: [...listRunPeople(context.db, record, visit.plannedOn)],
     };
+  },
+
+  'visits.getLastTime': (input, context) => {
+    const { run, job } = loadRun(context.db, input.runId);
+    const last = new Map(
+      listReadingsBefore(context.db, run, job.applianceId).map((row) => [`${row.quantity} ${row.point}`, row]),
+    );
+    return [...last.values()].flatMap(({ quantity, point, valueOwn, comparator, measuredAt }) =>
+      valueOwn === null || !isQuantityKey(quantity)
+        ? []
+        : [{ quantity, point, valueOwn, comparator: comparator as '=' | '>' | '<', measuredAt }],
+    );
   },
 
   'visits.openStep': (input, context) => {

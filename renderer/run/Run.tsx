@@ -8,6 +8,7 @@ import type { InputOf, ReplyOf } from '../../electron/contract/index.ts';
 import type { RunView } from '../../electron/contract/visits.ts';
 import { useAppStatus, useSignedIn, useUnitSystem } from '../operations/AppStatus.tsx';
 import { useCore } from '../operations/CoreAccess.tsx';
+import { useOperation } from '../operations/useOperation.ts';
 import { hashFor } from '../route.ts';
 import { useUnsaved } from '../shell/LeaveGuard.tsx';
 import { analyseRun, judgeView, type RunAnalysis } from './analyseRun.ts';
@@ -31,6 +32,8 @@ import { StepRail } from './steps/StepRail.tsx';
 import { StopLayer } from './stop/StopLayer.tsx';
 import { useMakeSafes } from './stop/useMakeSafes.ts';
 import { wordSource } from './words/wordSource.ts';
+
+const NOTHING_BEFORE: RunContextValue['lastTime'] = [];
 
 /** In place of a step's key in the address: the list of what is open before leaving. */
 export const LEAVING = '~leaving';
@@ -56,6 +59,9 @@ export function Run({ view: asked, stepKey }: { readonly view: RunView; readonly
   const [active, setActive] = useState<ItemAddress | null>(() => whereToResume(view, analysis, stepKey));
   const unsaved = useUnsavedBoxes(() => draftsLeftOver(runId, analysis.steps));
   const instruments = useInstruments(view.record.instruments, today);
+  const isStartup = view.record.kind === 'startup';
+  const before = useOperation('visits.getLastTime', { runId }, { isWanted: !isStartup });
+  const lastTime = before.state === 'ready' ? before.value : NOTHING_BEFORE;
   const [measuredById, chooseMeasuredBy] = useState(signedIn.staffId);
   const [keysTooEarly, setKeysTooEarly] = useState('');
   const [isTakingIn, setIsTakingIn] = useState(false);
@@ -229,6 +235,7 @@ export function Run({ view: asked, stepKey }: { readonly view: RunView; readonly
       takeIn: () => setIsTakingIn(true),
       unsaved,
       instruments,
+      lastTime,
       measuredById,
       chooseMeasuredBy,
     }),
@@ -250,6 +257,7 @@ export function Run({ view: asked, stepKey }: { readonly view: RunView; readonly
       makeSafes.open,
       unsaved,
       instruments,
+      lastTime,
       measuredById,
     ],
   );

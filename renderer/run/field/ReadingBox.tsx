@@ -21,6 +21,7 @@ import { saveErrorWords } from '../words/saveErrorWords.ts';
 import { shownVerdict } from '../words/shownVerdict.ts';
 import { mayTake } from '../words/suggestionWords.ts';
 import { InstrumentAsk } from './InstrumentAsk.tsx';
+import { LastTime } from './LastTime.tsx';
 import { limitsFor } from './limitsFor.ts';
 import { asksSomething, heaviestFirst, liveFindings } from './liveFindings.ts';
 import { meaningText } from './meaningText.ts';
@@ -305,6 +306,7 @@ export function ReadingBox(props: ReadingBoxProps) {
             {reading?.valueOwn === null && !isChanged ? (
               <span className="run-left-out">not measured: {reading.notMeasuredReason}</span>
             ) : null}
+            <LastTime quantity={quantity} point={point} />
             <FieldSaved state={field.state} />
           </>
         ) : null}

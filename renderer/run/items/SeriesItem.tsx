@@ -10,6 +10,7 @@ import { FieldSaved } from '../../kit/FieldSaved.tsx';
 import { KeyHint } from '../../kit/KeyHint.tsx';
 import { CountDown } from '../clock/CountDown.tsx';
 import { timeOfDay } from '../clock/timeOfDay.ts';
+import { LastTime } from '../field/LastTime.tsx';
 import { ReadingBox } from '../field/ReadingBox.tsx';
 import { WhoAndWith } from '../field/WhoAndWith.tsx';
 import { isAltKey } from '../focus/isAltKey.ts';
@@ -133,6 +134,7 @@ export function SeriesItem({ item, progress }: { readonly item: ItemOf<'series'>
                 {quantitySpec(quantity).label}
                 {item.optional.includes(quantity) ? <span className="lo-faint"> if read</span> : null}
                 <SeriesLimits quantity={quantity} firingPoint={item.firingPoint} />
+                <LastTime quantity={quantity} point={item.firingPoint} />
               </th>
             ))}
             <th scope="col">Time</th>

@@ -4,6 +4,7 @@ import type { StepItem } from '../../../domain/procedure/modelSheet.ts';
 import type { ItemProgress, ItemReason } from '../../../domain/procedure/progressTypes.ts';
 import { assertNever } from '../../../domain/result.ts';
 import { KeyHint } from '../../kit/KeyHint.tsx';
+import { NumberPad } from '../field/NumberPad.tsx';
 import { isAltKey, plainKey } from '../focus/isAltKey.ts';
 import { useKeys } from '../focus/useKeys.ts';
 import { AnswerHistory } from '../items/AnswerHistory.tsx';
@@ -62,6 +63,7 @@ export function ItemCard({ item, progress }: { readonly item: StepItem; readonly
         </p>
       )}
       {waits ? null : <ItemBody item={item} progress={progress} />}
+      {item.kind === 'read' || item.kind === 'series' ? <NumberPad /> : null}
       <AnswerHistory item={item} />
       {isLeavingOut ? <NotPossible item={item} address={progress} onCancel={() => setLeavingOut(false)} /> : null}
     </div>
