@@ -4,6 +4,8 @@ import { dirname, join } from 'node:path';
 import Database from 'better-sqlite3';
 import { drizzle } from 'drizzle-orm/better-sqlite3';
 import { dropApplianceFinds, ensureApplianceFinds } from './applianceFinds.ts';
+import { ensureDues, refreshStaleDues } from './dues/refreshDues.ts';
+import { watchDues } from './dues/watchDues.ts';
 import { migrate, pendingMigrations, readMigrations } from './migrate.ts';
 import { newId } from './newId.ts';
 import * as schema from './schema/index.ts';
@@ -47,6 +49,8 @@ export function openStore(options: OpenOptions): Store {
     migrate(raw, pending, options.now);
     ensureApplianceFinds(raw);
     ensureDevice(raw, options);
+    watchDues(raw);
+    ensureDues(raw, options.now);
   } catch (error) {
     raw.close();
     throw error;
@@ -62,6 +66,7 @@ export function openStore(options: OpenOptions): Store {
           const writer = new StoreWriter(raw, db, by);
           const value = action(writer);
           writer.finish();
+          refreshStaleDues(raw, by.now);
           return value;
         })
         .immediate(),

@@ -45,11 +45,11 @@ export function isClamped(eventOn: string, endsOn: string, period: Period): bool
 }
 
 export function lastDayOfMonth(month: string): string {
-  return Temporal.PlainYearMonth.from(month).toPlainDate({ day: 31 }).toString();
+  return remembered(`${month} last`, () => Temporal.PlainYearMonth.from(month).toPlainDate({ day: 31 }).toString());
 }
 
 export function monthBefore(month: string): string {
-  return Temporal.PlainYearMonth.from(month).subtract({ months: 1 }).toString();
+  return remembered(`${month} before`, () => Temporal.PlainYearMonth.from(month).subtract({ months: 1 }).toString());
 }
 
 export function laterOf(a: string, b: string): string {

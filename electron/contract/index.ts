@@ -4,6 +4,7 @@ import { appOperations } from './app.ts';
 import { backupOperations } from './backups.ts';
 import { boardOperations } from './board.ts';
 import { customerOperations } from './customers.ts';
+import { dueOperations } from './dues.ts';
 import { importOperations } from './imports.ts';
 import type { ErrorOf, Reply } from './operation.ts';
 import { peopleOperations } from './people.ts';
@@ -21,6 +22,7 @@ export const contract = {
   ...workforceOperations,
   ...boardOperations,
   ...registrationOperations,
+  ...dueOperations,
   ...backupOperations,
   ...importOperations,
 } as const;

@@ -5,7 +5,9 @@ import { applianceHandlers } from './applianceHandlers.ts';
 import { backupHandlers } from './backupHandlers.ts';
 import { boardHandlers } from './boardHandlers.ts';
 import { bookingHandlers } from './bookingHandlers.ts';
+import { coverageHandlers } from './coverageHandlers.ts';
 import { customerHandlers } from './customerHandlers.ts';
+import { deadlineHandlers } from './deadlineHandlers.ts';
 import { finishHandlers } from './finishHandlers.ts';
 import type { Handlers } from './handler.ts';
 import { importHandlers } from './imports/importHandlers.ts';
@@ -16,6 +18,7 @@ import { readingHandlers } from './readingHandlers.ts';
 import { recordHandlers } from './recordHandlers.ts';
 import { registrationHandlers } from './registrationHandlers.ts';
 import { runHandlers } from './runHandlers.ts';
+import { serviceDueHandlers } from './serviceDueHandlers.ts';
 import { sheetHandlers } from './sheetHandlers.ts';
 import { siteHandlers } from './siteHandlers.ts';
 import { waitHandlers } from './waitHandlers.ts';
@@ -37,6 +40,9 @@ export const handlers: Handlers<OperationName> = {
   ...makeSafeHandlers,
   ...finishHandlers,
   ...registrationHandlers,
+  ...deadlineHandlers,
+  ...serviceDueHandlers,
+  ...coverageHandlers,
   ...packetHandlers,
   ...recordHandlers,
   ...backupHandlers,

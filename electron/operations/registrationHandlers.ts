@@ -5,13 +5,12 @@ import type { ReadableDb } from '../../db/openStore.ts';
 import { findRegistration, listIssuedDocuments, type RegistrationRecord } from '../../db/registrations.ts';
 import { registrations } from '../../db/schema/index.ts';
 import { fail, type Handlers, notFound } from './handler.ts';
-import { readRegistrationRows } from './registrationRows.ts';
+import { listRegistrationRows, readRegistrationRows } from './registrationRows.ts';
 
 export const registrationHandlers: Handlers<
   'registrations.list' | 'registrations.get' | 'registrations.decide' | 'registrations.submit' | 'registrations.confirm'
 > = {
-  'registrations.list': (input, context) =>
-    readRegistrationRows(context.db, context.now, input).map(({ gaps: _gaps, ...row }) => row),
+  'registrations.list': (input, context) => listRegistrationRows(context, input.openOnly),
 
   'registrations.get': (input, context) => {
     const record = requireRegistration(context.db, input.applianceId);

@@ -1,5 +1,6 @@
 /** Registrations as lists show them: the deadline and the state are derived each time. */
 import { listApplianceDates } from '../../db/appliances.ts';
+import { findGapCount } from '../../db/dues/registrationGaps.ts';
 import type { ReadableDb } from '../../db/openStore.ts';
 import { findLastVisitOfJob, findRegistration, listRegistrations } from '../../db/registrations.ts';
 import { registrations } from '../../db/schema/index.ts';
@@ -9,6 +10,8 @@ import type { KnownDate } from '../../domain/coverage/dateOrder.ts';
 import { registrationDeadline } from '../../domain/coverage/registrationDeadline.ts';
 import type { ModelSheet } from '../../domain/procedure/modelSheet.ts';
 import type { PacketGap, RegistrationRow } from '../contract/registrations.ts';
+import { countGaps } from './countGaps.ts';
+import type { HandlerContext } from './handler.ts';
 import { listPacketGaps } from './packetInput.ts';
 import { dayIn } from './today.ts';
 
@@ -20,17 +23,33 @@ export function ensureRegistration(writer: StoreWriter, applianceId: string, job
 
 export type RegistrationWithGaps = RegistrationRow & { readonly gaps: readonly PacketGap[] };
 
-export function readRegistrationRows(
+type ListFilter = { readonly openOnly: boolean; readonly applianceId?: string };
+
+export function readRegistrationRows(db: ReadableDb, now: string, filter: ListFilter): RegistrationWithGaps[] {
+  return rowsOf(db, now, filter, (runId) => listPacketGaps(db, runId, now));
+}
+
+/** For lists: how many gaps, counted once and kept until something they rest on changes. */
+export function listRegistrationRows(context: HandlerContext, openOnly: boolean): RegistrationRow[] {
+  countGaps(context, Number.POSITIVE_INFINITY);
+  const { raw } = context.store;
+  return rowsOf(context.db, context.now, { openOnly }, (runId) => ({ length: findGapCount(raw, runId) })).map(
+    ({ gaps: _gaps, ...row }) => row,
+  );
+}
+
+function rowsOf<G extends { readonly length: number }>(
   db: ReadableDb,
   now: string,
-  filter: { readonly openOnly: boolean; readonly applianceId?: string },
-): RegistrationWithGaps[] {
+  filter: ListFilter,
+  gapsOf: (runId: string) => G,
+): (RegistrationRow & { readonly gaps: G | readonly never[] })[] {
   return listRegistrations(db, filter)
-    .map((row): RegistrationWithGaps => {
+    .map((row) => {
       const sheet = row.appliance.sheetId === null ? undefined : findNewestRevision(db, row.appliance.sheetId);
       // What was handed in already is not asked for again.
       const isOpen = row.registration.state === 'recording';
-      const gaps = row.runId === null || !isOpen ? [] : listPacketGaps(db, row.runId, now);
+      const gaps = row.runId === null || !isOpen ? [] : gapsOf(row.runId);
       const isReady = isOpen && row.sealedAt !== null && gaps.length === 0;
       return {
         applianceId: row.appliance.id,
@@ -41,7 +60,7 @@ export function readRegistrationRows(
         customerName: row.customerName,
         street: row.street,
         city: row.city,
-        state: isReady ? 'ready' : (row.registration.state as RegistrationRow['state']),
+        state: isReady ? ('ready' as const) : (row.registration.state as RegistrationRow['state']),
         by: row.registration.by as RegistrationRow['by'],
         deadline: registrationDeadline({
           cover: (sheet?.body as ModelSheet | undefined)?.cover ?? null,

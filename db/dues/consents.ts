@@ -1,0 +1,29 @@
+/** The ways people agreed to be reminded of a service: per person and channel the newest word counts. */
+import type { Database } from 'better-sqlite3';
+import { rawStatement } from '../rawStatement.ts';
+import type { CHANNELS } from '../schema/people.ts';
+
+type Channel = (typeof CHANNELS)[number];
+
+export function listServiceConsents(
+  raw: Database,
+  partyIds: readonly string[],
+): ReadonlyMap<string, readonly Channel[]> {
+  const rows = rawStatement(
+    raw,
+    `SELECT c.party_id AS partyId, c.channel, c.granted FROM json_each(?) each
+     JOIN consents c ON c.party_id = each.value AND c.purpose = 'service-due' ORDER BY c.given_on, c.id`,
+  ).all(JSON.stringify([...new Set(partyIds)])) as { partyId: string; channel: Channel; granted: 0 | 1 }[];
+  const byParty = new Map<string, Map<Channel, boolean>>();
+  for (const { partyId, channel, granted } of rows) {
+    const channels = byParty.get(partyId) ?? new Map<Channel, boolean>();
+    channels.set(channel, granted === 1);
+    byParty.set(partyId, channels);
+  }
+  return new Map(
+    [...byParty].map(([partyId, channels]) => [
+      partyId,
+      [...channels].flatMap(([channel, isGranted]) => (isGranted ? [channel] : [])),
+    ]),
+  );
+}

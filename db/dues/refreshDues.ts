@@ -1,0 +1,89 @@
+/** Works the due rows of some or all appliances out again from the truth. */
+import type { Database } from 'better-sqlite3';
+import { type ApplianceDue, applianceDues } from '../../domain/coverage/applianceDues.ts';
+import { areaOf } from '../../domain/service/roundMonth.ts';
+import { rawStatement } from '../rawStatement.ts';
+import { type DueSource, readDueFacts } from './readDueFacts.ts';
+
+/** Grows whenever the rules give other rows for the same truth: every store then works them out again when it opens. */
+export const DUE_RULES_VERSION = 1;
+
+const CHUNK = 1000;
+
+/** Inside the transaction that made them stale, so nobody ever reads rows that do not fit. */
+export function refreshStaleDues(raw: Database, now: string): void {
+  const ids = rawStatement(raw, 'SELECT appliance_id FROM stale_dues').pluck().all() as string[];
+  if (ids.length === 0) return;
+  for (let from = 0; from < ids.length; from += CHUNK) refreshDues(raw, ids.slice(from, from + CHUNK), now);
+  rawStatement(raw, 'DELETE FROM stale_dues').run();
+}
+
+/** One step of working everything out anew: the appliances after this one, in order. null: that was the last step. */
+export function rebuildDuesAfter(raw: Database, now: string, after: string | null, limit: number): string | null {
+  const ids = rawStatement(raw, 'SELECT id FROM appliances WHERE id > ? ORDER BY id LIMIT ?')
+    .pluck()
+    .all(after ?? '', limit) as string[];
+  for (let from = 0; from < ids.length; from += CHUNK) refreshDues(raw, ids.slice(from, from + CHUNK), now);
+  return ids.length === limit ? (ids.at(-1) ?? null) : null;
+}
+
+/** At opening: an older version's rows, or none at all, are replaced. */
+export function ensureDues(raw: Database, now: string): void {
+  const version = raw.prepare("SELECT rules_version FROM derived_tables WHERE name = 'appliance_dues'").pluck().get();
+  if (version === DUE_RULES_VERSION) return;
+  raw
+    .transaction(() => {
+      raw.exec('DELETE FROM appliance_dues; DELETE FROM registration_gaps');
+      let after: string | null = null;
+      do after = rebuildDuesAfter(raw, now, after, CHUNK);
+      while (after !== null);
+      raw
+        .prepare(
+          "INSERT INTO derived_tables (name, rules_version) VALUES ('appliance_dues', ?) ON CONFLICT DO UPDATE SET rules_version = excluded.rules_version",
+        )
+        .run(DUE_RULES_VERSION);
+    })
+    .immediate();
+}
+
+function refreshDues(raw: Database, ids: readonly string[], now: string): void {
+  const remove = rawStatement(raw, 'DELETE FROM appliance_dues WHERE appliance_id = ?');
+  const insert = rawStatement(raw, INSERT);
+  for (const id of ids) remove.run(id);
+  for (const source of readDueFacts(raw, ids, now)) {
+    for (const due of applianceDues(source.facts)) insert.run(columnsOf(source, due));
+  }
+}
+
+const INSERT = `
+  INSERT INTO appliance_dues (appliance_id, kind, is_open, window_from, due_on, latest_on, gone_on, sureness, stage, month,
+    area, maker, staff_id, time_zone, job_id, visit_id, booked_on)
+  VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)`;
+
+function columnsOf(source: DueSource, due: ApplianceDue): readonly (string | number | null)[] {
+  const isRegistration = due.kind === 'registration';
+  const work = isRegistration
+    ? { jobId: source.registrationWork.jobId, visitId: source.registrationWork.visitId, on: null }
+    : due.kind === 'service'
+      ? source.openService
+      : null;
+  return [
+    source.applianceId,
+    due.kind,
+    due.isOpen ? 1 : 0,
+    due.windowFrom,
+    due.dueOn,
+    due.latestOn,
+    due.goneOn,
+    due.sureness,
+    due.stage,
+    due.month,
+    areaOf(source.postcode) ?? '',
+    source.maker,
+    isRegistration ? source.registrationWork.staffId : null,
+    source.timeZone,
+    work?.jobId ?? null,
+    work?.visitId ?? null,
+    work?.on ?? null,
+  ];
+}

@@ -1,0 +1,44 @@
+/** An appliance's cover as its sheet states it, and what the record shows of the conditions. */
+import { findAppliance } from '../../db/appliances.ts';
+import { readCoverEvidence } from '../../db/dues/readCoverEvidence.ts';
+import { readDueFacts } from '../../db/dues/readDueFacts.ts';
+import { transferNotices } from '../../db/schema/index.ts';
+import { findNewestRevision } from '../../db/sheets.ts';
+import { applianceCover } from '../../domain/coverage/applianceCover.ts';
+import { serviceAnchorOf, surenessOf } from '../../domain/service/serviceRule.ts';
+import { actorOf, type Handlers, notFound } from './handler.ts';
+import { dayIn } from './today.ts';
+
+export const coverageHandlers: Handlers<'coverage.get' | 'coverage.recordTransfer'> = {
+  'coverage.get': (input, context) => {
+    const appliance = findAppliance(context.db, input.applianceId);
+    const [source] = readDueFacts(context.store.raw, [input.applianceId], context.now);
+    if (appliance === undefined || source === undefined) return notFound('appliances', input.applianceId);
+    const { timeZone, ...evidence } = readCoverEvidence(context.store.raw, input.applianceId);
+    const today = dayIn(timeZone, context.now);
+    const { serviceRule, dates, servicesOn } = source.facts;
+    const anchor = serviceAnchorOf(serviceRule, dates, servicesOn);
+    const sheet = appliance.sheetId === null ? undefined : findNewestRevision(context.db, appliance.sheetId);
+    return {
+      cover: applianceCover({ ...source.facts, ...evidence, today }),
+      today,
+      sheet: sheet === undefined ? null : { title: sheet.title, revision: sheet.revision },
+      sureness: anchor === null ? null : surenessOf(serviceRule, anchor),
+    };
+  },
+
+  'coverage.recordTransfer': (input, context) => {
+    if (findAppliance(context.db, input.applianceId) === undefined) return notFound('appliances', input.applianceId);
+    const byId = actorOf(context).staffId;
+    context.write((writer) => {
+      const existing = context.store.raw
+        .prepare('SELECT id FROM transfer_notices WHERE appliance_id = ? AND changed_on = ?')
+        .pluck()
+        .get(input.applianceId, input.changedOn) as string | undefined;
+      if (existing === undefined) writer.insert(transferNotices, { ...input, byId });
+      else writer.update(transferNotices, existing, { ...input, byId });
+    });
+    context.services.changed(['appliances']);
+    return {};
+  },
+};

@@ -1,0 +1,100 @@
+/** Many invented appliances, each on a site of its own, written straight into the tables: an old firm's whole stock for benchmarks. */
+import { readFileSync } from 'node:fs';
+import type { Database } from 'better-sqlite3';
+import { APP_ROOT, type TestCore } from './testCore.ts';
+
+const SHEETS = ['quillstone-cinder-c', 'tarnhollow-foundry-h', 'sorrelgate-pumice-lp', 'ebberlund-skerry-s', null];
+const AREAS = 60;
+
+/** The invented makers' own sheets, which only the demo has from the start. */
+export async function importMakersSheets(test: TestCore): Promise<void> {
+  for (const name of SHEETS) {
+    if (name === null) continue;
+    await test.must('sheets.import', {
+      fileName: `${name}.json`,
+      text: readFileSync(`${APP_ROOT}/assets/sheets/${name}.json`, 'utf8'),
+    });
+  }
+}
+
+/** Most are registered and serviced; one in fifty has a registration still open. */
+export function fillAppliances(raw: Database, count: number): void {
+  const staffId = raw.prepare('SELECT id FROM staff LIMIT 1').pluck().get() as string;
+  const customerId = raw.prepare('SELECT id FROM customers LIMIT 1').pluck().get() as string;
+  const insert = (table: string, columns: string): ((...values: unknown[]) => void) => {
+    const places = columns.split(',').map(() => '?');
+    const statement = raw.prepare(`INSERT INTO ${table} (${columns}) VALUES (${places.join(',')})`);
+    return (...values) => void statement.run(...values);
+  };
+  const site = insert(
+    'sites',
+    'id,customer_id,street,postcode,city,country,jurisdiction,time_zone,building_kind,search_text',
+  );
+  const appliance = insert('appliances', 'id,serial,serial_key,maker,model,sheet_id,rated_input_basis');
+  const placement = insert('placements', 'id,appliance_id,site_id');
+  const date = insert('appliance_dates', 'id,appliance_id,kind,happened_on,precision,source');
+  const registration = insert('registrations', 'id,appliance_id,job_id,state,by,submitted_on,confirmed_on');
+  const job = insert('jobs', 'id,kind,appliance_id,opened_at,closed_at,is_chargeable');
+  const visit = insert('visits', 'id,site_id,state,planned_on,duration_min,outcome');
+  const visitJob = insert('visit_jobs', 'id,visit_id,job_id');
+  const crew = insert('visit_crew', 'id,visit_id,staff_id,role');
+  raw.transaction(() => {
+    for (let index = 0; index < count; index += 1) {
+      const id = (kind: number): string => uuid(kind, index);
+      const installedOn = dayNumber(index % 3300);
+      const startedOn = dayNumber((index % 3300) + 6);
+      const postcode = `Q${String(index % AREAS).padStart(2, '0')} ${index % 9}XX`;
+      site(
+        id(1),
+        customerId,
+        `${index} Fathom Street`,
+        postcode,
+        'Graven Bay',
+        'CA',
+        'north-america',
+        'America/Halifax',
+        'home',
+        '',
+      );
+      appliance(
+        id(2),
+        `Q${index}`,
+        `Q${index}`,
+        `Invented maker ${index % 7}`,
+        'T 24',
+        SHEETS[index % SHEETS.length],
+        'gross',
+      );
+      placement(id(3), id(2), id(1));
+      date(id(4), id(2), 'installed', installedOn, 'day', 'fitter');
+      date(id(5), id(2), 'started', startedOn, 'day', 'startup visit');
+      job(id(6), 'startup', id(2), `${startedOn}T08:00:00.000Z`, `${startedOn}T12:00:00.000Z`, 1);
+      visit(id(7), id(1), 'finished', startedOn, 180, 'finished');
+      visitJob(id(8), id(7), id(6));
+      crew(id(9), id(7), staffId, 'lead');
+      const isOpen = index % 50 === 0;
+      registration(
+        id(10),
+        id(2),
+        id(6),
+        isOpen ? 'recording' : 'confirmed',
+        'office',
+        isOpen ? null : startedOn,
+        isOpen ? null : startedOn,
+      );
+      if (index % 2 === 1) continue;
+      const servicedOn = dayNumber((index % 3300) + 370);
+      job(id(11), 'service', id(2), `${servicedOn}T08:00:00.000Z`, `${servicedOn}T10:00:00.000Z`, 1);
+      visit(id(12), id(1), 'finished', servicedOn, 90, 'finished');
+      visitJob(id(13), id(12), id(11));
+    }
+  })();
+}
+
+function uuid(kind: number, index: number): string {
+  return `018f0000-0000-7${String(kind).padStart(3, '0')}-8000-${String(index).padStart(12, '0')}`;
+}
+
+function dayNumber(after: number): string {
+  return new Date(Date.UTC(2017, 0, 2) + after * 86_400_000).toISOString().slice(0, 10);
+}
