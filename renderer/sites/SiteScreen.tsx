@@ -20,6 +20,7 @@ import { goTo } from '../route.ts';
 import { GasLoadGaps } from './GasLoadGaps.tsx';
 import { GasLoadNote } from './GasLoadNote.tsx';
 import { COMPENSATION_WORDS, gasToForm, loadBalance } from './gasForm.ts';
+import { PermitsPanel } from './PermitsPanel.tsx';
 import { RolesPanel } from './RolesPanel.tsx';
 
 export function SiteScreen({ siteId }: { readonly siteId: string }) {
@@ -103,6 +104,7 @@ function Site({ found, mayEdit }: { readonly found: OutputOf<'sites.get'>; reado
         </Panel>
         <GasPanel found={found} mayEdit={mayEdit} />
         <RolesPanel site={found} mayEdit={mayEdit} />
+        <PermitsPanel siteId={siteId} permits={found.permits} mayEdit={mayEdit} />
       </div>
       <HistoryPanel entity="sites" entityId={siteId} />
     </>

@@ -69,6 +69,11 @@ export function FirstRunScreen() {
           An invented company with customers, boilers and a startup under way, in a store of its own. You can leave it
           at any time; nothing of it gets into yours.
         </p>
+        <p role="status" className="lo-faint" style={{ margin: 0 }}>
+          {openDemo.isBusy
+            ? 'Making three years of visits, once: this may take a quarter of a minute. Nothing has stopped.'
+            : ''}
+        </p>
         <ErrorText error={openDemo.error} />
       </Panel>
       <DraftFormFrame form={form} submitLabel="Set up the company" failure={<ErrorText error={form.error} />}>
