@@ -22,7 +22,10 @@ export type BackupFolder = {
   readonly list: () => readonly BackupCopy[];
   /** Throws when the copy cannot be made or does not verify; nothing half-made stays. */
   readonly make: (raw: Database.Database, kept: CopyKind, now: string) => BackupCopy;
+  /** Opens the copy and checks all of it, which takes as long as the copy is big. */
   readonly problemOf: (name: string) => CopyProblem | null;
+  /** As it was found when this file was checked last; a file that changed since is checked again. */
+  readonly lastProblemOf: (name: string) => CopyProblem | null;
   readonly pathOf: (name: string) => string;
 };
 
@@ -39,12 +42,22 @@ export function openBackupFolder(folder: string, migrationsFolder: string, hasIn
   };
   const list = (): readonly BackupCopy[] =>
     (existsSync(folder) ? readdirSync(folder) : []).flatMap(toCopy(folder)).sort(byNewest);
+  const checked = new Map<string, CopyProblem | null>();
+  const problemOf = (name: string): CopyProblem | null => {
+    if (!existsSync(pathOf(name))) return 'not-a-store';
+    const problem = findProblem(pathOf(name), migrationsFolder, hasIntactChain);
+    checked.set(fileState(pathOf(name)), problem);
+    return problem;
+  };
   return {
     folder,
     list,
     pathOf,
-    problemOf: (name) =>
-      existsSync(pathOf(name)) ? findProblem(pathOf(name), migrationsFolder, hasIntactChain) : 'not-a-store',
+    problemOf,
+    lastProblemOf(name) {
+      const known = existsSync(pathOf(name)) ? checked.get(fileState(pathOf(name))) : 'not-a-store';
+      return known === undefined ? problemOf(name) : known;
+    },
     make(raw, kept, now) {
       mkdirSync(folder, { recursive: true });
       const name = `${now.replaceAll(/[-:]|\.\d+/g, '')}-${kept}.db`;
@@ -58,6 +71,7 @@ export function openBackupFolder(folder: string, migrationsFolder: string, hasIn
       }
       renameSync(aside, join(folder, name));
       syncFolder(folder);
+      checked.set(fileState(pathOf(name)), null);
       prune(folder, list());
       return { name, madeAt: now, byteLength: statSync(join(folder, name)).size, kept };
     },
@@ -132,6 +146,11 @@ function toCopy(folder: string): (fileName: string) => readonly BackupCopy[] {
       },
     ];
   };
+}
+
+function fileState(path: string): string {
+  const { size, mtimeMs, ino } = statSync(path);
+  return `${path} ${size} ${mtimeMs} ${ino}`;
 }
 
 function byNewest(a: BackupCopy, b: BackupCopy): number {

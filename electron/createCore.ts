@@ -8,7 +8,8 @@ import { join } from 'node:path';
 import Database from 'better-sqlite3';
 import { openAttachmentFiles } from '../db/attachmentFiles.ts';
 import { findAttachment } from '../db/attachments.ts';
-import { kindForToday, openBackupFolder, putCopyInPlace } from '../db/backups.ts';
+import { type BackupFolder, kindForToday, openBackupFolder, putCopyInPlace } from '../db/backups.ts';
+import { takeFolderLock } from '../db/folderLock.ts';
 import { openStore, type Store, storePath } from '../db/openStore.ts';
 import { findStaff } from '../db/people.ts';
 import { attachments } from '../db/schema/index.ts';
@@ -45,8 +46,11 @@ export function createCore(options: CoreOptions): Core {
   let purpose: 'real' | 'demo' = options.startInDemo === true ? 'demo' : 'real';
   const folderOf = (which: 'real' | 'demo'): string =>
     which === 'real' ? options.dataFolder : join(options.dataFolder, 'demo');
-  const backupsOf = (which: 'real' | 'demo') =>
-    openBackupFolder(join(folderOf(which), 'copies'), migrationsFolder, hasIntactChains);
+  const backupFolders = { real: openBackups('real'), demo: openBackups('demo') };
+
+  function openBackups(which: 'real' | 'demo'): BackupFolder {
+    return openBackupFolder(join(folderOf(which), 'copies'), migrationsFolder, hasIntactChains);
+  }
 
   const open = (which: 'real' | 'demo'): Store => {
     const folder = folderOf(which);
@@ -59,16 +63,26 @@ export function createCore(options: CoreOptions): Core {
       purpose: which,
       migrationsFolder,
       now: clock(),
-      beforeMigration: (raw) => void backupsOf(which).make(raw, 'before-update', clock()),
+      beforeMigration: (raw) => void backupFolders[which].make(raw, 'before-update', clock()),
     });
   };
 
-  let store: Store = open(purpose);
+  const lock = takeFolderLock(options.dataFolder);
+  let store: Store = openOrRelease();
   keepDailyCopy();
+
+  function openOrRelease(): Store {
+    try {
+      return open(purpose);
+    } catch (error) {
+      lock.release();
+      throw error;
+    }
+  }
 
   function keepDailyCopy(): void {
     if (purpose === 'demo') return;
-    const backups = backupsOf('real');
+    const backups = backupFolders.real;
     const today = clock().slice(0, 10);
     if (backups.list().some((copy) => copy.madeAt.startsWith(today))) return;
     backups.make(store.raw, kindForToday(backups.list(), clock()), clock());
@@ -84,7 +98,7 @@ export function createCore(options: CoreOptions): Core {
   }
 
   function restoreFrom(copyName: string): string {
-    const backups = backupsOf(purpose);
+    const backups = backupFolders[purpose];
     const kept = backups.make(store.raw, 'before-restore', clock());
     store.close();
     const file = storePath(folderOf(purpose));
@@ -115,7 +129,7 @@ export function createCore(options: CoreOptions): Core {
     dataFolder: folderOf(purpose),
     isDemo: () => purpose === 'demo',
     attachments: openAttachmentFiles(join(folderOf(purpose), 'attachments')),
-    backups: backupsOf(purpose),
+    backups: backupFolders[purpose],
     steadyClockMs: options.steadyClockMs ?? (() => uptime() * 1000),
     bootId,
     signIn: (clientId, staffId) =>
@@ -210,7 +224,10 @@ export function createCore(options: CoreOptions): Core {
       return () => listeners.delete(listener);
     },
 
-    close: () => store.close(),
+    close() {
+      store.close();
+      lock.release();
+    },
   };
 }
 

@@ -2,10 +2,11 @@
 import { homedir } from 'node:os';
 import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
+import { FolderInUse } from '../db/folderLock.ts';
 import { findAppRoot } from './appRoot.ts';
 import { type BrowserHost, startBrowserHost } from './browserHost.ts';
 import type { Core } from './core.ts';
-import { createCore } from './createCore.ts';
+import { type CoreOptions, createCore } from './createCore.ts';
 import { defaultDataFolder } from './dataFolder.ts';
 import { logFault } from './faultLog.ts';
 import { type LaunchOptions, launchHelp, parseLaunchOptions } from './launchOptions.ts';
@@ -18,7 +19,7 @@ export async function serveInBrowser(options: LaunchOptions): Promise<void> {
   const dataFolder = options.dataFolder ?? defaultDataFolder(process.platform, process.env, homedir());
   if (options.startInDemo)
     process.stdout.write('Opening the demo company; the first time it is made, which takes a while.\n');
-  const core = createCore({ appRoot, dataFolder, startInDemo: options.startInDemo });
+  const core = openCore({ appRoot, dataFolder, startInDemo: options.startInDemo });
   const host = await listen(core, join(appRoot, 'out', 'renderer'), options.port).catch((error: unknown) => {
     core.close();
     throw error;
@@ -38,6 +39,17 @@ export async function serveInBrowser(options: LaunchOptions): Promise<void> {
       });
   };
   for (const signal of ['SIGINT', 'SIGTERM', 'SIGHUP'] as const) process.on(signal, stop);
+}
+
+/** A second start on the same folder is a slip, not a fault: one line says what to do. */
+function openCore(options: CoreOptions): Core {
+  try {
+    return createCore(options);
+  } catch (error) {
+    if (!(error instanceof FolderInUse)) throw error;
+    process.stderr.write(`${error.message}\n`);
+    return process.exit(1);
+  }
 }
 
 async function listen(core: Core, rendererFolder: string, port: number | null): Promise<BrowserHost> {

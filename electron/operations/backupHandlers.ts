@@ -8,12 +8,12 @@ import { fail, type Handlers, notFound } from './handler.ts';
 const SECRET_FIELDS = new Set(['pinHash']);
 
 export const backupHandlers: Handlers<'backups.list' | 'backups.make' | 'backups.restore' | 'history.list'> = {
-  /** Each copy is opened and checked again: one that has rotted is not called verified. */
+  /** Each copy is opened and checked once while the program runs, and again before it is put back. */
   'backups.list': (_input, context) => {
     const { backups } = context.services;
     return {
       folder: backups.folder,
-      copies: backups.list().map((copy) => ({ ...copy, isVerified: backups.problemOf(copy.name) === null })),
+      copies: backups.list().map((copy) => ({ ...copy, isVerified: backups.lastProblemOf(copy.name) === null })),
     };
   },
 
