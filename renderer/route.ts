@@ -32,6 +32,8 @@ export const ROUTES = {
   sheets: '/sheets',
   sheet: '/sheets/:sheetId/:revision?',
   imports: '/imports',
+  worksheets: '/worksheets',
+  worksheet: '/worksheet/:worksheetKey/:visitId?/:runId?',
   backups: '/backups',
   settings: '/settings',
 } as const;

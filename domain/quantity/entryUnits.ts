@@ -25,7 +25,8 @@ export type EntryUnit = {
   readonly fromOwn: (own: number) => number;
 };
 
-function linear(symbol: string, spellings: readonly string[], ownPerUnit: number): EntryUnit {
+/** A unit that is so many of the own ones, with nothing added. */
+export function linear(symbol: string, spellings: readonly string[], ownPerUnit: number): EntryUnit {
   return {
     symbol,
     spellings,

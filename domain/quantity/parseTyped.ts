@@ -4,10 +4,11 @@
  * ever guessed: where a text has two meanings and physics does not rule one out, the answer is `ambiguous`.
  */
 import { err, ok, type Result } from '../result.ts';
-import { type EntryUnit, entryUnits } from './entryUnits.ts';
-import { type Dimension, type QuantityKey, quantitySpec } from './quantities.ts';
+import { type AmountKind, amountKindOf } from './amountKind.ts';
+import type { EntryUnit } from './entryUnits.ts';
+import type { Dimension, QuantityKey } from './quantities.ts';
 import { readNumberText } from './readNumberText.ts';
-import { findUnit, matchUnit } from './unitText.ts';
+import { findUnitIn, matchUnit } from './unitText.ts';
 
 export type TypedValue = {
   /** Exactly as typed; this is what is kept beside the value. */
@@ -50,16 +51,21 @@ export type TypedProblem =
     };
 
 export function parseTyped(key: QuantityKey, text: string, defaultUnit: string): Result<TypedValue, TypedProblem> {
+  return parseAmount(amountKindOf(key), text, defaultUnit);
+}
+
+/** The same for a number that is no quantity of the catalogue: a pipe's length, an exponent. */
+export function parseAmount(kind: AmountKind, text: string, defaultUnit: string): Result<TypedValue, TypedProblem> {
   if (text.trim() === '') return err({ code: 'empty' });
-  const units = entryUnits(key);
+  const { units } = kind;
   const accepted = units.map((unit) => unit.symbol);
-  const shownUnit = findUnit(key, defaultUnit);
+  const shownUnit = findUnitIn(units, defaultUnit);
   if (!shownUnit) return err({ code: 'unknown-unit', unitText: defaultUnit, accepted });
-  const clock = readMinutesAndSeconds(key, text);
+  const clock = readMinutesAndSeconds(units[0], text);
   const number = clock ?? readNumberText(text);
   if (number === null) return err({ code: 'not-a-number', typedText: text });
 
-  const match = matchUnit(key, number.rest, clock === null ? shownUnit : units[0]);
+  const match = matchUnit(kind, number.rest, clock === null ? shownUnit : units[0]);
   switch (match.kind) {
     case 'unknown':
       return err({ code: 'unknown-unit', unitText: number.rest, accepted });
@@ -70,23 +76,22 @@ export function parseTyped(key: QuantityKey, text: string, defaultUnit: string):
       return err({ code: 'ambiguous', typedText: text, meanings });
     }
     case 'unit':
-      return valueInRange(key, text, number, match.unit);
+      return valueInRange(kind, text, number, match.unit);
   }
 }
 
 function valueInRange(
-  key: QuantityKey,
+  { units, possible: range }: AmountKind,
   typedText: string,
   number: NonNullable<ReturnType<typeof readNumberText>>,
   unit: EntryUnit,
 ): Result<TypedValue, TypedProblem> {
   const meanings = number.candidates.map((value) => meaningOf(value, unit));
-  const possible = meanings.filter((meaning) => isPossible(key, meaning.valueOwn));
+  const possible = meanings.filter((meaning) => isPossible(range, meaning.valueOwn));
   const [only, another] = possible;
   if (only && another) return err({ code: 'ambiguous', typedText, meanings: possible });
   if (only) return ok({ typedText, ...only, comparator: number.comparator });
   const [valueTyped] = number.candidates;
-  const range = quantitySpec(key).possible;
   return err({
     code: 'beyond-possible',
     valueTyped,
@@ -94,16 +99,16 @@ function valueInRange(
     valueOwn: ownValue(unit, valueTyped),
     possible: range,
     possibleTyped: [tidy(unit.fromOwn(range[0])), tidy(unit.fromOwn(range[1]))],
-    wouldFitIn: entryUnits(key)
-      .filter((other) => other.symbol !== unit.symbol && isPossible(key, ownValue(other, valueTyped)))
+    wouldFitIn: units
+      .filter((other) => other.symbol !== unit.symbol && isPossible(range, ownValue(other, valueTyped)))
       .map((other) => other.symbol),
-    tenthWouldFit: isPossible(key, ownValue(unit, valueTyped / 10)),
+    tenthWouldFit: isPossible(range, ownValue(unit, valueTyped / 10)),
   });
 }
 
 /** A stopwatch shows `1:10`; only where the quantity is in seconds has that one meaning. */
-function readMinutesAndSeconds(key: QuantityKey, text: string): ReturnType<typeof readNumberText> {
-  if (entryUnits(key)[0].symbol !== 's') return null;
+function readMinutesAndSeconds(ownUnit: EntryUnit, text: string): ReturnType<typeof readNumberText> {
+  if (ownUnit.symbol !== 's') return null;
   const shown = /^\s*(\d{1,2}):([0-5]\d(?:[.,]\d+)?)\s*$/.exec(text);
   if (!shown) return null;
   const seconds = Number(shown[1]) * 60 + Number(shown[2]?.replace(',', '.'));
@@ -123,7 +128,6 @@ function tidy(value: number): number {
   return Number(value.toPrecision(12));
 }
 
-function isPossible(key: QuantityKey, valueOwn: number): boolean {
-  const [min, max] = quantitySpec(key).possible;
+function isPossible([min, max]: AmountKind['possible'], valueOwn: number): boolean {
   return valueOwn >= min && valueOwn <= max;
 }

@@ -1,6 +1,7 @@
 /** Finds the unit somebody meant by what they typed after the number. Case, spaces, dots and look-alike marks do not count. */
+import type { AmountKind } from './amountKind.ts';
 import { ENTRY_UNITS, type EntryUnit, entryUnits } from './entryUnits.ts';
-import { type Dimension, type QuantityKey, quantitySpec } from './quantities.ts';
+import type { Dimension, QuantityKey } from './quantities.ts';
 
 export type UnitMatch =
   | { readonly kind: 'unit'; readonly unit: EntryUnit }
@@ -9,11 +10,10 @@ export type UnitMatch =
   | { readonly kind: 'of-another-kind'; readonly kinds: readonly (Dimension | 'absolute-pressure')[] }
   | { readonly kind: 'unknown' };
 
-export function matchUnit(key: QuantityKey, text: string, defaultUnit: EntryUnit): UnitMatch {
+export function matchUnit(kind: AmountKind, text: string, defaultUnit: EntryUnit): UnitMatch {
   const wanted = plainUnit(text);
   if (wanted === '') return { kind: 'unit', unit: defaultUnit };
-  const units = entryUnits(key);
-  const { dimension } = quantitySpec(key);
+  const { units, dimension } = kind;
   if (wanted === '°') {
     if (dimension === 'temperature' || dimension === 'temperature-difference')
       return { kind: 'unit', unit: defaultUnit };
@@ -33,6 +33,11 @@ export function matchUnit(key: QuantityKey, text: string, defaultUnit: EntryUnit
   return kinds.length > 0 ? { kind: 'of-another-kind', kinds } : { kind: 'unknown' };
 }
 
+export function findUnitIn(units: readonly EntryUnit[], symbol: string): EntryUnit | undefined {
+  const wanted = plainUnit(symbol);
+  return units.find((unit) => isSpelledAs(unit, wanted));
+}
+
 /** Asked again and again for the few units in use. */
 const found = new Map<string, EntryUnit | undefined>();
 
@@ -40,11 +45,7 @@ export function findUnit(key: QuantityKey, symbol: string): EntryUnit | undefine
   const cacheKey = `${key}|${symbol}`;
   if (!found.has(cacheKey)) {
     if (found.size > MOST_REMEMBERED) found.clear();
-    const wanted = plainUnit(symbol);
-    found.set(
-      cacheKey,
-      entryUnits(key).find((unit) => isSpelledAs(unit, wanted)),
-    );
+    found.set(cacheKey, findUnitIn(entryUnits(key), symbol));
   }
   return found.get(cacheKey);
 }

@@ -30,6 +30,8 @@ import { SiteScreen } from '../sites/SiteScreen.tsx';
 import { TodayScreen } from '../today/TodayScreen.tsx';
 import { DiaryScreen } from '../visits/DiaryScreen.tsx';
 import { VisitScreen } from '../visits/VisitScreen.tsx';
+import { WorksheetScreen } from '../worksheets/WorksheetScreen.tsx';
+import { WorksheetsScreen } from '../worksheets/WorksheetsScreen.tsx';
 
 /** Every place but the run, which has the window to itself. Keyed by record, so that one form never shows another's draft. */
 export function CurrentScreen({ place }: { readonly place: Exclude<Place, { screen: 'run' }> }) {
@@ -92,6 +94,13 @@ export function CurrentScreen({ place }: { readonly place: Exclude<Place, { scre
       );
     case 'imports':
       return <ImportsScreen />;
+    case 'worksheets':
+      return <WorksheetsScreen />;
+    case 'worksheet': {
+      const { worksheetKey, visitId, runId } = place.params;
+      const from = visitId && runId ? { visitId, runId } : null;
+      return <WorksheetScreen key={worksheetKey} worksheetKey={worksheetKey} from={from} />;
+    }
     case 'backups':
       return <BackupsScreen />;
     case 'settings':

@@ -24,6 +24,7 @@ type PlaceName =
   | 'instruments'
   | 'sheets'
   | 'imports'
+  | 'worksheets'
   | 'backups'
   | 'settings';
 
@@ -44,6 +45,7 @@ export const PLACES: readonly PlaceEntry[] = [
   { screen: 'instruments', label: 'Instruments', key: 'i', holds: [] },
   { screen: 'sheets', label: 'Model sheets', key: 'm', holds: ['sheet'] },
   { screen: 'imports', label: 'Import, export', key: 'x', onlyFor: ['owner', 'dispatcher'], holds: [] },
+  { screen: 'worksheets', label: 'Worksheets', key: 'w', holds: ['worksheet'] },
   { screen: 'backups', label: 'Backups', key: 'b', onlyFor: ['owner', 'dispatcher'], holds: [] },
   { screen: 'settings', label: 'Settings', key: 's', holds: [] },
 ];
