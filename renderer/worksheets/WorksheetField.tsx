@@ -24,7 +24,10 @@ function Choice({ field, typed, onType }: Props<ChoiceField>) {
   const inputId = useId();
   const helpId = useId();
   return (
-    <div className="ws-field">
+    <div
+      className="ws-field"
+      data-wide={Object.values(field.options).some(({ length }) => length > MOST_LETTERS_BESIDE)}
+    >
       <label htmlFor={inputId}>{field.label}</label>
       <NativeSelect
         id={inputId}
@@ -44,6 +47,9 @@ function Choice({ field, typed, onType }: Props<ChoiceField>) {
   );
 }
 
+/** What a choice beside its label has room for. */
+const MOST_LETTERS_BESIDE = 24;
+
 function NumberBox({ field, typed, problem, onType }: Props<NumberField>) {
   const unitSystem = useUnitSystem();
   const inputId = useId();
@@ -51,10 +57,12 @@ function NumberBox({ field, typed, problem, onType }: Props<NumberField>) {
   const { text, unit } = typedNumber(field, typed, unitSystem);
   const units = field.measure.units.map(({ symbol }) => symbol);
   const isUsual = typed === undefined && text !== '';
-  const help = [field.help ?? '', isUsual ? 'Usual figure.' : ''].filter(Boolean).join(' ');
   return (
     <div className="ws-field">
-      <label htmlFor={inputId}>{field.label}</label>
+      <label htmlFor={inputId}>
+        {field.label}
+        {isUsual ? <span className="lo-faint"> (usual)</span> : null}
+      </label>
       <Input
         id={inputId}
         className="ws-box"
@@ -82,7 +90,11 @@ function NumberBox({ field, typed, problem, onType }: Props<NumberField>) {
         <span className="ws-unit lo-faint">{unit}</span>
       )}
       <div id={helpId} className="ws-help" data-problem={problem !== null}>
-        {problem === null ? help : <ProblemText problem={problem} onMeaning={(meaning) => onType(typedAs(meaning))} />}
+        {problem === null ? (
+          field.help
+        ) : (
+          <ProblemText problem={problem} onMeaning={(meaning) => onType(typedAs(meaning))} />
+        )}
       </div>
     </div>
   );

@@ -12,25 +12,23 @@ export function WorksheetsScreen() {
       <p className="lo-faint" style={{ margin: 0 }}>
         Nothing typed here goes on file, unless you put it into a visit.
       </p>
-      <div className="lo-columns">
-        {WORKSHEET_GROUPS.map((group) => (
-          <Panel key={group} title={group}>
-            <ul className="ws-list">
-              {WORKSHEETS.filter((worksheet) => worksheet.group === group).map(({ key, title, answers }) => (
-                <li key={key}>
-                  <RouteLink to="worksheet" params={{ worksheetKey: key }}>
-                    {title}
-                  </RouteLink>
-                  <div className="lo-faint">
-                    {answers}
-                    {readKept(sessionStorage, key) === null ? null : <b> Begun.</b>}
-                  </div>
-                </li>
-              ))}
-            </ul>
-          </Panel>
-        ))}
-      </div>
+      {WORKSHEET_GROUPS.map((group) => (
+        <Panel key={group} title={group}>
+          <ul className="ws-list">
+            {WORKSHEETS.filter((worksheet) => worksheet.group === group).map(({ key, title, answers }) => (
+              <li key={key}>
+                <RouteLink to="worksheet" params={{ worksheetKey: key }}>
+                  {title}
+                </RouteLink>
+                <div className="lo-faint">
+                  {answers}
+                  {readKept(sessionStorage, key) === null ? null : <b> Begun.</b>}
+                </div>
+              </li>
+            ))}
+          </ul>
+        </Panel>
+      ))}
     </Screen>
   );
 }

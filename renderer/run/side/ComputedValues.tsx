@@ -2,6 +2,8 @@
 import type { Finding } from '../../../domain/judgement/finding.ts';
 import type { UnitSystem } from '../../../domain/quantity/preferredUnit.ts';
 import { VerdictMark } from '../../kit/VerdictMark.tsx';
+import { RouteLink } from '../../RouteLink.tsx';
+import { worksheetsAbout } from '../../worksheets/visit/worksheetsAbout.ts';
 import { useRun } from '../state/RunContext.ts';
 import { figures } from '../words/figures.ts';
 import { subjectWords } from '../words/findingWords.ts';
@@ -28,6 +30,11 @@ export function ComputedValues({ findings }: { readonly findings: readonly Findi
           </li>
         ))}
       </ul>
+      {worksheetsAbout(computed).map(({ key, title }) => (
+        <RouteLink key={key} to="worksheet" params={{ worksheetKey: key, visitId: view.visitId, runId: view.runId }}>
+          Worksheet: {title}
+        </RouteLink>
+      ))}
     </section>
   );
 }

@@ -5,11 +5,11 @@ import type { Chart, ChartPoint } from './chart.ts';
 import { type DrawnAxis, type DrawnChart, drawnChart } from './drawnChart.ts';
 
 const WIDTH = 620;
-const HEIGHT = 300;
-const LEFT = 52;
+const HEIGHT = 320;
+const LEFT = 56;
 const RIGHT = 16;
-const TOP = 14;
-const BOTTOM = 46;
+const TOP = 28;
+const BOTTOM = 50;
 
 export function ChartPicture({ chart }: { readonly chart: Chart }) {
   const unitSystem = useUnitSystem();
@@ -20,7 +20,9 @@ export function ChartPicture({ chart }: { readonly chart: Chart }) {
     <figure className="lo-panel ws-chart" aria-labelledby={captionId}>
       <figcaption id={captionId}>{drawn.title}</figcaption>
       <Picture drawn={drawn} />
-      <Table drawn={drawn} />
+      <div className="ws-unseen">
+        <Table drawn={drawn} />
+      </div>
     </figure>
   );
 }
@@ -101,7 +103,7 @@ function labelPoint(points: readonly ChartPoint[]): ChartPoint {
 /** At the numbers of the axis, as far as the main curve goes. */
 function Table({ drawn: { title, x, y, curves, marks } }: { readonly drawn: DrawnChart }) {
   return (
-    <table className="ws-unseen">
+    <table>
       <caption>{title}</caption>
       <thead>
         <tr>

@@ -1,4 +1,5 @@
 /** From what is typed to what is shown, for any worksheet: pure, so that a published example can be followed from box to result. */
+import { formatNumber } from '../../../domain/quantity/formatQuantity.ts';
 import { parseAmount, type TypedProblem } from '../../../domain/quantity/parseTyped.ts';
 import type { UnitSystem } from '../../../domain/quantity/preferredUnit.ts';
 import { err, ok } from '../../../domain/result.ts';
@@ -137,7 +138,6 @@ function shownValue(
   switch (value.kind) {
     case 'number': {
       const { text, unit } = showNumber(measure, value.value, unitSystem);
-      // A spread is a difference, which a °F point would shift.
       const spread = value.plusMinus === undefined ? '' : ` ± ${spreadText(measure, value.plusMinus, unitSystem)}`;
       return { text: text + spread, unit, tone: 'plain' };
     }
@@ -155,10 +155,12 @@ function shownValue(
   }
 }
 
+/** To two figures; as a difference, which a °F point would shift. */
 function spreadText(measure: Measure, plusMinus: number, unitSystem: UnitSystem): string {
   const unit = unitOf(measure, unitSystem);
   const spread = Math.abs(unit.fromOwn(plusMinus) - unit.fromOwn(0));
-  return showNumber({ dimension: null, units: [PLAIN_UNIT] }, Number(spread.toPrecision(2)), 'metric').text;
+  const decimals = spread === 0 ? 0 : Math.min(MOST_DECIMALS, Math.max(0, 1 - Math.floor(Math.log10(spread))));
+  return formatNumber(spread, decimals);
 }
 
-const PLAIN_UNIT = { symbol: '', spellings: [], toOwn: (typed: number) => typed, fromOwn: (own: number) => own };
+const MOST_DECIMALS = 6;

@@ -24,7 +24,7 @@ export const hotWater = defineWorksheet({
     outputKw: number('Output of the heater', POWER, [0, 1000], { help: 'Output, not input.' }),
     coldInletC: reading('coldInletC', { alsoCalled: ['coldC'] }),
     hotOutletC: reading('hotOutletC', { alsoCalled: ['hotC'] }),
-    hotWaterFlowLPerMin: reading('hotWaterFlowLPerMin', { alsoCalled: ['flowLPerMin'] }),
+    hotWaterFlowLPerMin: reading('hotWaterFlowLPerMin', { points: [null], alsoCalled: ['flowLPerMin'] }),
     mixedOutletC: reading('mixedOutletC', { alsoCalled: ['mixedC', 'waterC'] }),
   },
   workOut({ outputKw, coldInletC, hotOutletC, hotWaterFlowLPerMin, mixedOutletC }) {

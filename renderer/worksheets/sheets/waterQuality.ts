@@ -24,7 +24,7 @@ export const waterQuality = defineWorksheet({
   answers: 'The hardness the fill may have, how much demineralised water it takes, and what pH and conductivity mean.',
   group: 'Hot water and water quality',
   fields: {
-    hardnessMmolPerL: reading('hardnessMmolPerL', { label: 'Hardness of the fill water' }),
+    hardnessMmolPerL: reading('hardnessMmolPerL', { label: 'Hardness of the fill water', points: ['before'] }),
     deminMmolPerL: number('Hardness of demineralised water', HARDNESS, [0, 10], {
       usual: '0',
       alsoCalled: ['demineralised'],
@@ -39,11 +39,14 @@ export const waterQuality = defineWorksheet({
       help: 'Circulating heaters and combis hold less than 0.3 L/kW.',
     }),
     edition: choice('By', EDITIONS, '2005'),
-    waterPh: reading('waterPh', { label: 'pH of the system water', alsoCalled: ['ph'] }),
+    waterPh: reading('waterPh', { label: 'pH of the system water', points: ['after'], alsoCalled: ['ph'] }),
     metal: choice('Aluminium in the system', { no: 'no', yes: 'yes' }, 'no'),
     weeksSinceFill: number('Filled', WEEKS, [0, 10_000], { help: 'Weeks ago; water settles in 6–8 weeks.' }),
-    conductivityUsPerCm: reading('conductivityUsPerCm'),
-    chlorideMgPerL: reading('chlorideMgPerL'),
+    conductivityUsPerCm: reading('conductivityUsPerCm', {
+      label: 'Conductivity of the system water',
+      points: ['after'],
+    }),
+    chlorideMgPerL: reading('chlorideMgPerL', { label: 'Chloride in the system water', points: ['after'] }),
   },
   workOut(given) {
     const {

@@ -27,10 +27,10 @@ export function PlaceRow({
   const record = useAct('visits.recordReading');
   const [isAsking, setIsAsking] = useState(false);
   const [problem, setProblem] = useState<string | null>(null);
-  const { label, text, unit, step, item, quantity, sample, standing } = place;
+  const { label, text, unit, words, step, item, quantity, sample, standing } = place;
   const point = pointWords(place.point, view.sheet);
   const where = [item.label, item.kind === 'series' ? `sample ${sample}` : point].filter(Boolean).join(', ');
-  const number = `${text}${unit === '' || text.includes(unit) ? '' : ` ${unit}`}`;
+  const act = standing === null ? 'Put there' : isAsking ? 'Replace it' : 'Replace …';
 
   const write = async () => {
     const inHand = instruments.inHand(instrumentKindFor(quantity));
@@ -61,7 +61,7 @@ export function PlaceRow({
       instrumentId: inHand.state === 'chosen' ? inHand.instrumentId : null,
       measuredById: staffId,
     });
-    if (reply.ok) onPut(`${label} ${number} is kept: ${where}.`);
+    if (reply.ok) onPut(`${label} ${words} is kept: ${where}.`);
     setProblem(reply.ok ? null : saveErrorWords(reply.error));
     setIsAsking(false);
   };
@@ -69,7 +69,7 @@ export function PlaceRow({
   return (
     <tr>
       <th scope="row">
-        {label} <b>{number}</b>
+        {label} <b>{words}</b>
       </th>
       <td>
         {where}
@@ -89,13 +89,13 @@ export function PlaceRow({
         <Button
           variant="default"
           loading={openStep.isBusy || record.isBusy}
-          aria-label={`${isAsking ? 'Replace' : 'Put'} ${label} ${number}: ${where}`}
+          aria-label={`${act}: ${label} ${words}, ${where}`}
           onClick={() => {
             if (standing !== null && !isAsking) setIsAsking(true);
             else void write();
           }}
         >
-          {standing === null ? 'Put there' : isAsking ? 'Replace it' : 'Replace …'}
+          {act}
         </Button>
       </td>
     </tr>

@@ -90,7 +90,7 @@ function OneVisit({
 
   if (!asked && !hasOnFile) return null;
   return (
-    <Panel title="Use in this visit">
+    <Panel title={asked ? 'Use in this visit' : 'From this visit'}>
       {visit}
       {hasOnFile ? (
         <Group mt="xs">

@@ -7,6 +7,7 @@ import type { RecordedReading, RunRecord } from '../../../domain/procedure/runRe
 import { parseTyped } from '../../../domain/quantity/parseTyped.ts';
 import type { UnitSystem } from '../../../domain/quantity/preferredUnit.ts';
 import type { QuantityKey } from '../../../domain/quantity/quantities.ts';
+import { readNumberText } from '../../../domain/quantity/readNumberText.ts';
 import type { RunAnalysis } from '../../run/analyseRun.ts';
 import { type TypedInputs, typedNumber } from '../core/evaluate.ts';
 import type { NumberField } from '../core/fields.ts';
@@ -17,6 +18,8 @@ export type Place = {
   readonly label: string;
   readonly text: string;
   readonly unit: string;
+  /** With its unit, the one typed behind it or the one of the box. */
+  readonly words: string;
   readonly step: SheetStep;
   readonly item: StepItem;
   readonly quantity: QuantityKey;
@@ -50,7 +53,7 @@ export function placesInRun(
   };
 }
 
-type Slot = Omit<Place, 'key' | 'label' | 'text' | 'unit'> & { readonly mayBeWritten: boolean };
+type Slot = Omit<Place, 'key' | 'label' | 'text' | 'unit' | 'words'> & { readonly mayBeWritten: boolean };
 
 function slotsOf(
   step: SheetStep,
@@ -101,5 +104,7 @@ function placeOf(
   // The same number again is no new reading.
   if (standing !== null && standing.valueOwn === read.value.valueOwn) return null;
   const place = `${key} ${slot.item.key} ${slot.quantity} ${slot.sample}`;
-  return { key: place, label: field.label, text: text.trim(), unit, ...slot };
+  const plain = text.trim();
+  const hasUnit = unit === '' || readNumberText(plain)?.rest !== '';
+  return { key: place, label: field.label, text: plain, unit, words: hasUnit ? plain : `${plain} ${unit}`, ...slot };
 }
