@@ -48,7 +48,7 @@ function Choice({ field, typed, onType }: Props<ChoiceField>) {
 }
 
 /** What a choice beside its label has room for. */
-const MOST_LETTERS_BESIDE = 24;
+const MOST_LETTERS_BESIDE = 25;
 
 function NumberBox({ field, typed, problem, onType }: Props<NumberField>) {
   const unitSystem = useUnitSystem();
