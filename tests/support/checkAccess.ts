@@ -4,8 +4,16 @@ import type { Page } from 'playwright-core';
 
 export type AccessProblem = { readonly screen: string; readonly rule: string; readonly where: string };
 
-export async function checkAccess(page: Page, screen: string): Promise<readonly AccessProblem[]> {
-  const { violations } = await new AxeBuilder({ page }).setLegacyMode(true).analyze();
+/** `within`, `rules`: a part of the page, or of what axe knows, where the rest has been looked at already. */
+export async function checkAccess(
+  page: Page,
+  screen: string,
+  { within, rules }: { readonly within?: string; readonly rules?: readonly string[] } = {},
+): Promise<readonly AccessProblem[]> {
+  const axe = new AxeBuilder({ page }).setLegacyMode(true);
+  if (within !== undefined) axe.include(within);
+  if (rules !== undefined) axe.withRules([...rules]);
+  const { violations } = await axe.analyze();
   return violations
     .filter(({ impact }) => impact === 'serious' || impact === 'critical')
     .map(({ id, nodes }) => ({
