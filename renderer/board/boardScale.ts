@@ -12,7 +12,7 @@ export type BoardScale = {
 export type BoardView = 'day' | 'week';
 
 /** Wide enough for the time in a visit of an hour and a half. */
-const PX_PER_MIN = { day: 1.5, week: 0.5 } as const;
+const PX_PER_MIN = { day: 0.9, week: 0.5 } as const;
 const USUAL_FROM_MIN = 420;
 const USUAL_TO_MIN = 1080;
 export const SNAP_MIN = 15;

@@ -22,6 +22,7 @@ import { RouteLink } from '../RouteLink.tsx';
 import { LicencePanel } from './LicencePanel.tsx';
 import { StaffFieldset } from './StaffFieldset.tsx';
 import { TrainingPanel } from './TrainingPanel.tsx';
+import { WorkTimePanels } from './WorkTimePanels.tsx';
 
 export function StaffMemberScreen({ staffId }: { readonly staffId: string }) {
   const staff = useOperation('staff.list', {});
@@ -52,6 +53,7 @@ function Member({ person }: { readonly person: StaffMember }) {
     <>
       <LicencePanel person={person} mayEdit={mayEdit} />
       <TrainingPanel person={person} mayEdit={mayEdit} />
+      <WorkTimePanels staffId={person.staffId} mayEdit={mayEdit} />
       <div className="lo-columns">
         <Panel
           title="Particulars"

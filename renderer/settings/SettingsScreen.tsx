@@ -15,6 +15,7 @@ import { useAct } from '../operations/useAct.ts';
 import { useShortcuts } from '../shortcuts/Shortcuts.tsx';
 import { CompanyFields } from './CompanyFields.tsx';
 import { companyFromForm, companyToForm } from './companyForm.ts';
+import { TravelPanel } from './TravelPanel.tsx';
 
 const LOOK_WORDS: Readonly<Record<LookName, string>> = {
   computer: 'As the computer',
@@ -33,6 +34,7 @@ export function SettingsScreen() {
         <LookPanel />
       </div>
       {company !== null && mayEdit ? <CompanyPanel company={company} /> : null}
+      {mayEdit ? <TravelPanel /> : null}
       <Panel title="This program">
         <Facts
           facts={[

@@ -1,5 +1,6 @@
 /** Who goes: everybody who could, what each does there, and why somebody may not do the gas work. */
 import { NativeSelect } from '@mantine/core';
+import { obstacleWords } from '../board/conflictWords.ts';
 import { readDay } from '../form/FormReader.ts';
 import { Answer } from '../kit/Answer.tsx';
 import { dayWords } from '../kit/dayWords.ts';
@@ -42,7 +43,7 @@ export function CrewFields({
             <Note tone="caution">Nobody here is a technician or helper yet. Add them under People.</Note>
           ) : (
             <div className="lo-pairs">
-              {people.map(({ staffId, name, problem }) => (
+              {people.map(({ staffId, name, problem, obstacles }) => (
                 <div key={staffId} className="lo-crew">
                   <div>
                     <strong>{name}</strong>
@@ -57,6 +58,13 @@ export function CrewFields({
                         </>
                       )}
                     </div>
+                    {obstacles
+                      .filter(({ code }) => code !== 'licence')
+                      .map((obstacle) => (
+                        <div key={obstacle.code} style={{ color: 'var(--lo-ochre)' }}>
+                          {obstacleWords(obstacle)}
+                        </div>
+                      ))}
                   </div>
                   <NativeSelect
                     aria-label={`${name}: part in the visit`}
