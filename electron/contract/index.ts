@@ -7,6 +7,7 @@ import { customerOperations } from './customers.ts';
 import { dueOperations } from './dues.ts';
 import { importOperations } from './imports.ts';
 import type { ErrorOf, Reply } from './operation.ts';
+import { outputOperations } from './outputs.ts';
 import { peopleOperations } from './people.ts';
 import { registrationOperations } from './registrations.ts';
 import { sheetOperations } from './sheets.ts';
@@ -21,6 +22,7 @@ export const contract = {
   ...visitOperations,
   ...workforceOperations,
   ...boardOperations,
+  ...outputOperations,
   ...registrationOperations,
   ...dueOperations,
   ...backupOperations,

@@ -12,6 +12,7 @@ import { finishHandlers } from './finishHandlers.ts';
 import type { Handlers } from './handler.ts';
 import { importHandlers } from './imports/importHandlers.ts';
 import { makeSafeHandlers } from './makeSafeHandlers.ts';
+import { outputHandlers } from './outputHandlers.ts';
 import { packetHandlers } from './packetHandlers.ts';
 import { peopleHandlers } from './peopleHandlers.ts';
 import { readingHandlers } from './readingHandlers.ts';
@@ -34,6 +35,7 @@ export const handlers: Handlers<OperationName> = {
   ...bookingHandlers,
   ...workforceHandlers,
   ...boardHandlers,
+  ...outputHandlers,
   ...runHandlers,
   ...readingHandlers,
   ...waitHandlers,

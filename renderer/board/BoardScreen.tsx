@@ -20,6 +20,7 @@ import { ConflictList } from './ConflictList.tsx';
 import { type Carried, createCarryStore } from './carryStore.ts';
 import { DispatchBoard } from './DispatchBoard.tsx';
 import { type BoardSpot, firstSpot, hasSpot } from './neighbour.ts';
+import { OutputsBar } from './OutputsBar.tsx';
 import { UnplacedList } from './UnplacedList.tsx';
 import { useBoardActs } from './useBoardActs.ts';
 import { usePointerCarry } from './usePointerCarry.ts';
@@ -151,6 +152,7 @@ function Board({
             <Button variant="default" disabled={acts.undoLabel === null} onClick={() => void acts.undo()}>
               Undo
             </Button>
+            <OutputsBar rows={rows} days={days} />
           </Group>
         </Group>
         <ErrorText error={acts.error} />

@@ -1,0 +1,117 @@
+/** What a day sheet says, gathered for one person and day. */
+import { findAppliance, listMakeSafes } from '../../db/appliances.ts';
+import { findCustomer } from '../../db/customers.ts';
+import type { ReadableDb } from '../../db/openStore.ts';
+import { findCompany } from '../../db/people.ts';
+import { listSitePlaces } from '../../db/planning.ts';
+import { findNewestRevision } from '../../db/sheets.ts';
+import { findVisit } from '../../db/visits.ts';
+import { READINESS_ITEMS } from '../../domain/procedure/readiness.ts';
+import { type Coordinates, travelMinutes } from '../../domain/schedule/travel.ts';
+import type { BoardJob, BoardVisit } from '../contract/board.ts';
+import { clockText, type DaySheet, type DaySheetStop } from '../documents/daySheet/daySheetBlocks.ts';
+import { vanParts } from '../documents/daySheet/vanParts.ts';
+import { weekdayText } from '../documents/documentDates.ts';
+import { readBoardVisits, readTravel } from './boardRows.ts';
+import { notFound } from './handler.ts';
+import { readWorkers } from './workers.ts';
+
+const KIND_TEXT: Readonly<Record<BoardJob['kind'], string>> = {
+  startup: 'Startup',
+  service: 'Annual service',
+  repair: 'Repair',
+  'follow-up': 'Follow-up',
+};
+
+export function readDaySheet(db: ReadableDb, staffId: string, on: string): DaySheet {
+  const company = findCompany(db) ?? notFound('companies', 'this');
+  const worker = readWorkers(db, { from: on, to: on }).find((one) => one.staffId === staffId);
+  const travel = readTravel(db);
+  const visits = readBoardVisits(db, { from: on, to: on })
+    .filter((visit) => visit.crew.some((member) => member.staffId === staffId))
+    .toSorted((a, b) => (startOf(a) ?? 0) - (startOf(b) ?? 0));
+  const base = placeOf(worker?.base ?? NOWHERE) ?? placeOf(travel);
+  const stops: DaySheetStop[] = [];
+  let from: Coordinates | null = base;
+  for (const visit of visits) {
+    const place = placeOf(visit);
+    stops.push(toStop(db, visit, travelMinutes(from, place, travel)));
+    from = place;
+  }
+  const endMin = stops.at(-1)?.toMin ?? null;
+  const wayHome = visits.length === 0 ? null : travelMinutes(from, base, travel);
+  return {
+    companyName: company.name,
+    technicianName: worker?.name ?? '',
+    dayText: weekdayText(on),
+    stops,
+    homeMin: endMin === null || wayHome === null ? null : Math.min(1439, endMin + wayHome),
+  };
+}
+
+export function jobText(job: BoardJob): string {
+  return `${KIND_TEXT[job.kind]} ${job.model}`;
+}
+
+export function minuteOf(wallTime: string | null): number | null {
+  if (wallTime === null) return null;
+  const [hours, minutes] = wallTime.split(':');
+  return Number(hours) * 60 + Number(minutes);
+}
+
+const NOWHERE = { latitude: null, longitude: null };
+
+function startOf(visit: BoardVisit): number | null {
+  return visit.startMin ?? minuteOf(visit.plannedFrom);
+}
+
+function placeOf({ latitude, longitude }: { readonly latitude: number | null; readonly longitude: number | null }) {
+  return latitude === null || longitude === null ? null : { latitude, longitude };
+}
+
+function toStop(db: ReadableDb, visit: BoardVisit, wayMin: number | null): DaySheetStop {
+  const [site] = listSitePlaces(db, [visit.siteId]);
+  const customer = findCustomer(db, visit.customerId);
+  const fromMin = startOf(visit);
+  return {
+    fromMin,
+    toMin: fromMin === null ? null : Math.min(1440, fromMin + visit.durationMin),
+    wayMin,
+    promised: promisedText(visit),
+    state: visit.state,
+    customerName: visit.customerName,
+    phone: customer?.party.phoneTyped ?? null,
+    address: [visit.street, [site?.postcode, visit.city].filter(Boolean).join(' ')].join(', '),
+    access: site?.access ?? null,
+    crew: visit.crew.map(({ name }) => name),
+    note: findVisit(db, visit.visitId)?.note ?? null,
+    jobs: visit.jobs.map((job) => {
+      const sheetId = findAppliance(db, job.applianceId)?.sheetId ?? null;
+      const revision = sheetId === null ? undefined : findNewestRevision(db, sheetId);
+      return {
+        kind: KIND_TEXT[job.kind],
+        appliance: `${job.maker} ${job.model}`,
+        serial: job.serial,
+        fuel: job.fuel?.replaceAll('-', ' ') ?? null,
+        inputKw: job.ratedInputKw,
+        sheet: revision === undefined ? null : `${revision.title}, revision ${revision.revision}`,
+        parts: vanParts(job.kind),
+        readinessGaps: job.openReadiness.map((key) => READINESS_ITEMS.find((item) => item.key === key)?.label ?? key),
+        makeSafes: listMakeSafes(db, job.applianceId)
+          .filter(({ makeSafe }) => makeSafe.closedAt === null)
+          .map(
+            ({ makeSafe }) => `${makeSafe.what}${makeSafe.isolatedHow === null ? '' : ` (${makeSafe.isolatedHow})`}`,
+          ),
+      };
+    }),
+  };
+}
+
+function promisedText({ promisedOn, plannedOn, plannedFrom, plannedTo }: BoardVisit): string | null {
+  if (promisedOn === null) return null;
+  const [from, to] = [minuteOf(plannedFrom), minuteOf(plannedTo)];
+  const window = [from, to].flatMap((minute) => (minute === null ? [] : [clockText(minute)])).join('–');
+  return [promisedOn === plannedOn ? null : weekdayText(promisedOn), window || 'some time that day']
+    .filter((part) => part !== null)
+    .join(', ');
+}
