@@ -21,7 +21,7 @@ import {
 export type VisitRecord = typeof visits.$inferSelect;
 export type JobRecord = typeof jobs.$inferSelect;
 
-/** Jobs with where their appliance stands and the visit that is to do them, cancelled ones apart. */
+/** Jobs with where their appliance stands and the visit that is to do them or did. */
 export function listJobs(
   db: ReadableDb,
   filter: {
@@ -31,7 +31,9 @@ export function listJobs(
     readonly isWaiting?: boolean;
   },
 ) {
-  const hasVisit = sql`EXISTS (SELECT 1 FROM ${visitJobs} JOIN ${visits} ON ${visits.id} = ${visitJobs.visitId} WHERE ${visitJobs.jobId} = ${jobs.id} AND ${visits.state} <> 'cancelled')`;
+  // A visit that ended without finishing the work (site not ready, return needed, made safe) leaves the job waiting again.
+  const counts = sql`${visits.state} <> 'cancelled' AND (${visits.outcome} IS NULL OR ${visits.outcome} = 'finished')`;
+  const hasVisit = sql`EXISTS (SELECT 1 FROM ${visitJobs} JOIN ${visits} ON ${visits.id} = ${visitJobs.visitId} WHERE ${visitJobs.jobId} = ${jobs.id} AND ${counts})`;
   const conditions = [
     filter.isWaiting ? and(isNull(jobs.closedAt), sql`NOT ${hasVisit}`) : undefined,
     filter.applianceId === null ? undefined : eq(jobs.applianceId, filter.applianceId),
@@ -49,7 +51,7 @@ export function listJobs(
       openMakeSafes: sql<number>`(SELECT count(*) FROM ${makeSafes} WHERE ${makeSafes.applianceId} = ${appliances.id} AND ${makeSafes.closedAt} IS NULL)`,
       visitId: sql<
         string | null
-      >`(SELECT ${visitJobs.visitId} FROM ${visitJobs} JOIN ${visits} ON ${visits.id} = ${visitJobs.visitId} WHERE ${visitJobs.jobId} = ${jobs.id} AND ${visits.state} <> 'cancelled' ORDER BY ${visits.plannedOn} DESC LIMIT 1)`,
+      >`(SELECT ${visitJobs.visitId} FROM ${visitJobs} JOIN ${visits} ON ${visits.id} = ${visitJobs.visitId} WHERE ${visitJobs.jobId} = ${jobs.id} AND ${counts} ORDER BY ${visits.plannedOn} DESC LIMIT 1)`,
     })
     .from(jobs)
     .innerJoin(appliances, eq(appliances.id, jobs.applianceId))

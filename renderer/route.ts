@@ -19,6 +19,7 @@ export const ROUTES = {
   appliance: '/appliances/:applianceId',
   'edit-appliance': '/appliances/:applianceId/edit',
   jobs: '/jobs',
+  'wasted-trips': '/jobs/wasted-trips',
   job: '/jobs/:jobId',
   board: '/board/:day?',
   visits: '/visits/:day?',

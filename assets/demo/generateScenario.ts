@@ -178,6 +178,7 @@ const made: Scenario = scenario.parse({
   customers,
   visits,
   upcoming,
+  wastedTrips: wasteTrips(),
   openJobs,
   registrations,
   makeSafes,
@@ -576,6 +577,26 @@ function bookServices(): Scenario['upcoming'] {
     }
   }
   return booked;
+}
+
+/** A few of the last year's startups took a second trip. */
+function wasteTrips(): Scenario['wastedTrips'] {
+  const reasons = [
+    { code: 'no-gas', isChargeable: true, note: 'meter not set yet' },
+    { code: 'vent-unfinished', isChargeable: true, note: 'terminal missing' },
+    { code: 'no-access', isChargeable: false, note: 'builder had the key' },
+    { code: 'no-gas', isChargeable: true, note: 'pipe test outstanding' },
+  ] as const;
+  const recent = visits.filter(
+    ({ kind, isDone, plannedOn }) =>
+      kind === 'startup' &&
+      isDone &&
+      Temporal.PlainDate.from(plannedOn).until(ANCHOR, { largestUnit: 'days' }).days < 360,
+  );
+  return reasons.flatMap((reason, index) => {
+    const visit = recent[index * 3];
+    return visit === undefined ? [] : [{ visitKey: visit.key, daysBefore: 5 + index, ...reason }];
+  });
 }
 
 /** Services that somebody should book: each with the day after which cover would be at stake. */

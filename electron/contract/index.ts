@@ -9,6 +9,7 @@ import { importOperations } from './imports.ts';
 import type { ErrorOf, Reply } from './operation.ts';
 import { outputOperations } from './outputs.ts';
 import { peopleOperations } from './people.ts';
+import { readinessOperations } from './readiness.ts';
 import { registrationOperations } from './registrations.ts';
 import { sheetOperations } from './sheets.ts';
 import { visitOperations } from './visits.ts';
@@ -23,6 +24,7 @@ export const contract = {
   ...workforceOperations,
   ...boardOperations,
   ...outputOperations,
+  ...readinessOperations,
   ...registrationOperations,
   ...dueOperations,
   ...backupOperations,

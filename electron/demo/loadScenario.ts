@@ -33,6 +33,7 @@ import {
   visitCrew,
   visitJobs,
   visits,
+  wastedTrips,
   workingHours,
 } from '../../db/schema/index.ts';
 import { findNewestRevision } from '../../db/sheets.ts';
@@ -87,6 +88,7 @@ export function loadScenario(store: Store, unmoved: Scenario, options: LoadOptio
     }
     for (const visit of data.visits) addVisit(writer, onWorkingDay(visit, data.anchorOn), ids);
     for (const visit of data.upcoming) addUpcoming(writer, visit, ids, data.anchorOn);
+    for (const trip of data.wastedTrips) addWastedTrip(writer, trip, data, ids);
     for (const openJob of data.openJobs) addOpenJob(writer, openJob, ids, options.now);
     for (const makeSafe of data.makeSafes) addMakeSafe(writer, makeSafe, data, ids);
     for (const visit of data.visits) sealVisit(writer, visit, ids);
@@ -212,6 +214,7 @@ function addVisit(writer: StoreWriter, visit: VisitOfScenario, ids: Ids): void {
     promisedOn: visit.isPencilled ? null : visit.plannedOn,
   });
   ids.set(visit.key, visitId);
+  ids.set(`job of ${visit.key}`, jobId);
   writer.insert(visitJobs, { visitId, jobId });
   writer.insert(visitCrew, { visitId, staffId: technicianId, role: 'licensed' });
   if (visit.kind === 'startup') {
@@ -300,6 +303,35 @@ function addUpcoming(writer: StoreWriter, visit: Scenario['upcoming'][number], i
   });
   writer.insert(visitJobs, { visitId, jobId });
   writer.insert(visitCrew, { visitId, staffId: idOf(ids, technicianKey), role: 'licensed' });
+}
+
+function addWastedTrip(writer: StoreWriter, trip: Scenario['wastedTrips'][number], data: Scenario, ids: Ids): void {
+  const visit = data.visits.find((one) => one.key === trip.visitKey);
+  if (visit === undefined) throw new Error(`no visit "${trip.visitKey}" to have been wasted before`);
+  const plannedOn = Temporal.PlainDate.from(visit.plannedOn).subtract({ days: trip.daysBefore }).toString();
+  const at = `${plannedOn}T13:20:00.000Z`;
+  const visitId = writer.insert(visits, {
+    siteId: idOf(ids, `site of ${visit.applianceKey}`),
+    state: 'finished',
+    plannedOn,
+    plannedFrom: visit.plannedFrom,
+    plannedTo: visit.plannedTo,
+    durationMin: visit.durationMin,
+    outcome: 'site-not-ready',
+    outcomeReason: trip.note,
+    endedAt: at,
+  });
+  writer.insert(visitJobs, { visitId, jobId: idOf(ids, `job of ${trip.visitKey}`) });
+  writer.insert(visitCrew, { visitId, staffId: idOf(ids, visit.technicianKey), role: 'licensed' });
+  const { code, isChargeable, note } = trip;
+  writer.insert(wastedTrips, {
+    visitId,
+    code,
+    isChargeable,
+    note,
+    recordedById: idOf(ids, visit.technicianKey),
+    recordedAt: at,
+  });
 }
 
 /** Read with the manometer rather than the analyser. */

@@ -11,6 +11,7 @@ import {
 } from '../contract/customers.ts';
 import { ROLES } from '../contract/operation.ts';
 import { INSTRUMENT_KINDS } from '../contract/people.ts';
+import { wastedTripCode } from '../contract/readiness.ts';
 import { base, minuteOfDay, skill, travelSettings, workingHours } from '../contract/workforce.ts';
 import { recordedRun } from './recordedRun.ts';
 
@@ -141,6 +142,16 @@ export const scenario = z.strictObject({
       plannedFrom: z.string(),
       plannedTo: z.string(),
       isPromised: z.boolean(),
+    }),
+  ),
+  /** Trips to a startup that could not be done that day, some days before it was. */
+  wastedTrips: z.array(
+    z.strictObject({
+      visitKey: key,
+      daysBefore: z.number().int(),
+      code: wastedTripCode,
+      isChargeable: z.boolean(),
+      note: z.string().nullable(),
     }),
   ),
   /** Asked for but not booked. */

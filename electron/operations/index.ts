@@ -15,6 +15,7 @@ import { makeSafeHandlers } from './makeSafeHandlers.ts';
 import { outputHandlers } from './outputHandlers.ts';
 import { packetHandlers } from './packetHandlers.ts';
 import { peopleHandlers } from './peopleHandlers.ts';
+import { readinessHandlers } from './readinessHandlers.ts';
 import { readingHandlers } from './readingHandlers.ts';
 import { recordHandlers } from './recordHandlers.ts';
 import { registrationHandlers } from './registrationHandlers.ts';
@@ -36,6 +37,7 @@ export const handlers: Handlers<OperationName> = {
   ...workforceHandlers,
   ...boardHandlers,
   ...outputHandlers,
+  ...readinessHandlers,
   ...runHandlers,
   ...readingHandlers,
   ...waitHandlers,

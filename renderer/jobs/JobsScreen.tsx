@@ -13,7 +13,14 @@ import { RouteLink } from '../RouteLink.tsx';
 export function JobsScreen() {
   const jobs = useOperation('jobs.list', {});
   return (
-    <Screen title="Jobs to book">
+    <Screen
+      title="Jobs to book"
+      action={
+        <RouteLink to="wasted-trips" params={{}}>
+          Wasted trips
+        </RouteLink>
+      }
+    >
       <Answer of={jobs}>
         {(rows) =>
           rows.length === 0 ? (

@@ -12,6 +12,7 @@ import { useAct } from '../operations/useAct.ts';
 import { useUnsaved } from '../shell/LeaveGuard.tsx';
 import { GasLoadGaps } from '../sites/GasLoadGaps.tsx';
 import { GasLoadNote } from '../sites/GasLoadNote.tsx';
+import { PhotoRequests } from './PhotoRequests.tsx';
 
 type Readiness = OutputOf<'jobs.getReadiness'>;
 type Given = Readiness['items'][number];
@@ -55,9 +56,10 @@ export function ReadinessPanel({
     >
       <Stack gap="md">
         <p className="lo-faint" style={{ margin: 0 }}>
-          Asked on the phone one to three days ahead and again the same morning. Ask for three photos: boiler front,
-          vent outside, gas meter. “Ready” said by a builder is not ready seen.
+          Asked on the phone one to three days ahead and again the same morning. “Ready” said by a builder is not ready
+          seen: ask for three photos.
         </p>
+        <PhotoRequests jobId={readiness.jobId} />
         {readiness.gasLoad === null ? null : <GasLoadNote balance={readiness.gasLoad} />}
         {siteId === null ? null : <GasLoadGaps siteId={siteId} />}
         <div>

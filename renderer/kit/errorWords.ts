@@ -50,6 +50,7 @@ const WORDS: { readonly [C in ErrorCode]: (data: DataByCode[C]) => string } = {
   'weekday-twice': ({ weekday }) => `${weekdayWords(weekday)} is there twice.`,
   'visit-changed': ({ plannedOn, startMin, crew }) =>
     `Somebody moved this visit meanwhile: it is now on ${dayWords(plannedOn)}${startMin === null ? '' : ` at ${clockWords(startMin)}`} with ${listAnd(crew)}. Nothing was changed; look again.`,
+  'visit-not-wasted': () => 'Only a visit that could not do its work was a wasted trip.',
   'not-on-crew': () => 'This person is not on the visit any more.',
   'dates-reversed': () => 'The second date is before the first.',
   'consent-missing': () => 'The office registers on the owner’s behalf only with the owner’s consent: give its date.',

@@ -69,6 +69,27 @@ export const CREW_ROLE_WORDS = {
   helper: 'helps',
 } as const;
 
+export const PHOTO_VIEW_WORDS = {
+  'boiler-front': 'boiler, front',
+  'vent-outside': 'vent outside',
+  'gas-meter': 'gas meter',
+} as const;
+
+export const WASTED_TRIP_WORDS = {
+  'no-gas': 'no gas, or meter not set',
+  'no-power': 'no power',
+  'vent-unfinished': 'vent not finished',
+  'system-empty': 'system empty',
+  'no-access': 'nobody opened',
+  'wrong-equipment': 'wrong model, parts or kit',
+  'controls-not-wired': 'thermostats not wired',
+  'no-heat-load': 'no heat load',
+  'permit-missing': 'permit missing',
+  'licence-or-training': 'our licence or training not right',
+  'instrument-not-in-date': 'our analyser not in date',
+  other: 'something else',
+} as const;
+
 export function optionsOf<K extends string>(words: Readonly<Record<K, string>>): readonly Option<K>[] {
   return (Object.keys(words) as K[]).map((value) => ({ value, label: words[value] }));
 }

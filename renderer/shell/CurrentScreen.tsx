@@ -14,6 +14,7 @@ import { ImportsScreen } from '../imports/ImportsScreen.tsx';
 import { InstrumentsScreen } from '../instruments/InstrumentsScreen.tsx';
 import { JobScreen } from '../jobs/JobScreen.tsx';
 import { JobsScreen } from '../jobs/JobsScreen.tsx';
+import { WastedTripsScreen } from '../jobs/WastedTripsScreen.tsx';
 import { Screen } from '../kit/Screen.tsx';
 import { PeopleScreen } from '../people/PeopleScreen.tsx';
 import { StaffMemberScreen } from '../people/StaffMemberScreen.tsx';
@@ -64,6 +65,8 @@ export function CurrentScreen({ place }: { readonly place: Exclude<Place, { scre
       return <EditApplianceScreen key={place.params.applianceId} applianceId={place.params.applianceId} />;
     case 'jobs':
       return <JobsScreen />;
+    case 'wasted-trips':
+      return <WastedTripsScreen />;
     case 'job':
       return <JobScreen key={place.params.jobId} jobId={place.params.jobId} />;
     case 'board':

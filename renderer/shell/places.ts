@@ -30,7 +30,7 @@ type PlaceName =
 
 export const PLACES: readonly PlaceEntry[] = [
   { screen: 'today', label: 'Today', key: 't', holds: [] },
-  { screen: 'jobs', label: 'Jobs to book', key: 'j', holds: ['job'] },
+  { screen: 'jobs', label: 'Jobs to book', key: 'j', holds: ['job', 'wasted-trips'] },
   { screen: 'board', label: 'Board', key: 'o', onlyFor: ['owner', 'dispatcher'], holds: [] },
   { screen: 'visits', label: 'Diary', key: 'd', holds: ['visit'] },
   {

@@ -25,6 +25,7 @@ import { SealPanel } from './SealPanel.tsx';
 import { arrivalWords } from './VisitCard.tsx';
 import { VisitFields } from './VisitFields.tsx';
 import { visitFromForm, visitToForm } from './visitForm.ts';
+import { mayBeWasted, WastedTripPanel } from './WastedTripPanel.tsx';
 
 export function VisitScreen({ visitId }: { readonly visitId: string }) {
   const found = useOperation('visits.get', { visitId });
@@ -153,6 +154,7 @@ function Visit({ visit }: { readonly visit: VisitRow }) {
           />
         )}
       </Panel>
+      {mayPlan && mayBeWasted(visit) ? <WastedTripPanel visit={visit} /> : null}
       {isAhead(visit) && mayCancel ? <CancelPanel visitId={visit.visitId} /> : null}
       {visit.jobs.some(({ isSealed }) => isSealed) ? <SealPanel visitId={visit.visitId} /> : null}
       <HistoryPanel entity="visits" entityId={visit.visitId} />
@@ -166,7 +168,7 @@ function MoveForm({ visit, onDone }: { readonly visit: VisitRow; readonly onDone
     draftKey: `visit.${visitId}`,
     operation: 'visits.update',
     initial: visitToForm(visit),
-    toInput: (values, reader) => ({ visitId, ...visitFromForm(values, reader) }),
+    toInput: (values, reader) => ({ visitId, baseRevision: visit.revision, ...visitFromForm(values, reader) }),
     onDone,
   });
   return (
