@@ -25,6 +25,8 @@ export const ROUTES = {
   visits: '/visits/:day?',
   visit: '/visit/:visitId',
   run: '/run/:visitId/:runId/:stepKey?',
+  deadlines: '/deadlines',
+  'service-due': '/service-due',
   registrations: '/registrations',
   registration: '/registrations/:applianceId',
   people: '/people',

@@ -2,6 +2,7 @@
 import { Button, Group } from '@mantine/core';
 import { useState } from 'react';
 import type { OutputOf } from '../../electron/contract/index.ts';
+import { CoverPanel } from '../cover/CoverPanel.tsx';
 import { AmountText } from '../kit/AmountText.tsx';
 import { Answer } from '../kit/Answer.tsx';
 import { capital } from '../kit/capital.ts';
@@ -110,6 +111,7 @@ function Appliance({ found, mayEdit }: { readonly found: OutputOf<'appliances.ge
           </Panel>
         ) : null}
       </div>
+      <CoverPanel applianceId={applianceId} />
       <HistoryPanel entity="appliances" entityId={applianceId} />
     </>
   );

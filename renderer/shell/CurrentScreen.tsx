@@ -10,6 +10,7 @@ import { BoardScreen } from '../board/BoardScreen.tsx';
 import { EditCustomerScreen, NewCustomerScreen } from '../customers/CustomerForm.tsx';
 import { CustomerScreen } from '../customers/CustomerScreen.tsx';
 import { CustomersScreen } from '../customers/CustomersScreen.tsx';
+import { DeadlinesScreen } from '../deadlines/DeadlinesScreen.tsx';
 import { ImportsScreen } from '../imports/ImportsScreen.tsx';
 import { InstrumentsScreen } from '../instruments/InstrumentsScreen.tsx';
 import { JobScreen } from '../jobs/JobScreen.tsx';
@@ -22,6 +23,7 @@ import { RouteLink } from '../RouteLink.tsx';
 import { RegistrationScreen } from '../registrations/RegistrationScreen.tsx';
 import { RegistrationsScreen } from '../registrations/RegistrationsScreen.tsx';
 import type { Place } from '../route.ts';
+import { ServiceDueScreen } from '../serviceDue/ServiceDueScreen.tsx';
 import { SettingsScreen } from '../settings/SettingsScreen.tsx';
 import { SheetScreen } from '../sheets/SheetScreen.tsx';
 import { SheetsScreen } from '../sheets/SheetsScreen.tsx';
@@ -75,6 +77,10 @@ export function CurrentScreen({ place }: { readonly place: Exclude<Place, { scre
       return <DiaryScreen day={place.params.day ?? null} />;
     case 'visit':
       return <VisitScreen key={place.params.visitId} visitId={place.params.visitId} />;
+    case 'deadlines':
+      return <DeadlinesScreen />;
+    case 'service-due':
+      return <ServiceDueScreen />;
     case 'registrations':
       return <RegistrationsScreen />;
     case 'registration':

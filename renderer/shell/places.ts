@@ -19,6 +19,8 @@ type PlaceName =
   | 'visits'
   | 'customers'
   | 'appliances'
+  | 'deadlines'
+  | 'service-due'
   | 'registrations'
   | 'people'
   | 'instruments'
@@ -40,6 +42,8 @@ export const PLACES: readonly PlaceEntry[] = [
     holds: ['customer', 'new-customer', 'edit-customer', 'new-site', 'site', 'edit-site', 'gas-supply'],
   },
   { screen: 'appliances', label: 'Appliances', key: 'a', holds: ['appliance', 'new-appliance', 'edit-appliance'] },
+  { screen: 'deadlines', label: 'Deadlines', key: 'l', holds: [] },
+  { screen: 'service-due', label: 'Service due', key: 'v', holds: [] },
   { screen: 'registrations', label: 'Registrations', key: 'r', holds: ['registration'] },
   { screen: 'people', label: 'People', key: 'p', holds: ['staff-member'] },
   { screen: 'instruments', label: 'Instruments', key: 'i', holds: [] },

@@ -71,7 +71,7 @@ async function oneAppliance(test: TestCore): Promise<BenchResult> {
     const on = `2019-03-${String((count % 28) + 1).padStart(2, '0')}`;
     return test.must('appliances.setDate', {
       applianceId,
-      date: { kind: 'sold', on, precision: 'day', source: 'invoice' },
+      date: { kind: 'occupied', on, precision: 'day', source: 'owner' },
     });
   };
   return {

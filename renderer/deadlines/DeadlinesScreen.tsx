@@ -1,0 +1,116 @@
+/** What has to be registered, by days left: narrowed by state, technician, maker and week, each line with what it lacks. */
+import { NativeSelect } from '@mantine/core';
+import { useEffect } from 'react';
+import type { DEADLINE_FILTERS } from '../../electron/contract/dues.ts';
+import type { OutputOf } from '../../electron/contract/index.ts';
+import { Answer } from '../kit/Answer.tsx';
+import { EmptyState } from '../kit/EmptyState.tsx';
+import { PageTurner } from '../kit/PageTurner.tsx';
+import { Screen } from '../kit/Screen.tsx';
+import { keyOf, optionsOf } from '../kit/tradeWords.ts';
+import { useKept } from '../kit/useKept.ts';
+import { useAppStatus } from '../operations/AppStatus.tsx';
+import { useOperation } from '../operations/useOperation.ts';
+import { usePages } from '../operations/usePages.ts';
+import { DeadlineTable } from './DeadlineTable.tsx';
+import { FILTER_WORDS } from './stageWords.ts';
+import { WeeksPanel } from './WeeksPanel.tsx';
+
+type Show = (typeof DEADLINE_FILTERS)[number];
+
+export function DeadlinesScreen() {
+  const [show, setShow] = useKept('deadlines.show', 'open');
+  const [staffId, setStaffId] = useKept('deadlines.staff', '');
+  const [maker, setMaker] = useKept('deadlines.maker', '');
+  const [week, setWeek] = useKept('deadlines.week', '');
+  const { today } = useAppStatus();
+  const narrowed = { staffId: staffId === '' ? null : staffId, maker: maker === '' ? null : maker };
+  const overview = useOperation('deadlines.get', narrowed);
+  return (
+    <Screen title="Deadlines">
+      <Answer of={overview}>
+        {(counts) => (
+          <>
+            <div className="lo-fields">
+              <NativeSelect
+                label="Show"
+                value={show}
+                data={[...optionsOf(FILTER_WORDS)]}
+                onChange={(event) => setShow(event.currentTarget.value)}
+              />
+              <NativeSelect
+                label="Technician"
+                value={staffId}
+                data={[{ value: '', label: 'everybody' }, ...counts.technicians.map(technicianOption)]}
+                onChange={(event) => setStaffId(event.currentTarget.value)}
+              />
+              <NativeSelect
+                label="Maker"
+                value={maker}
+                data={[{ value: '', label: 'all' }, ...counts.makers.map(makerOption)]}
+                onChange={(event) => setMaker(event.currentTarget.value)}
+              />
+            </div>
+            <WeeksPanel counts={counts} today={today} week={week} onWeek={setWeek} />
+          </>
+        )}
+      </Answer>
+      <Deadlines filter={{ ...narrowed, show: keyOf(FILTER_WORDS, show) ?? 'open', week: week === '' ? null : week }} />
+    </Screen>
+  );
+}
+
+function Deadlines({
+  filter,
+}: {
+  readonly filter: {
+    readonly show: Show;
+    readonly staffId: string | null;
+    readonly maker: string | null;
+    readonly week: string | null;
+  };
+}) {
+  const pages = usePages(JSON.stringify(filter));
+  const found = useOperation('deadlines.list', { ...filter, after: pages.after });
+  const { askAgain } = found;
+  const uncounted = found.state === 'ready' ? found.value.uncounted : 0;
+  useEffect(() => {
+    if (uncounted === 0) return;
+    const timer = setTimeout(askAgain, ASK_AGAIN_MS);
+    return () => clearTimeout(timer);
+  });
+  return (
+    <Answer of={found}>
+      {({ rows, next }) => (
+        <>
+          {rows.length === 0 ? (
+            <EmptyState title={filter.show === 'open' && filter.week === null ? 'Nothing open' : 'Nothing like that'}>
+              Every appliance with a date a maker’s window can run from appears here until its registration is
+              confirmed.
+            </EmptyState>
+          ) : (
+            <DeadlineTable rows={rows} />
+          )}
+          {uncounted > 0 ? (
+            <p className="lo-faint" role="status">
+              Counting what is missing in {uncounted} more …
+            </p>
+          ) : null}
+          <PageTurner pages={pages} next={next} />
+        </>
+      )}
+    </Answer>
+  );
+}
+
+const ASK_AGAIN_MS = 400;
+
+type Counts = OutputOf<'deadlines.get'>;
+
+function technicianOption({ staffId, name, count }: Counts['technicians'][number]) {
+  return { value: staffId, label: `${name} (${count})` };
+}
+
+function makerOption({ maker, count }: Counts['makers'][number]) {
+  return { value: maker, label: `${maker} (${count})` };
+}
