@@ -52,6 +52,9 @@ export function listJobs(
       visitId: sql<
         string | null
       >`(SELECT ${visitJobs.visitId} FROM ${visitJobs} JOIN ${visits} ON ${visits.id} = ${visitJobs.visitId} WHERE ${visitJobs.jobId} = ${jobs.id} AND ${counts} ORDER BY ${visits.plannedOn} DESC LIMIT 1)`,
+      lastOutcome: sql<
+        string | null
+      >`(SELECT ${visits.outcome} FROM ${visitJobs} JOIN ${visits} ON ${visits.id} = ${visitJobs.visitId} WHERE ${visitJobs.jobId} = ${jobs.id} AND ${visits.outcome} IS NOT NULL ORDER BY ${visits.endedAt} DESC LIMIT 1)`,
     })
     .from(jobs)
     .innerJoin(appliances, eq(appliances.id, jobs.applianceId))

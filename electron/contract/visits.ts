@@ -39,7 +39,10 @@ const jobRow = z.strictObject({
   /** Blocking readiness items not yet answered yes. */
   openReadiness: z.array(z.string()),
   openMakeSafes: z.number().int(),
+  /** The visit that is to do it; one that ended without finishing it has given it back. */
   visitId: id.nullable(),
+  /** How the visit before ended, when it has to be come back to. */
+  returnBecause: visitOutcome.nullable(),
 });
 
 const crewMember = z.strictObject({ staffId: id, name: z.string(), role: crewRole });
@@ -116,6 +119,8 @@ const itemRef = { ...runRef, stepKey: z.string().max(100), itemKey: z.string().m
 /** What every write into a run may answer. */
 const runErrors = {
   'run-sealed': z.strictObject({ sealedAt: instant }),
+  /** It ended without being finished: what is read now belongs to a return trip. */
+  'visit-ended': z.strictObject({ outcome: visitOutcome, endedAt: instant.nullable() }),
   'step-not-open': z.strictObject({ stepKey: z.string() }),
   'no-such-item': z.strictObject({ stepKey: z.string(), itemKey: z.string() }),
   'needs-licence': licenceProblem,
@@ -253,6 +258,18 @@ export const visitOperations = {
       'no-sheet': z.strictObject({ applianceId: id, fuel: fuel.nullable() }),
       'fuel-unknown': z.strictObject({ applianceId: id }),
       'visit-cancelled': nothing,
+      'needs-licence': licenceProblem,
+    },
+  }),
+  /** Comes back to what a visit left open: its runs are taken up again, and what has grown too old is asked once more. */
+  'visits.beginReturn': operation({
+    access: ['technician', 'owner'],
+    input: z.strictObject({ visitId: id }),
+    output: z.strictObject({ visitId: id, runs: z.array(z.strictObject({ jobId: id, runId: id })) }),
+    errors: {
+      'no-return-needed': nothing,
+      'no-sheet': z.strictObject({ applianceId: id, fuel: fuel.nullable() }),
+      'fuel-unknown': z.strictObject({ applianceId: id }),
       'needs-licence': licenceProblem,
     },
   }),

@@ -57,6 +57,8 @@ export const bookingHandlers: Handlers<
       openReadiness: [...(open.get(row.job.id) ?? [])],
       openMakeSafes: row.openMakeSafes,
       visitId: row.visitId,
+      returnBecause:
+        row.visitId !== null || row.lastOutcome === 'finished' ? null : (row.lastOutcome as 'return-needed' | null),
     }));
   },
 

@@ -5,10 +5,12 @@ import type { ReadableDb } from '../../db/openStore.ts';
 import { isStepOpened } from '../../db/runs.ts';
 import { findVisit } from '../../db/visits.ts';
 import type { FuelKey, ItemKind, ItemOf, SheetStep, StepItem } from '../../domain/procedure/modelSheet.ts';
+import type { VisitRow } from '../contract/visits.ts';
 import { fail, notFound } from './handler.ts';
 import { requireLicence } from './licensing.ts';
 import { findItem, findStep, type LoadedRun, loadRun } from './runState.ts';
 
+type VisitOutcome = NonNullable<VisitRow['outcome']>;
 export type RunRef = { readonly visitId: string; readonly runId: string };
 export type ItemRef = RunRef & { readonly stepKey: string; readonly itemKey: string };
 
@@ -30,10 +32,18 @@ export function requireOpenStep(
   ref: RunRef & { readonly stepKey: string },
 ): { readonly loaded: LoadedRun; readonly step: SheetStep } {
   const loaded = requireOpenRun(db, ref);
+  requireVisitGoesOn(db, ref.visitId);
   const step = findStep(loaded, ref.stepKey);
   if (step === undefined || !isStepOpened(db, ref.runId, ref.stepKey))
     return fail('step-not-open', { stepKey: ref.stepKey });
   return { loaded, step };
+}
+
+/** After a visit that left something open, work goes on in a return trip, which asks again for what has grown too old. */
+function requireVisitGoesOn(db: ReadableDb, visitId: string): void {
+  const visit = findVisit(db, visitId);
+  if (visit === undefined || visit.outcome === null || visit.outcome === 'finished') return;
+  fail('visit-ended', { outcome: visit.outcome as VisitOutcome, endedAt: visit.endedAt });
 }
 
 export function requireOpenItem<K extends ItemKind>(db: ReadableDb, ref: ItemRef, ...kinds: readonly K[]): OpenItem<K> {

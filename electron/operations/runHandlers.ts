@@ -1,11 +1,7 @@
-/** Walking a run: beginning it, opening its steps, answering, photographing and signing off. */
-import { findAppliance, findApplianceSummary, listFuelStates } from '../../db/appliances.ts';
 import { findAttachment } from '../../db/attachments.ts';
-import type { ReadableDb } from '../../db/openStore.ts';
 import { isInstrument } from '../../db/people.ts';
 import {
   findPhotoLink,
-  findRunOfJob,
   findSignOff,
   isStepOpened,
   listAnswers,
@@ -13,24 +9,23 @@ import {
   listReadingsBefore,
   readRunRecord,
 } from '../../db/runs.ts';
-import { attachmentLinks, runAnswers, runSteps, runs, signOffs, visits } from '../../db/schema/index.ts';
+import { attachmentLinks, runAnswers, runSteps, runs, signOffs } from '../../db/schema/index.ts';
 import { findLastSealSha256 } from '../../db/seals.ts';
-import { findNewestRevision, listSheetRevisions, type SheetRevisionRow } from '../../db/sheets.ts';
-import { findGasSupply } from '../../db/sites.ts';
-import { findVisit, listVisitJobs } from '../../db/visits.ts';
+import { findVisit } from '../../db/visits.ts';
 import { failedTest } from '../../domain/procedure/failedTest.ts';
-import type { FuelKey, ModelSheet, StepItem } from '../../domain/procedure/modelSheet.ts';
+import type { StepItem } from '../../domain/procedure/modelSheet.ts';
 import { ADVICE_ANSWER } from '../../domain/procedure/progress/findingsByItem.ts';
 import { isQuantityKey } from '../../domain/quantity/quantities.ts';
+import { beginVisit, returnTripOf } from './beginVisit.ts';
 import { actorOf, fail, type Handlers, notFound } from './handler.ts';
-import { listRunPeople, requireLicence } from './licensing.ts';
-import { ensureRegistration } from './registrationRows.ts';
+import { listRunPeople } from './licensing.ts';
 import { requireLicensedFor, requireOpenItem, requireOpenRun, requireWhoDidIt } from './runGuards.ts';
 import { findStep, loadRun, readRunState } from './runState.ts';
 import { readVisitRows } from './visitRows.ts';
 
 export const runHandlers: Handlers<
   | 'visits.begin'
+  | 'visits.beginReturn'
   | 'visits.getRun'
   | 'visits.getLastTime'
   | 'visits.openStep'
@@ -42,34 +37,21 @@ export const runHandlers: Handlers<
   'visits.begin': (input, context) => {
     const visit = findVisit(context.db, input.visitId) ?? notFound('visits', input.visitId);
     if (visit.state === 'cancelled') return fail('visit-cancelled', {});
-    const visitJobs = listVisitJobs(context.db, [visit.id]);
-    const begun = context.write((writer) => {
-      const started = visitJobs.map(({ job, appliance, runId }) => {
-        const fuel = fuelOf(writer.db, appliance.id);
-        requireLicence(writer.db, actorOf(context).staffId, {
-          on: visit.plannedOn,
-          fuel,
-          ratedInputKw: appliance.ratedInputKw,
-        });
-        if (runId !== null) {
-          const run = findRunOfJob(writer.db, job.id);
-          // A return trip takes the run up again: what lapses is asked once more.
-          if (run !== undefined && run.sealedAt === null && visit.startedAt === null)
-            writer.update(runs, run.id, { reopenedAt: context.now });
-          return { jobId: job.id, runId };
-        }
-        const revision = revisionFor(writer.db, appliance, fuel);
-        if (job.kind === 'startup') ensureRegistration(writer, appliance.id, job.id);
-        return {
-          jobId: job.id,
-          runId: writer.insert(runs, { jobId: job.id, sheetRevisionId: revision.id, fuel, startedAt: context.now }),
-        };
-      });
-      if (visit.startedAt === null) writer.update(visits, visit.id, { state: 'started', startedAt: context.now });
-      return started;
-    });
+    const begun = context.write((writer) => beginVisit(writer, visit, actorOf(context).staffId));
     context.services.changed(['visits', 'runs', 'registrations']);
     return { runs: begun };
+  },
+
+  'visits.beginReturn': (input, context) => {
+    const ended = findVisit(context.db, input.visitId) ?? notFound('visits', input.visitId);
+    if (ended.outcome === null || ended.outcome === 'finished') return fail('no-return-needed', {});
+    const actor = actorOf(context);
+    const begun = context.write((writer) => {
+      const visit = returnTripOf(writer, ended, actor.staffId);
+      return { visitId: visit.id, runs: beginVisit(writer, visit, actor.staffId) };
+    });
+    context.services.changed(['visits', 'jobs', 'runs', 'registrations']);
+    return begun;
   },
 
   'visits.getRun': (input, context) => {
@@ -224,27 +206,4 @@ function mayAnswer(item: StepItem, value: string): boolean {
     default:
       return false;
   }
-}
-
-/** The fuel of the site's gas supply, else of the appliance as last converted, else of its plate. */
-function fuelOf(db: ReadableDb, applianceId: string): FuelKey {
-  const siteId = findApplianceSummary(db, applianceId)?.siteId ?? null;
-  const fuel =
-    (siteId === null ? undefined : findGasSupply(db, siteId)?.fuel) ??
-    listFuelStates(db, applianceId)[0]?.fuel ??
-    findAppliance(db, applianceId)?.plateFuel;
-  return fuel === undefined || fuel === null ? fail('fuel-unknown', { applianceId }) : (fuel as FuelKey);
-}
-
-/** The maker's sheet in its newest revision; without one, general practice for the fuel. */
-function revisionFor(
-  db: ReadableDb,
-  appliance: { readonly id: string; readonly sheetId: string | null },
-  fuel: FuelKey,
-): SheetRevisionRow {
-  const own = appliance.sheetId === null ? undefined : findNewestRevision(db, appliance.sheetId);
-  const general = listSheetRevisions(db).find(
-    (row) => row.maker === null && (row.body as ModelSheet).fuels.some((one) => one.fuel === fuel),
-  );
-  return own ?? general ?? fail('no-sheet', { applianceId: appliance.id, fuel });
 }

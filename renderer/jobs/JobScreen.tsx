@@ -10,7 +10,7 @@ import { ErrorText } from '../kit/ErrorText.tsx';
 import { Note } from '../kit/Note.tsx';
 import { Panel } from '../kit/Panel.tsx';
 import { Screen } from '../kit/Screen.tsx';
-import { JOB_KIND_WORDS } from '../kit/tradeWords.ts';
+import { JOB_KIND_WORDS, OUTCOME_WORDS } from '../kit/tradeWords.ts';
 import { useHasRole } from '../operations/AppStatus.tsx';
 import { useOperation } from '../operations/useOperation.ts';
 import { RouteLink } from '../RouteLink.tsx';
@@ -89,6 +89,12 @@ function Job({ job, others }: { readonly job: Job; readonly others: readonly Job
           }
         >
           This job is booked.
+        </Note>
+      )}
+      {job.returnBecause === null ? null : (
+        <Note tone="caution" title={`Return trip: the visit before ended “${OUTCOME_WORDS[job.returnBecause]}”`}>
+          What was recorded is kept. The next visit takes the run up again and asks once more for what has grown too
+          old.
         </Note>
       )}
       {job.kind === 'startup' ? (

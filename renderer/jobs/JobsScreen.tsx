@@ -6,7 +6,7 @@ import { EmptyState } from '../kit/EmptyState.tsx';
 import { MakeSafeCount } from '../kit/MakeSafeCount.tsx';
 import { PlainTable } from '../kit/PlainTable.tsx';
 import { Screen } from '../kit/Screen.tsx';
-import { JOB_KIND_WORDS } from '../kit/tradeWords.ts';
+import { JOB_KIND_WORDS, OUTCOME_WORDS } from '../kit/tradeWords.ts';
 import { useOperation } from '../operations/useOperation.ts';
 import { RouteLink } from '../RouteLink.tsx';
 
@@ -41,7 +41,9 @@ export function JobsScreen() {
                   label: 'Job',
                   cell: (row) => (
                     <RouteLink to="job" params={{ jobId: row.jobId }}>
-                      {capital(JOB_KIND_WORDS[row.kind])}: {row.maker} {row.model}
+                      {capital(JOB_KIND_WORDS[row.kind])}
+                      {row.returnBecause === null ? '' : `, return trip (${OUTCOME_WORDS[row.returnBecause]})`}:{' '}
+                      {row.maker} {row.model}
                     </RouteLink>
                   ),
                 },

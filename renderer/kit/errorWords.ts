@@ -4,6 +4,7 @@ import type { ErrorsOf, OperationName } from '../../electron/contract/index.ts';
 import type { Role } from '../../electron/contract/operation.ts';
 import { COVER_DATE_WORDS } from './coverDates.ts';
 import { clockWords, dayWords, weekdayWords } from './dayWords.ts';
+import { OUTCOME_WORDS } from './tradeWords.ts';
 
 type AnyError = { [N in OperationName]: ErrorsOf<N> }[OperationName];
 export type ErrorCode = AnyError['code'];
@@ -78,6 +79,8 @@ const WORDS: { readonly [C in ErrorCode]: (data: DataByCode[C]) => string } = {
   'visit-cancelled': () => 'The visit was cancelled.',
   'run-sealed': ({ sealedAt }) =>
     `The record was sealed on ${dayWords(sealedAt.slice(0, 10))}. A correction is an amendment.`,
+  'visit-ended': ({ outcome }) => `This visit has ended (${OUTCOME_WORDS[outcome]}): go on with a return trip.`,
+  'no-return-needed': () => 'Nothing of this visit is left to come back to.',
   'step-locked': ({ locks }) =>
     locks.length === 1
       ? 'This step is locked: something before it is open.'

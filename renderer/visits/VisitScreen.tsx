@@ -62,9 +62,16 @@ function isAhead(visit: VisitRow): boolean {
   return visit.state === 'pencilled' || visit.state === 'planned';
 }
 
+/** Ended with something left to come back to. */
+function isLeftOpen({ outcome }: VisitRow): boolean {
+  return outcome !== null && outcome !== 'finished';
+}
+
 function BeginButton({ visit }: { readonly visit: VisitRow }) {
   const mayBegin = useHasRole('technician', 'owner');
   const begin = useAct('visits.begin');
+  if (mayBegin && isLeftOpen(visit) && visit.jobs.some((job) => !job.isSealed))
+    return <ReturnButton visitId={visit.visitId} />;
   if (!isAhead(visit) || !mayBegin) return null;
   return (
     <Stack gap="xs">
@@ -78,6 +85,26 @@ function BeginButton({ visit }: { readonly visit: VisitRow }) {
         }}
       >
         Begin the visit
+      </Button>
+      <ErrorText error={begin.error} />
+    </Stack>
+  );
+}
+
+function ReturnButton({ visitId }: { readonly visitId: string }) {
+  const begin = useAct('visits.beginReturn');
+  return (
+    <Stack gap="xs">
+      <Button
+        size="lg"
+        loading={begin.isBusy}
+        onClick={async () => {
+          const reply = await begin.act({ visitId });
+          const runId = reply.ok ? reply.value.runs[0]?.runId : undefined;
+          if (reply.ok && runId !== undefined) goTo('run', { visitId: reply.value.visitId, runId });
+        }}
+      >
+        Begin the return trip
       </Button>
       <ErrorText error={begin.error} />
     </Stack>
@@ -119,7 +146,7 @@ function Visit({ visit }: { readonly visit: VisitRow }) {
                   <span className="lo-faint">not begun</span>
                 ) : (
                   <RouteLink to="run" params={{ visitId: visit.visitId, runId: job.runId }}>
-                    {job.isSealed ? 'sealed record' : 'go on with the run'}
+                    {job.isSealed ? 'sealed record' : isLeftOpen(visit) ? 'look at the run' : 'go on with the run'}
                   </RouteLink>
                 ),
             },

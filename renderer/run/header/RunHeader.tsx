@@ -3,7 +3,9 @@ import { RouteLink } from '../../RouteLink.tsx';
 import { useRun } from '../state/RunContext.ts';
 import type { MakeSafes } from '../stop/useMakeSafes.ts';
 import { fuelWords } from '../words/reasonWords.ts';
+import { EndedStrip } from './EndedStrip.tsx';
 import { RunningWaits } from './RunningWaits.tsx';
+import { TakenUpStrip } from './TakenUpStrip.tsx';
 import { UnsavedStrip } from './UnsavedStrip.tsx';
 
 export function RunHeader({ makeSafes, isLeaving }: { readonly makeSafes: MakeSafes; readonly isLeaving: boolean }) {
@@ -50,6 +52,8 @@ export function RunHeader({ makeSafes, isLeaving }: { readonly makeSafes: MakeSa
           </button>
         </div>
       ) : null}
+      <EndedStrip />
+      <TakenUpStrip />
       <UnsavedStrip />
     </header>
   );

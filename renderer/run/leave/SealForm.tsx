@@ -21,7 +21,11 @@ export function SealForm() {
       <h3>The visit has ended: {(view.visit.outcome ?? '').replaceAll('-', ' ')}</h3>
       {view.sealedSha256 === null ? (
         <>
-          <p>Sealing fixes the record for good. A later correction is an amendment that keeps the original.</p>
+          <p>
+            {view.visit.outcome === 'finished'
+              ? 'Sealing fixes the record for good. A later correction is an amendment that keeps the original.'
+              : 'A return trip takes this record up again. Seal it only when nobody will come back: that fixes it for good.'}
+          </p>
           <div className="run-box-row">
             <button type="button" className="run-button run-button-main" onClick={() => void seal()}>
               Seal the record
