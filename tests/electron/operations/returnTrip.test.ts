@@ -1,0 +1,101 @@
+/** A visit that could not be finished is come back to: the run is taken up again, and what has grown too old is asked once more. */
+import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import { lapsedItems } from '../../../domain/procedure/lapsedItems.ts';
+import { type Office, setUpOffice } from '../../support/officeScenario.ts';
+import { openTestCore, type TestCore } from '../../support/testCore.ts';
+import { type BookedRun, bookAndBegin } from '../../support/wholeJob.ts';
+
+const A_DAY_S = 86_400;
+
+describe('the return trip', () => {
+  let test: TestCore;
+  let office: Office;
+  let run: BookedRun;
+  beforeEach(async () => {
+    test = openTestCore();
+    office = await setUpOffice(test);
+    run = await bookAndBegin(test, office);
+    await test.must('visits.openStep', { ...ref(), stepKey: 'arrival' });
+    await readRoomCo();
+  });
+  afterEach(() => test.remove());
+  const ref = () => ({ visitId: run.visitId, runId: run.runId });
+  const roomCo = {
+    stepKey: 'arrival',
+    itemKey: 'room-co',
+    quantity: 'roomCoPpm',
+    sample: 1,
+    typedText: '2',
+    typedUnit: 'ppm',
+    notMeasuredReason: null,
+    measuredById: null,
+  };
+  const readRoomCo = (at: { visitId: string; runId: string } = ref()) =>
+    test.ask('visits.recordReading', { ...at, ...roomCo, instrumentId: office.analyserId });
+  const end = (outcome: 'return-needed' | 'finished') =>
+    test.ask('visits.finish', { visitId: run.visitId, outcome, reason: 'no meter yet', labourMin: null });
+
+  it('is a visit of its own today, with the same crew and the same run, taken up again', async () => {
+    await end('return-needed');
+    test.wait(A_DAY_S);
+    const back = await test.must('visits.beginReturn', { visitId: run.visitId });
+    expect(back.visitId).not.toBe(run.visitId);
+    expect(back.runs).toEqual([{ jobId: run.jobId, runId: run.runId }]);
+    expect(await test.must('visits.get', { visitId: back.visitId })).toMatchObject({
+      state: 'started',
+      plannedOn: '2026-03-03',
+      crew: [{ staffId: office.technicianId, role: 'licensed' }],
+    });
+    const { record, sheet, reopenedAt } = await test.must('visits.getRun', {
+      visitId: back.visitId,
+      runId: run.runId,
+    });
+    expect(record.readings).toHaveLength(1);
+    expect(reopenedAt).toBe(test.now());
+    const lapsed = lapsedItems({ record, sheet, reopenedAt: reopenedAt ?? '' });
+    expect(lapsed).toMatchObject([{ itemKey: 'room-co', lapse: 'roomCo', hours: sheet.lapseHours.roomCo }]);
+  });
+
+  it('takes what is read after the end; the ended visit takes nothing more', async () => {
+    await end('return-needed');
+    expect(await readRoomCo()).toMatchObject({
+      ok: false,
+      error: { code: 'visit-ended', data: { outcome: 'return-needed' } },
+    });
+    const back = await test.must('visits.beginReturn', { visitId: run.visitId });
+    expect(await readRoomCo({ visitId: back.visitId, runId: run.runId })).toMatchObject({ ok: true });
+  });
+
+  it('puts the job back among those to book, saying why, until the trip is there', async () => {
+    const jobOf = async () =>
+      (await test.must('jobs.list', { unplannedOnly: false })).find((job) => job.jobId === run.jobId);
+    expect(await jobOf()).toMatchObject({ visitId: run.visitId, returnBecause: null });
+    await end('return-needed');
+    expect(await jobOf()).toMatchObject({ visitId: null, returnBecause: 'return-needed' });
+    expect(await test.must('jobs.list', {})).toMatchObject([{ jobId: run.jobId }]);
+    const back = await test.must('visits.beginReturn', { visitId: run.visitId });
+    expect(await jobOf()).toMatchObject({ visitId: back.visitId, returnBecause: null });
+  });
+
+  it('is the one that is booked already, where there is one', async () => {
+    await end('return-needed');
+    const { visitId } = await test.must('visits.book', {
+      jobIds: [run.jobId],
+      plannedOn: '2026-03-05',
+      plannedFrom: null,
+      plannedTo: null,
+      durationMin: 60,
+      crew: [{ staffId: office.technicianId, role: 'licensed' }],
+      isPencilled: false,
+      note: null,
+    });
+    expect(await test.must('visits.beginReturn', { visitId: run.visitId })).toMatchObject({ visitId });
+  });
+
+  it('is not made for a visit that goes on', async () => {
+    expect(await test.ask('visits.beginReturn', { visitId: run.visitId })).toMatchObject({
+      ok: false,
+      error: { code: 'no-return-needed' },
+    });
+  });
+});
