@@ -22,6 +22,7 @@ export const ROUTES = {
   'wasted-trips': '/jobs/wasted-trips',
   job: '/jobs/:jobId',
   board: '/board/:day?',
+  phone: '/phone/:customerId?',
   visits: '/visits/:day?',
   visit: '/visit/:visitId',
   run: '/run/:visitId/:runId/:stepKey?',

@@ -8,16 +8,25 @@ export function SearchBox({
   label,
   query,
   onQuery,
+  isFocused = false,
 }: {
   /** `Search customers by name, phone, street or city` */
   readonly label: string;
   readonly query: string;
   readonly onQuery: (query: string) => void;
+  /** The screen is for searching: the keyboard begins here. */
+  readonly isFocused?: boolean;
 }) {
   const [text, setText] = useState(query);
   const [settled] = useDebouncedValue(text, 200);
   const input = useRef<HTMLInputElement>(null);
   useShortcut('/', 'Search', () => input.current?.focus());
+  useEffect(() => {
+    if (!isFocused) return;
+    // After the frame around it: a new screen takes the keyboard to its beginning first.
+    const frame = requestAnimationFrame(() => input.current?.focus());
+    return () => cancelAnimationFrame(frame);
+  }, [isFocused]);
   useEffect(() => {
     if (settled !== query) onQuery(settled);
   }, [settled, query, onQuery]);

@@ -19,6 +19,7 @@ import { WastedTripsScreen } from '../jobs/WastedTripsScreen.tsx';
 import { Screen } from '../kit/Screen.tsx';
 import { PeopleScreen } from '../people/PeopleScreen.tsx';
 import { StaffMemberScreen } from '../people/StaffMemberScreen.tsx';
+import { PhoneScreen } from '../phone/PhoneScreen.tsx';
 import { RouteLink } from '../RouteLink.tsx';
 import { RegistrationScreen } from '../registrations/RegistrationScreen.tsx';
 import { RegistrationsScreen } from '../registrations/RegistrationsScreen.tsx';
@@ -71,6 +72,8 @@ export function CurrentScreen({ place }: { readonly place: Exclude<Place, { scre
       return <WastedTripsScreen />;
     case 'job':
       return <JobScreen key={place.params.jobId} jobId={place.params.jobId} />;
+    case 'phone':
+      return <PhoneScreen customerId={place.params.customerId ?? null} />;
     case 'board':
       return <BoardScreen day={place.params.day ?? null} />;
     case 'visits':

@@ -16,6 +16,7 @@ type PlaceName =
   | 'today'
   | 'jobs'
   | 'board'
+  | 'phone'
   | 'visits'
   | 'customers'
   | 'appliances'
@@ -33,6 +34,7 @@ type PlaceName =
 export const PLACES: readonly PlaceEntry[] = [
   { screen: 'today', label: 'Today', key: 't', holds: [] },
   { screen: 'jobs', label: 'Jobs to book', key: 'j', holds: ['job', 'wasted-trips'] },
+  { screen: 'phone', label: 'On the phone', key: 'h', onlyFor: ['owner', 'dispatcher'], holds: [] },
   { screen: 'board', label: 'Board', key: 'o', onlyFor: ['owner', 'dispatcher'], holds: [] },
   { screen: 'visits', label: 'Diary', key: 'd', holds: ['visit'] },
   {

@@ -14,6 +14,7 @@ import { RouteLink } from '../RouteLink.tsx';
 import { byDaysLeft, isToSubmit, RegistrationTable } from '../registrations/RegistrationsScreen.tsx';
 import { VisitCard } from '../visits/VisitCard.tsx';
 import { addDays } from '../visits/week.ts';
+import { DecisionsPanel } from './DecisionsPanel.tsx';
 import { FirstStepsPanel } from './FirstStepsPanel.tsx';
 import { OpenMakeSafesPanel } from './OpenMakeSafesPanel.tsx';
 
@@ -29,6 +30,7 @@ export function TodayScreen() {
   return (
     <Screen title={dayWords(today, { weekday: true })}>
       <OpenMakeSafesPanel />
+      <DecisionsPanel />
       {plans ? <FirstStepsPanel /> : null}
       <div className="lo-columns">
         <VisitsPanel title={plans ? 'Visits' : 'My visits'} staffId={plans ? null : person.staffId} />

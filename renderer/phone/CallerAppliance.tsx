@@ -1,0 +1,157 @@
+/** The caller's appliance: anything made safe first, then what is due and booked, then what they want. */
+import { Button, Group, Stack } from '@mantine/core';
+import { useState } from 'react';
+import type { OutputOf } from '../../electron/contract/index.ts';
+import { Answer } from '../kit/Answer.tsx';
+import { capital } from '../kit/capital.ts';
+import { DateText, InstantText } from '../kit/DateText.tsx';
+import { dayWords } from '../kit/dayWords.ts';
+import { ErrorText } from '../kit/ErrorText.tsx';
+import { Facts } from '../kit/Facts.tsx';
+import { Note } from '../kit/Note.tsx';
+import { Panel } from '../kit/Panel.tsx';
+import { JOB_KIND_WORDS } from '../kit/tradeWords.ts';
+import { useAppStatus, useHasRole } from '../operations/AppStatus.tsx';
+import { useAct } from '../operations/useAct.ts';
+import { useOperation } from '../operations/useOperation.ts';
+import { RouteLink } from '../RouteLink.tsx';
+import { OfferPanel } from './OfferPanel.tsx';
+
+type Appliance = OutputOf<'appliances.get'>;
+type JobKind = Appliance['visits'][number]['kind'];
+
+export function CallerAppliance({ applianceId }: { readonly applianceId: string }) {
+  const appliance = useOperation('appliances.get', { applianceId });
+  return <Answer of={appliance}>{(found) => <Details appliance={found} />}</Answer>;
+}
+
+function Details({ appliance }: { readonly appliance: Appliance }) {
+  const { today } = useAppStatus();
+  const { applianceId } = appliance;
+  const coverage = useOperation('coverage.get', { applianceId });
+  const service = coverage.state === 'ready' ? coverage.value.cover.service : null;
+  const ahead = appliance.visits.filter(
+    ({ state, plannedOn }) => (state === 'pencilled' || state === 'planned') && plannedOn >= today,
+  );
+  const last = appliance.visits
+    .filter(({ state }) => state === 'finished' || state === 'signed')
+    .toSorted((a, b) => (a.plannedOn < b.plannedOn ? 1 : -1))[0];
+  return (
+    <>
+      {appliance.makeSafes
+        .filter(({ closedAt }) => closedAt === null)
+        .map((one) => (
+          <Note
+            key={one.makeSafeId}
+            tone="ember"
+            title={`Made safe and still open: ${one.what}`}
+            action={
+              <RouteLink to="appliance" params={{ applianceId }}>
+                Open it
+              </RouteLink>
+            }
+          >
+            {one.isolatedHow ?? 'How it was isolated is not on file'}, <InstantText at={one.openedAt} />. It stays off
+            until a licensed person closes it. Gas smell or a CO alarm: out first, touch no switch, call from outside.
+          </Note>
+        ))}
+      <Panel title={`${appliance.appliance.maker} ${appliance.appliance.model}, ${appliance.appliance.serial}`}>
+        <Facts
+          facts={[
+            [
+              'Service due',
+              service === null ? (
+                'no date can be counted yet'
+              ) : (
+                <span key="due">
+                  <DateText day={service.due.on} />, at the latest <DateText day={service.latest.on} />
+                  {service.latest.on < today ? <strong style={{ color: 'var(--lo-ember)' }}> (past)</strong> : null}
+                </span>
+              ),
+            ],
+            ['Last visit', last === undefined ? 'none' : `${JOB_KIND_WORDS[last.kind]}, ${dayWords(last.plannedOn)}`],
+            [
+              'Booked',
+              ahead.length === 0 ? (
+                'nothing'
+              ) : (
+                <span key="ahead">
+                  {ahead.map((visit) => (
+                    <RouteLink
+                      key={visit.visitId}
+                      to="visit"
+                      params={{ visitId: visit.visitId }}
+                      className="lo-link-inline"
+                    >
+                      {JOB_KIND_WORDS[visit.kind]}, {dayWords(visit.plannedOn, { weekday: true })}{' '}
+                    </RouteLink>
+                  ))}
+                </span>
+              ),
+            ],
+          ]}
+        />
+      </Panel>
+      <Wanted appliance={appliance} latestOn={service?.latest.on ?? null} />
+    </>
+  );
+}
+
+const KINDS: readonly JobKind[] = ['service', 'repair', 'startup', 'follow-up'];
+
+/** A job of that kind that waits already is taken; only else a new one is opened. */
+function Wanted({ appliance, latestOn }: { readonly appliance: Appliance; readonly latestOn: string | null }) {
+  const { applianceId } = appliance;
+  const mayBook = useHasRole('dispatcher', 'owner', 'technician');
+  const waiting = useOperation('jobs.list', { applianceId });
+  const open = useAct('jobs.open');
+  const plan = useAct('jobs.setPlanning');
+  const [job, setJob] = useState<{ readonly jobId: string; readonly kind: JobKind } | null>(null);
+  if (!mayBook) return null;
+  const choose = async (kind: JobKind) => {
+    const known = waiting.state === 'ready' ? waiting.value.find((row) => row.kind === kind) : undefined;
+    if (known !== undefined) {
+      setJob({ jobId: known.jobId, kind });
+      return;
+    }
+    const reply = await open.act({ applianceId, kind, note: null });
+    if (!reply.ok) return;
+    const { jobId } = reply.value;
+    if (kind === 'service' && latestOn !== null)
+      await plan.act({
+        jobId,
+        priority: 1,
+        wantedFromOn: null,
+        wantedToOn: null,
+        latestOn,
+        latestWhy: 'cover asks for the service by then',
+        expectedMin: null,
+        skills: [],
+      });
+    setJob({ jobId, kind });
+  };
+  return (
+    <>
+      <Panel title="What do they want?">
+        <Stack gap="sm">
+          <Group gap="sm">
+            {KINDS.map((kind) => (
+              <Button
+                key={kind}
+                variant={job?.kind === kind ? 'filled' : 'default'}
+                aria-pressed={job?.kind === kind}
+                loading={open.isBusy}
+                onClick={() => void choose(kind)}
+              >
+                {capital(JOB_KIND_WORDS[kind])}
+              </Button>
+            ))}
+          </Group>
+          <ErrorText error={open.error} />
+          <ErrorText error={plan.error} />
+        </Stack>
+      </Panel>
+      {job === null ? null : <OfferPanel key={job.jobId} jobId={job.jobId} />}
+    </>
+  );
+}
