@@ -159,7 +159,7 @@ export function listOtherVisitsOfJob(db: ReadableDb, jobId: string, visitId: str
 /** Services of an appliance that ended as finished, oldest first. */
 export function listFinishedServices(db: ReadableDb, applianceId: string) {
   return db
-    .select({ plannedOn: visits.plannedOn, runId: runs.id, invoiceNumber: jobs.outsideInvoiceNumber })
+    .select({ plannedOn: visits.plannedOn, runId: runs.id, invoiceNumber: jobs.outsideInvoiceNumber, note: jobs.note })
     .from(jobs)
     .innerJoin(visitJobs, eq(visitJobs.jobId, jobs.id))
     .innerJoin(visits, eq(visits.id, visitJobs.visitId))

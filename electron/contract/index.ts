@@ -5,6 +5,7 @@ import { backupOperations } from './backups.ts';
 import { boardOperations } from './board.ts';
 import { customerOperations } from './customers.ts';
 import { dueOperations } from './dues.ts';
+import { historyOperations } from './history.ts';
 import { importOperations } from './imports.ts';
 import type { ErrorOf, Reply } from './operation.ts';
 import { outputOperations } from './outputs.ts';
@@ -29,6 +30,7 @@ export const contract = {
   ...dueOperations,
   ...backupOperations,
   ...importOperations,
+  ...historyOperations,
 } as const;
 
 export type Contract = typeof contract;

@@ -10,6 +10,8 @@ import { customerHandlers } from './customerHandlers.ts';
 import { deadlineHandlers } from './deadlineHandlers.ts';
 import { finishHandlers } from './finishHandlers.ts';
 import type { Handlers } from './handler.ts';
+import { claimHandlers } from './history/claimHandlers.ts';
+import { historyHandlers } from './history/historyHandlers.ts';
 import { importHandlers } from './imports/importHandlers.ts';
 import { makeSafeHandlers } from './makeSafeHandlers.ts';
 import { outputHandlers } from './outputHandlers.ts';
@@ -51,4 +53,6 @@ export const handlers: Handlers<OperationName> = {
   ...recordHandlers,
   ...backupHandlers,
   ...importHandlers,
+  ...historyHandlers,
+  ...claimHandlers,
 };

@@ -34,7 +34,7 @@ export function readPacketState(db: ReadableDb, runId: string, now: string, read
     ...recordOf(db, state, visitId, now),
     photos: photosOf(db, state, readFile),
     registration: registrationOf(db, state, now),
-    services: servicesOf(db, state),
+    services: listServiceProofs(db, state.job.applianceId),
   };
   return { state, facts, gaps: packetGaps(facts, state.progress.gates.registration) };
 }
@@ -106,9 +106,12 @@ function registrationOf(db: ReadableDb, state: RunState, now: string): PacketFac
 }
 
 /** Each finished service since, as proof year by year. */
-function servicesOf(db: ReadableDb, state: RunState): readonly ServiceProof[] {
+export function listServiceProofs(
+  db: ReadableDb,
+  applianceId: string,
+): readonly (ServiceProof & { readonly note: string | null })[] {
   const firm = findCompany(db)?.name ?? '';
-  return listFinishedServices(db, state.job.applianceId).map((row) => {
+  return listFinishedServices(db, applianceId).map((row) => {
     const seal = row.runId === null ? undefined : findLastSeal(db, row.runId);
     const licences = seal === undefined ? [] : listLicencesOf(db, seal.sealedById);
     return {
@@ -120,6 +123,7 @@ function servicesOf(db: ReadableDb, state: RunState): readonly ServiceProof[] {
         null,
       recordSha256: seal?.sha256 ?? null,
       invoiceNumber: row.invoiceNumber,
+      note: row.note,
     };
   });
 }

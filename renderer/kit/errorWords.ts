@@ -33,6 +33,12 @@ const WORDS: { readonly [C in ErrorCode]: (data: DataByCode[C]) => string } = {
   'already-undone': () => 'This import was taken out already.',
   'later-work': ({ hangsOn }) =>
     `It cannot be taken out as a whole any more, later work hangs on it: ${hangsOn.map(({ what, count }) => `${count} × ${what.replaceAll('_', ' ')}`).join(', ')}. Nothing was changed.`,
+  'currency-missing': () => 'An amount needs its currency, for example USD or EUR.',
+  'days-out-of-order': ({ earlier, later }) => `“${later}” cannot be before “${earlier}”.`,
+  'granted-more-than-asked': ({ what }) =>
+    `More was granted for ${what} than was asked for. Is one of the two mistyped?`,
+  'same-owner': () => 'This is the owner already.',
+  'day-in-future': () => 'This day is still to come.',
   'already-set-up': () => 'This store already belongs to a company. Sign in instead.',
   'no-owner': () => 'At least one person needs the role “owner”, and the first one must have it.',
   'unknown-time-zone': ({ timeZone }) => `“${timeZone}” is no time zone this computer knows. Example: America/Toronto.`,

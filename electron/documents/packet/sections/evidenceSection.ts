@@ -14,7 +14,7 @@ export function evidenceSection(view: PacketView, photos: ReadonlyMap<string, Pa
   ];
 }
 
-function instrumentBlocks(view: PacketView): readonly Block[] {
+export function instrumentBlocks(view: PacketView): readonly Block[] {
   const { instruments, readings } = view.record.run;
   if (instruments.length === 0) return [];
   return [
@@ -52,7 +52,7 @@ function instrumentBlocks(view: PacketView): readonly Block[] {
   ];
 }
 
-function photoBlocks(view: PacketView, pictures: ReadonlyMap<string, PagePhoto>): readonly Block[] {
+export function photoBlocks(view: PacketView, pictures: ReadonlyMap<string, PagePhoto>): readonly Block[] {
   const { photos } = view.record.run;
   if (photos.length === 0) return [];
   const shown: Photo[] = [];

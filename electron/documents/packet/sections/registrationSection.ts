@@ -81,7 +81,7 @@ function registrationBlocks(view: PacketView): readonly Block[] {
 
 type Condition = { readonly stated: string; readonly evidence: string | null; readonly missing: string };
 
-function coverBlocks(view: PacketView): readonly Block[] {
+export function coverBlocks(view: PacketView): readonly Block[] {
   const { cover, maker } = view.record.sheet;
   if (!cover) return [];
   const terms: Block[] =
