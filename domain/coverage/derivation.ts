@@ -65,7 +65,7 @@ function assumedWords({ assumed }: Derivation): string {
   if (assumed === null) return '';
   return assumed === 'no-rule'
     ? ' No rule of the maker is on file: the earliest date and the shortest usual time were taken.'
-    : ' The date the maker counts from is not known: the earliest known one was taken.';
+    : ' The date to count from is not known: another one that is known was taken.';
 }
 
 const EVENTS: Readonly<Record<CountedFrom, string>> = {

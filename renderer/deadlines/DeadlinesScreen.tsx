@@ -25,35 +25,37 @@ export function DeadlinesScreen() {
   const [week, setWeek] = useKept('deadlines.week', '');
   const { today } = useAppStatus();
   const narrowed = { staffId: staffId === '' ? null : staffId, maker: maker === '' ? null : maker };
+  // Two questions: what can be chosen does not change with the choice, or the boxes would go while one types in them.
+  const choices = useOperation('deadlines.get', {});
   const overview = useOperation('deadlines.get', narrowed);
   return (
     <Screen title="Deadlines">
-      <Answer of={overview}>
+      <Answer of={choices}>
         {(counts) => (
-          <>
-            <div className="lo-fields">
-              <NativeSelect
-                label="Show"
-                value={show}
-                data={[...optionsOf(FILTER_WORDS)]}
-                onChange={(event) => setShow(event.currentTarget.value)}
-              />
-              <NativeSelect
-                label="Technician"
-                value={staffId}
-                data={[{ value: '', label: 'everybody' }, ...counts.technicians.map(technicianOption)]}
-                onChange={(event) => setStaffId(event.currentTarget.value)}
-              />
-              <NativeSelect
-                label="Maker"
-                value={maker}
-                data={[{ value: '', label: 'all' }, ...counts.makers.map(makerOption)]}
-                onChange={(event) => setMaker(event.currentTarget.value)}
-              />
-            </div>
-            <WeeksPanel counts={counts} today={today} week={week} onWeek={setWeek} />
-          </>
+          <div className="lo-fields">
+            <NativeSelect
+              label="Show"
+              value={show}
+              data={[...optionsOf(FILTER_WORDS)]}
+              onChange={(event) => setShow(event.currentTarget.value)}
+            />
+            <NativeSelect
+              label="Technician"
+              value={staffId}
+              data={[{ value: '', label: 'everybody' }, ...counts.technicians.map(technicianOption)]}
+              onChange={(event) => setStaffId(event.currentTarget.value)}
+            />
+            <NativeSelect
+              label="Maker"
+              value={maker}
+              data={[{ value: '', label: 'all' }, ...counts.makers.map(makerOption)]}
+              onChange={(event) => setMaker(event.currentTarget.value)}
+            />
+          </div>
         )}
+      </Answer>
+      <Answer of={overview}>
+        {(counts) => <WeeksPanel counts={counts} today={today} week={week} onWeek={setWeek} />}
       </Answer>
       <Deadlines filter={{ ...narrowed, show: keyOf(FILTER_WORDS, show) ?? 'open', week: week === '' ? null : week }} />
     </Screen>

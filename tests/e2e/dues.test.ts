@@ -1,0 +1,129 @@
+/** Deadlines, services due and an appliance's cover by keyboard: narrowed, led on from, booked; axe in both looks. */
+import { mkdirSync } from 'node:fs';
+import { join } from 'node:path';
+import type { Browser, Page } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { type BrowserHost, startBrowserHost } from '../../electron/browserHost.ts';
+import type { ApplianceFields } from '../../electron/contract/customers.ts';
+import { buildApp } from '../../scripts/buildApp.ts';
+import { isBuildNeeded } from '../../scripts/buildCheck.ts';
+import { type AccessProblem, checkAccess } from '../support/checkAccess.ts';
+import { launchChromium } from '../support/chromium.ts';
+import { type KeyboardHands, keyboardHands } from '../support/keyboardHands.ts';
+import { importMakersSheets } from '../support/manyAppliances.ts';
+import { goByKeys, OWNER, signInByKeys } from '../support/officeByKeys.ts';
+import { type Office, setUpOffice } from '../support/officeScenario.ts';
+import { APP_ROOT, openTestCore, type TestCore } from '../support/testCore.ts';
+
+const pageErrors: string[] = [];
+const problems: AccessProblem[] = [];
+let test: TestCore;
+let office: Office;
+let host: BrowserHost;
+let browser: Browser;
+let page: Page;
+let hands: KeyboardHands;
+
+beforeAll(async () => {
+  if (isBuildNeeded(APP_ROOT)) await buildApp(APP_ROOT, 'warn');
+  test = openTestCore('2026-03-02T13:00:00.000Z');
+  office = await setUpOffice(test);
+  await importMakersSheets(test);
+  const { appliance } = await test.must('appliances.get', { applianceId: office.applianceId });
+  // One serviced for the first time soon, one taken on years ago, one whose window is nearly over.
+  await addBoiler('QC1001', 'quillstone-cinder-c', '2025-04-05', '2025-04-10', appliance);
+  await addBoiler('SP2002', 'sorrelgate-pumice-lp', '2021-05-10', '2021-05-12', appliance);
+  await addBoiler('QC3003', 'quillstone-cinder-c', '2026-02-03', '2026-02-05', appliance);
+  host = await startBrowserHost({
+    core: test.core,
+    rendererFolder: join(APP_ROOT, 'out', 'renderer'),
+    port: 0,
+    logFault: (error) => {
+      pageErrors.push(String(error));
+      return 'ref';
+    },
+  });
+  browser = await launchChromium();
+  const context = await browser.newContext({ viewport: { width: 1366, height: 768 }, colorScheme: 'light' });
+  context.setDefaultTimeout(20_000);
+  page = await context.newPage();
+  page.on('pageerror', (error) => pageErrors.push(error.stack ?? error.message));
+  hands = keyboardHands(page);
+  await page.goto(host.address);
+  await signInByKeys(hands, OWNER);
+});
+
+afterAll(async () => {
+  await browser?.close();
+  await host?.close();
+  test?.remove();
+});
+
+describe('what falls due, on screen', () => {
+  it('shows last days with how they came about, and narrows to one maker', async () => {
+    await goByKeys(hands, 'l', 'Deadlines');
+    await page.getByText('3 days left').waitFor();
+    await page
+      .getByText('30 days from installation on 3 Feb 2026, counting the day after as day 1: Thu 5 Mar 2026.')
+      .waitFor();
+    await look('deadlines');
+    await hands.choose('Show', 'late');
+    await page.getByText('submit it anyway and keep the proof').waitFor();
+    expect(await page.getByText('QC3003').count()).toBe(0);
+    await hands.choose('Show', 'everything open');
+    await hands.choose('Maker', 'Invented maker (3)');
+  });
+
+  it('shows an appliance’s terms, its state words and what is missing', async () => {
+    await hands.tabTo('Invented maker T 24, QC3003');
+    await hands.press('Enter');
+    await page.getByRole('heading', { name: 'Cover, as the maker states it' }).waitFor();
+    await page.getByText('No water reading on record').first().waitFor();
+    expect(await page.getByText('not evidenced').count()).toBe(3);
+    await look('cover');
+  });
+
+  it('groups services into rounds and leads from a line to the booking', async () => {
+    await goByKeys(hands, 'v', 'Service due');
+    await page.getByText('60 days before').waitFor();
+    await look('service-due');
+    await hands.pressButton('Book the service of QC1001');
+    await page.getByRole('heading', { level: 1, name: 'Annual service: Invented maker T 24' }).waitFor();
+  });
+
+  it('has nothing for axe, and raised no error', () => {
+    expect(problems).toEqual([]);
+    expect(pageErrors).toEqual([]);
+  });
+});
+
+/** Both looks; pictures only where somebody asked for them. */
+async function look(name: string): Promise<void> {
+  const folder = process.env['LIGHTOFF_SCREENSHOTS'];
+  for (const colorScheme of ['light', 'dark'] as const) {
+    await page.emulateMedia({ colorScheme });
+    problems.push(...(await checkAccess(page, `${name}, ${colorScheme}`)));
+    if (folder === undefined) continue;
+    mkdirSync(folder, { recursive: true });
+    await page.screenshot({ path: join(folder, `${name}-${colorScheme}.png`), fullPage: true });
+  }
+  await page.emulateMedia({ colorScheme: 'light' });
+}
+
+async function addBoiler(
+  serial: string,
+  sheetId: string,
+  installedOn: string,
+  startedOn: string,
+  like: ApplianceFields,
+): Promise<void> {
+  await test.must('appliances.create', {
+    siteId: office.siteId,
+    appliance: { ...like, serial, sheetId },
+    position: null,
+    dates: [
+      { kind: 'installed', on: installedOn, precision: 'day', source: 'fitter' },
+      { kind: 'started', on: startedOn, precision: 'day', source: 'startup visit' },
+    ],
+  });
+}
