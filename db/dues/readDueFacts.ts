@@ -34,11 +34,13 @@ export function readDueFacts(raw: Database, applianceIds: readonly string[], now
   const dates = grouped<DateRow>(raw, DATES, ids);
   const visits = grouped<VisitRow>(raw, VISITS, ids);
   const contacts = grouped<ContactRow>(raw, CONTACTS, ids);
+  const sheets = new Map<string | null, Sheet | null>();
   return (rawStatement(raw, APPLIANCES).all(ids) as ApplianceRow[]).map((row) => {
     const work = visits.get(row.applianceId) ?? [];
     const timeZone = row.timeZone ?? 'UTC';
     const finished = work.filter(({ outcome }) => outcome === 'finished');
-    const sheet = sheetOf(raw, row.sheetId);
+    if (!sheets.has(row.sheetId)) sheets.set(row.sheetId, sheetOf(raw, row.sheetId));
+    const sheet = sheets.get(row.sheetId) ?? null;
     const ofRegistration = work.findLast(({ jobId, visitId }) => jobId === row.registrationJobId && visitId !== null);
     return {
       applianceId: row.applianceId,

@@ -31,7 +31,7 @@ type Watched = { readonly table: string; readonly events: readonly string[]; rea
 const ALL = ['INSERT', 'UPDATE', 'DELETE'] as const;
 
 const WATCHED: readonly Watched[] = [
-  { table: 'appliances', events: ['INSERT', 'UPDATE'], note: `${NOTE} VALUES (ROW.id)` },
+  { table: 'appliances', events: ALL, note: `${NOTE} VALUES (ROW.id)` },
   ...['appliance_dates', 'placements', 'jobs', 'registrations', 'first_year_contacts'].map((table) => ({
     table,
     events: ALL,
