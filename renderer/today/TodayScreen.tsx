@@ -20,6 +20,8 @@ import { OpenMakeSafesPanel } from './OpenMakeSafesPanel.tsx';
 
 /** As far ahead as the readiness call reaches: one to three days, over a weekend. */
 const DAYS_AHEAD = 5;
+/** Of everybody the next day is enough: the board shows the rest. */
+const DAYS_AHEAD_OF_ALL = 1;
 /** Registrations with more time than this do not belong on Today. */
 const PRESSING_DAYS = 14;
 
@@ -44,7 +46,8 @@ export function TodayScreen() {
 function VisitsPanel({ title, staffId }: { readonly title: string; readonly staffId: string | null }) {
   const { today } = useAppStatus();
   // From yesterday on: a visit begun late and not finished is still today's.
-  const visits = useOperation('visits.list', { from: addDays(today, -7), to: addDays(today, DAYS_AHEAD), staffId });
+  const ahead = staffId === null ? DAYS_AHEAD_OF_ALL : DAYS_AHEAD;
+  const visits = useOperation('visits.list', { from: addDays(today, -7), to: addDays(today, ahead), staffId });
   return (
     <Panel
       title={title}
