@@ -13,6 +13,7 @@ import { useAppStatus } from '../operations/AppStatus.tsx';
 import { useOperation } from '../operations/useOperation.ts';
 import { usePages } from '../operations/usePages.ts';
 import { DeadlineTable } from './DeadlineTable.tsx';
+import { RebuildButton } from './RebuildButton.tsx';
 import { FILTER_WORDS } from './stageWords.ts';
 import { WeeksPanel } from './WeeksPanel.tsx';
 
@@ -29,7 +30,7 @@ export function DeadlinesScreen() {
   const choices = useOperation('deadlines.get', {});
   const overview = useOperation('deadlines.get', narrowed);
   return (
-    <Screen title="Deadlines">
+    <Screen title="Deadlines" action={<RebuildButton />}>
       <Answer of={choices}>
         {(counts) => (
           <div className="lo-fields">

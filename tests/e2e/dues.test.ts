@@ -72,6 +72,9 @@ describe('what falls due, on screen', () => {
     expect(await page.getByText('QC3003').count()).toBe(0);
     await hands.choose('Show', 'everything open');
     await hands.choose('Maker', 'Invented maker (3)');
+    await hands.pressButton('Work all days out again', 'Shift+Tab');
+    await page.getByRole('button', { name: 'Work all days out again' }).waitFor();
+    await page.getByText('3 days left').waitFor();
   });
 
   it('shows an appliance’s terms, its state words and what is missing', async () => {

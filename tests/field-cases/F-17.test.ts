@@ -1,7 +1,11 @@
 /** Field case F-17: parts paid, labour refused. Finding the appliance again by its serial, however it is written. */
 import { describe, expect, it } from 'vitest';
+import { applianceCover } from '../../domain/coverage/applianceCover.ts';
 import { serialElsewhere } from '../../domain/judgement/mistakes/serialElsewhere.ts';
+import type { SheetCover } from '../../domain/procedure/modelSheet.ts';
+import { serviceRuleOf } from '../../domain/service/serviceRule.ts';
 import { serialKeyOf } from '../../domain/text/serialKey.ts';
+import { reasonWords } from '../../renderer/cover/coverWords.ts';
 
 const known = [
   { applianceId: 'a', siteId: 's1', maker: 'Invented Works', serial: 'AB-5100 233' },
@@ -19,5 +23,53 @@ describe('F-17', () => {
     expect(serialElsewhere(claimed, known)).toEqual([
       { code: 'serial-elsewhere', otherApplianceId: 'a', otherSerial: 'AB-5100 233', isOnSameSite: false },
     ]);
+  });
+
+  it('says which stated conditions are evidenced, part by part, and never whether anything is granted', () => {
+    const term = (part: 'parts' | 'labour') => ({
+      part,
+      registeredMonths: 60,
+      unregisteredMonths: 12,
+      countedFrom: 'started' as const,
+    });
+    const cover: SheetCover = {
+      terms: [term('parts'), term('labour')],
+      registration: {
+        window: { days: 30 },
+        countedFrom: 'started',
+        basis: { kind: 'maker', source: 'an invented sheet' },
+      },
+      conditions: {
+        serviceEveryMonths: 12,
+        graceMonths: 1,
+        serviceCountedFrom: 'anniversary',
+        waterQualityRecorded: true,
+        licensedInstaller: true,
+        originalOwner: false,
+        use: 'home',
+        transferWindowDays: null,
+      },
+    };
+    // Three years on; two of three services on record, and no startup record surfaced: neither water nor licence.
+    const { terms } = applianceCover({
+      today: '2026-11-20',
+      cover,
+      serviceRule: serviceRuleOf({ maker: 'Invented Works', cover }),
+      dates: [{ kind: 'started', on: '2023-11-14', precision: 'day' }],
+      registration: { submittedOn: '2023-11-20', confirmedOn: '2023-12-01', number: 'R-1' },
+      servicesOn: ['2024-11-10', '2026-11-02'],
+      evidence: { isWaterQualityRecorded: false, isInstallerLicensed: false, use: 'home' },
+      ownerChanges: [],
+      place: { country: 'CA', region: null },
+    });
+    for (const one of terms) {
+      expect(one).toMatchObject({ state: 'not-evidenced', endsOn: '2028-11-14', length: 'registered' });
+      expect(one.missing).toEqual([
+        { code: 'service-missed', nth: 2, latestOn: '2025-12-14' },
+        { code: 'water-quality-missing' },
+        { code: 'installer-licence-missing' },
+      ]);
+      expect(one.reasons.map(reasonWords).join(' ')).not.toMatch(/\b(void|covered|granted|refused)\b/i);
+    }
   });
 });

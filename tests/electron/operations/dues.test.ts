@@ -138,6 +138,16 @@ describe('what falls due', () => {
     expect(duesOf(test)).toEqual(kept);
   });
 
+  it('replaces the rows of an older version of the rules when the store opens', async () => {
+    const kept = duesOf(test);
+    test.core.close();
+    const raw = new Database(storePath(test.folder));
+    raw.exec('UPDATE derived_tables SET rules_version = 0; DELETE FROM appliance_dues');
+    raw.close();
+    test.restart();
+    expect(duesOf(test)).toEqual(kept);
+  });
+
   it('leaves the rows alone when the write fails', async () => {
     const before = duesOf(test);
     const reply = await test.ask('appliances.setDate', {
