@@ -172,6 +172,9 @@ function WorkPanel({
           <RouteLink to="registration" params={{ applianceId }}>
             Registration
           </RouteLink>
+          <RouteLink to="appliance-history" params={{ applianceId }}>
+            History and claims
+          </RouteLink>
         </Group>
       }
     >

@@ -7,10 +7,13 @@ import { EditApplianceScreen } from '../appliances/EditApplianceScreen.tsx';
 import { NewApplianceScreen } from '../appliances/NewApplianceScreen.tsx';
 import { BackupsScreen } from '../backups/BackupsScreen.tsx';
 import { BoardScreen } from '../board/BoardScreen.tsx';
+import { ClaimsScreen } from '../claims/ClaimsScreen.tsx';
 import { EditCustomerScreen, NewCustomerScreen } from '../customers/CustomerForm.tsx';
 import { CustomerScreen } from '../customers/CustomerScreen.tsx';
 import { CustomersScreen } from '../customers/CustomersScreen.tsx';
 import { DeadlinesScreen } from '../deadlines/DeadlinesScreen.tsx';
+import { HistoryScreen } from '../history/HistoryScreen.tsx';
+import { TransferScreen } from '../history/TransferScreen.tsx';
 import { ImportsScreen } from '../imports/ImportsScreen.tsx';
 import { InstrumentsScreen } from '../instruments/InstrumentsScreen.tsx';
 import { JobScreen } from '../jobs/JobScreen.tsx';
@@ -104,6 +107,12 @@ export function CurrentScreen({ place }: { readonly place: Exclude<Place, { scre
           revision={place.params.revision ?? null}
         />
       );
+    case 'appliance-history':
+      return <HistoryScreen key={place.params.applianceId} applianceId={place.params.applianceId} />;
+    case 'transfer-site':
+      return <TransferScreen key={place.params.siteId} siteId={place.params.siteId} />;
+    case 'claims':
+      return <ClaimsScreen />;
     case 'imports':
       return <ImportsScreen />;
     case 'worksheets':

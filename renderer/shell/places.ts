@@ -26,6 +26,7 @@ type PlaceName =
   | 'people'
   | 'instruments'
   | 'sheets'
+  | 'claims'
   | 'imports'
   | 'worksheets'
   | 'backups'
@@ -43,10 +44,16 @@ export const PLACES: readonly PlaceEntry[] = [
     key: 'c',
     holds: ['customer', 'new-customer', 'edit-customer', 'new-site', 'site', 'edit-site', 'gas-supply'],
   },
-  { screen: 'appliances', label: 'Appliances', key: 'a', holds: ['appliance', 'new-appliance', 'edit-appliance'] },
+  {
+    screen: 'appliances',
+    label: 'Appliances',
+    key: 'a',
+    holds: ['appliance', 'new-appliance', 'edit-appliance', 'appliance-history'],
+  },
   { screen: 'deadlines', label: 'Deadlines', key: 'l', holds: [] },
   { screen: 'service-due', label: 'Service due', key: 'v', holds: [] },
   { screen: 'registrations', label: 'Registrations', key: 'r', holds: ['registration'] },
+  { screen: 'claims', label: 'Claims', key: 'k', holds: [] },
   { screen: 'people', label: 'People', key: 'p', holds: ['staff-member'] },
   { screen: 'instruments', label: 'Instruments', key: 'i', holds: [] },
   { screen: 'sheets', label: 'Model sheets', key: 'm', holds: ['sheet'] },
