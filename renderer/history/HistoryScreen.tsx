@@ -39,10 +39,8 @@ export function HistoryScreen({ applianceId }: { readonly applianceId: string })
       <Answer of={found}>
         {(history) => (
           <>
-            <div className="lo-columns">
-              <Owners history={history} />
-              <ClaimsPanel applianceId={applianceId} />
-            </div>
+            <Owners history={history} />
+            <ClaimsPanel applianceId={applianceId} />
             <Timeline entries={history.entries} />
           </>
         )}

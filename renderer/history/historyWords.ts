@@ -10,7 +10,7 @@ export function historyWords({ kind, what, detail }: HistoryEntry): string {
     case 'visit':
       return capital(lookUp(JOB_KIND_WORDS, what)) + (detail === null ? '' : `, ${detail.replaceAll('-', ' ')}`);
     case 'date':
-      return `${lookUp(COVER_DATE_WORDS, what)}${detail === null ? '' : ` (${detail})`}`;
+      return `${capital(lookUp(COVER_DATE_WORDS, what))}${detail === null ? '' : ` (${detail})`}`;
     case 'registration':
       return what === 'confirmed'
         ? `Registration confirmed${detail === null ? '' : `, number ${detail}`}`

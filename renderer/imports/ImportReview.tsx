@@ -202,7 +202,7 @@ function OpenQuestions({
       {asksOrder ? (
         <NativeSelect
           label="Dates in this list are"
-          description={ambiguousDays > 0 ? `${ambiguousDays} dates can be meant both ways.` : undefined}
+          description={ambiguousDays > 0 ? `Dates that can be meant both ways: ${ambiguousDays}.` : undefined}
           error={mapping.dayOrder === null ? 'Which of the two?' : undefined}
           value={mapping.dayOrder ?? ''}
           data={[{ value: '', label: '– not said –' }, ...optionsOf(DAY_ORDER_WORDS)]}

@@ -68,6 +68,7 @@ function TakeIn() {
           placeholder="Choose a file"
           maw="32rem"
           clearable
+          clearButtonProps={{ 'aria-label': 'Take another file' }}
           value={chosen}
           onChange={(given) => void choose(given)}
         />
