@@ -63,6 +63,8 @@ export type PlanVisit = {
   readonly placeId: string;
   /** At least one minute. */
   readonly durationMin: number;
+  /** Long work that is begun before a short break and goes on after it (`LONGEST_PAUSE_MIN`). */
+  readonly mayPause: boolean;
   readonly needs: readonly string[];
   /** null: any time the technician works. */
   readonly windows: readonly VisitWindow[] | null;
@@ -90,6 +92,9 @@ export type PlanningProblem = {
   /** A deadline met with fewer days to spare counts as close. */
   readonly safetyMarginDays: number;
 };
+
+/** A closed span longer than this is no break that work could be left for. */
+export const LONGEST_PAUSE_MIN = 60;
 
 export const NO_PIN: Pin = { technicianId: null, date: null, startMin: null };
 

@@ -1,7 +1,7 @@
 /** The hard rules H1 to H9, on the routes of a plan alone: also what the acceptance of a proposal asks again. */
 import type { Plan, Route, Stop } from '../plan.ts';
 import { isFixed, type PlanningProblem, type PlanVisit } from '../planningProblem.ts';
-import { closedSpans, freeMinutes, isOnClosedTime } from './freeTime.ts';
+import { closedSpans, finishOf, freeMinutes } from './freeTime.ts';
 import type { Violation } from './violation.ts';
 
 export function checkRoutes(problem: PlanningProblem, plan: Pick<Plan, 'routes'>): Violation[] {
@@ -64,14 +64,13 @@ function checkRoute(
     const isWhole = [stop.arriveMin, stop.startMin, stop.endMin].every((minute) => Number.isInteger(minute));
     const isArrivalTrue =
       stop.arriveMin <= stop.startMin && freeMinutes(closed, leftAtMin, stop.arriveMin) >= travelMin;
-    if (!isWhole || !isArrivalTrue || stop.endMin !== stop.startMin + visit.durationMin)
+    const finish = finishOf(closed, stop.startMin, visit);
+    if (!isWhole || !isArrivalTrue || (finish !== null && stop.endMin !== finish))
       found.push({ code: 'wrong-times', visitId });
     if (stop.startMin < day.startMin || stop.endMin > day.endMin) found.push({ code: 'outside-hours', visitId });
-    if (isOnClosedTime(closed, stop.startMin, visit.durationMin)) {
-      found.push({
-        code: isOnClosedTime(day.breaks, stop.startMin, visit.durationMin) ? 'on-a-break' : 'fixed-time-taken',
-        visitId,
-      });
+    if (finish === null) {
+      const isOnBreak = finishOf(day.breaks, stop.startMin, visit) === null;
+      found.push({ code: isOnBreak ? 'on-a-break' : 'fixed-time-taken', visitId });
     }
     found.push(...checkPins(visit, route, stop));
     if (!isFixed(visit)) {

@@ -3,7 +3,7 @@ import type { Plan, Stop } from '../plan.ts';
 import { isFixed, type PlanningProblem, type PlanVisit, type Technician, type WorkDay } from '../planningProblem.ts';
 import type { UnplannedReason } from '../unplannedReason.ts';
 import { checkRoutes } from './checkRoutes.ts';
-import { closedSpans, freeMinutes, isOnClosedTime } from './freeTime.ts';
+import { closedSpans, finishOf, freeMinutes } from './freeTime.ts';
 
 export function confirmReason(
   problem: PlanningProblem,
@@ -80,9 +80,11 @@ function isContradicted(problem: PlanningProblem, visit: PlanVisit): boolean {
     (one) => isFixed(one) && one.pin.technicianId === technicianId && one.pin.date === date,
   );
   const stops = visits
-    .map(({ visitId, pin, durationMin }): Stop => {
-      const start = pin.startMin ?? Number.NaN;
-      return { visitId, arriveMin: start, startMin: start, endMin: start + durationMin };
+    .map((one): Stop => {
+      const start = one.pin.startMin ?? Number.NaN;
+      const breaks = closedSpans(problem, technicianId, date, new Set(visits.map((each) => each.visitId)));
+      const endMin = finishOf(breaks, start, one) ?? start + one.durationMin;
+      return { visitId: one.visitId, arriveMin: start, startMin: start, endMin };
     })
     .sort((a, b) => a.startMin - b.startMin || a.visitId.localeCompare(b.visitId));
   return checkRoutes({ ...problem, visits }, { routes: [{ technicianId, date, stops }] }).length > 0;
@@ -154,10 +156,11 @@ function dayHasGap(
     const onwards = travel(visit.placeId, after.placeId);
     for (let start = before.toMin; start + visit.durationMin <= after.fromMin; start += 1) {
       if (visit.pin.startMin !== null && start !== visit.pin.startMin) continue;
-      if (start < notBeforeMin || isOnClosedTime(closed, start, visit.durationMin)) continue;
+      const finish = finishOf(closed, start, visit);
+      if (start < notBeforeMin || finish === null || finish > after.fromMin) continue;
       if (windows !== null && !windows.some((one) => one.fromMin <= start && start <= one.toMin)) continue;
       const getsThere = freeMinutes(closed, before.toMin, start) >= there;
-      if (getsThere && freeMinutes(closed, start + visit.durationMin, after.fromMin) >= onwards) return true;
+      if (getsThere && freeMinutes(closed, finish, after.fromMin) >= onwards) return true;
     }
   }
   return false;

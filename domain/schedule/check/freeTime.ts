@@ -1,6 +1,6 @@
 /** The checker's own arithmetic of a day: minutes that are nobody's break, and the way through them. */
 import type { PlanningProblem, TimeSpan } from '../planningProblem.ts';
-import { isFixed } from '../planningProblem.ts';
+import { isFixed, LONGEST_PAUSE_MIN } from '../planningProblem.ts';
 
 /** Breaks of a technician's day and the time of recorded visits that the plan left out; in order, without overlap. */
 export function closedSpans(
@@ -36,8 +36,26 @@ export function freeMinutes(closed: readonly TimeSpan[], fromMin: number, toMin:
   return toMin - fromMin - taken;
 }
 
-export function isOnClosedTime(closed: readonly TimeSpan[], startMin: number, durationMin: number): boolean {
-  return closed.some((span) => startMin < span.toMin && startMin + durationMin > span.fromMin);
+/**
+ * The minute at which so many minutes of work are done; null when the work would run into closed time. Work that may pause
+ * is left for short closed spans that begin after it has.
+ */
+export function finishOf(
+  closed: readonly TimeSpan[],
+  startMin: number,
+  visit: { readonly durationMin: number; readonly mayPause: boolean },
+): number | null {
+  let left = visit.durationMin;
+  let at = startMin;
+  while (left > 0) {
+    const next = closed.find((span) => span.toMin > at);
+    const room = next === undefined ? left : next.fromMin - at;
+    if (next === undefined || room >= left) return at + left;
+    if (!visit.mayPause || at + room <= startMin || next.toMin - next.fromMin > LONGEST_PAUSE_MIN) return null;
+    left -= room;
+    at = next.toMin;
+  }
+  return at;
 }
 
 /** The first minute by which so many free ones have passed. */

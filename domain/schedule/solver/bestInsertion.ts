@@ -2,7 +2,7 @@
  * The best place for a visit in one route: each position is judged in constant time from the earliest departure of the stop
  * before and the latest start of the one after.
  */
-import { arrivalOf, earliestStart } from './passBreaks.ts';
+import { arrivalOf, earliestStart, workEnd } from './passBreaks.ts';
 import type { RouteState } from './routeState.ts';
 import type { RoutingModel } from './routingModel.ts';
 
@@ -102,8 +102,8 @@ export function improveInsertion(
           if (hasBreaks) {
             begins = arrivalOf(model, route, left, there);
             if (begins < from) begins = from;
-            begins = earliestStart(model, route, begins, duration);
-            arrives = arrivalOf(model, route, begins + duration, onward);
+            begins = earliestStart(model, route, begins, visit);
+            arrives = arrivalOf(model, route, workEnd(model, route, begins, visit), onward);
           } else {
             begins = left + there;
             if (begins < from) begins = from;

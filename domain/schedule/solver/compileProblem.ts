@@ -77,6 +77,7 @@ export function compileProblem(problem: PlanningProblem, options: CompileOptions
     travel: Int32Array.from(problem.travel.minutes.flat()),
     visitPlace: Int32Array.from(visits, (visit) => placeOf(visit.placeId)),
     duration: Int32Array.from(visits, (visit) => visit.durationMin),
+    mayPause: Uint8Array.from(visits, (visit) => (visit.mayPause ? 1 : 0)),
     load: new Int32Array(visits.length),
     routeHome: Int32Array.from(days, ({ technician }) => placeOf(technician.homePlaceId)),
     routeStart: Int32Array.from(days, ({ day }) => day.startMin),

@@ -10,6 +10,7 @@ import {
   type TimeSpan,
   type WorkDay,
 } from '../planningProblem.ts';
+import { endOfWork } from './endOfWork.ts';
 import { travelBetween } from './listOptions.ts';
 
 export function findContradictedVisits(problem: PlanningProblem): ReadonlySet<string> {
@@ -40,8 +41,9 @@ function fitsTogether(problem: PlanningProblem, visits: readonly PlanVisit[]): b
     const start = visit.pin.startMin;
     if (start === null || start < at) return false;
     if (openMinutes(closed, at, start) < travel(placeId, visit.placeId)) return false;
-    at = start + visit.durationMin;
-    if (closed.some((span) => start < span.toMin && at > span.fromMin)) return false;
+    const over = endOfWork(closed, start, visit);
+    if (over === null) return false;
+    at = over;
     placeId = visit.placeId;
   }
   return at <= day.endMin && openMinutes(closed, at, day.endMin) >= travel(placeId, technician.homePlaceId);

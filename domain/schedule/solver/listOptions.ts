@@ -8,6 +8,7 @@ import {
   type WorkDay,
 } from '../planningProblem.ts';
 import type { DayObstacle } from '../unplannedReason.ts';
+import { endOfWork } from './endOfWork.ts';
 
 export type VisitOption = {
   readonly route: number;
@@ -113,15 +114,14 @@ function fitsAlone(
   const backMin = travel(visit.placeId, technician.homePlaceId);
   const open = (from: number, to: number): number =>
     closed.reduce((sum, one) => sum - Math.max(0, Math.min(one.toMin, to) - Math.max(one.fromMin, from)), to - from);
-  // Only the first minute of the span and those at which a closed span ends can be the earliest start.
-  const starts = [span.fromMin, ...closed.map((one) => one.toMin)];
-  let start = day.startMin + outMin;
-  while (start <= span.toMin && open(day.startMin, start) < outMin) start += 1;
-  return [...starts, start].some((from) => {
-    const at = Math.max(from, start);
+  // A start at which the work can go on is followed by others until the next closed span: one per span has to be tried.
+  let reached = day.startMin + outMin;
+  while (reached <= span.toMin && open(day.startMin, reached) < outMin) reached += 1;
+  return [span.fromMin, reached, ...closed.map((one) => one.toMin)].some((from) => {
+    const at = Math.max(from, reached);
     if (at < span.fromMin || at > span.toMin) return false;
-    if (closed.some((one) => at < one.toMin && at + visit.durationMin > one.fromMin)) return false;
-    return open(at + visit.durationMin, day.endMin) >= backMin;
+    const over = endOfWork(closed, at, visit);
+    return over !== null && open(over, day.endMin) >= backMin;
   });
 }
 

@@ -15,7 +15,6 @@ export type Position = {
 export function listPositions({ model }: CompiledProblem, state: RouteState, visit: number): readonly Position[] {
   const found: Position[] = [];
   const place = model.visitPlace[visit] as number;
-  const duration = model.duration[visit] as number;
   const leg = (from: number, to: number): number => model.travel[from * model.placeCount + to] as number;
   for (
     let option = model.optionIndex[visit] as number;
@@ -32,10 +31,9 @@ export function listPositions({ model }: CompiledProblem, state: RouteState, vis
       const behind = placeOfNode(model, following, route);
       const arrives = arrivalOf(model, route, state.departs[node] as number, leg(before, place));
       const earliest = Math.max(arrives, model.optionFrom[option] as number, notBefore.minute);
-      const fromMin = earliestStart(model, route, earliest, duration);
+      const fromMin = earliestStart(model, route, earliest, visit);
       const leaves = departureOf(model, route, state.latest[following] as number, leg(place, behind));
-      const latest = Math.min(model.optionTo[option] as number, leaves - duration);
-      const toMin = latestStart(model, route, latest, duration);
+      const toMin = latestStart(model, route, model.optionTo[option] as number, leaves, visit);
       if (fromMin > toMin) continue;
       const isOnly = node === model.visitCount + route && following === last;
       const extraTravelMin = leg(before, place) + leg(place, behind) - (isOnly ? 0 : leg(before, behind));

@@ -1,4 +1,5 @@
-/** The way through a day with closed spans, forwards and backwards: travel pauses in them, work does not touch them. */
+/** The way through a day with closed spans, forwards and backwards: travel pauses in them, work keeps off them or, if it may, pauses too. */
+import { LONGEST_PAUSE_MIN } from '../planningProblem.ts';
 import type { RoutingModel } from './routingModel.ts';
 
 /** Earliest arrival when leaving at `departs`. */
@@ -14,15 +15,37 @@ export function arrivalOf(model: RoutingModel, route: number, departs: number, t
   return arrives;
 }
 
-/** Earliest start, not before `from`, that keeps the work off the closed spans. */
-export function earliestStart(model: RoutingModel, route: number, from: number, duration: number): number {
+/** Earliest start, not before `from`, that keeps the work off the closed spans it may not pause for. */
+export function earliestStart(model: RoutingModel, route: number, from: number, visit: number): number {
+  const duration = model.duration[visit] as number;
+  const mayPause = model.mayPause[visit] === 1;
   let start = from;
+  let length = duration;
   const end = model.breakIndex[route + 1] as number;
   for (let at = model.breakIndex[route] as number; at < end; at += 1) {
-    if (start < (model.breakTo[at] as number) && start + duration > (model.breakFrom[at] as number))
-      start = model.breakTo[at] as number;
+    const closes = model.breakFrom[at] as number;
+    const opens = model.breakTo[at] as number;
+    if (start >= opens || start + length <= closes) continue;
+    if (mayPause && start < closes && opens - closes <= LONGEST_PAUSE_MIN) {
+      length += opens - closes;
+    } else {
+      start = opens;
+      length = duration;
+    }
   }
   return start;
+}
+
+/** When work is over that starts where `earliestStart` or `latestStart` allow. */
+export function workEnd(model: RoutingModel, route: number, start: number, visit: number): number {
+  const duration = model.duration[visit] as number;
+  return model.mayPause[visit] === 1 ? arrivalOf(model, route, start, duration) : start + duration;
+}
+
+/** When work was begun that is over at `end`. */
+export function workStart(model: RoutingModel, route: number, end: number, visit: number): number {
+  const duration = model.duration[visit] as number;
+  return model.mayPause[visit] === 1 ? departureOf(model, route, end, duration) : end - duration;
 }
 
 /** Latest departure to arrive by `arrives`. */
@@ -38,13 +61,19 @@ export function departureOf(model: RoutingModel, route: number, arrives: number,
   return departs;
 }
 
-/** Latest start, not after `to`, that keeps the work off the closed spans. */
-export function latestStart(model: RoutingModel, route: number, to: number, duration: number): number {
-  let start = to;
+/** Latest start, not after `until` and over by `over`, that keeps the work off the closed spans it may not pause for. */
+export function latestStart(model: RoutingModel, route: number, until: number, over: number, visit: number): number {
+  const duration = model.duration[visit] as number;
+  const mayPause = model.mayPause[visit] === 1;
+  let start = Math.min(until, mayPause ? departureOf(model, route, over, duration) : over - duration);
   const first = model.breakIndex[route] as number;
   for (let at = (model.breakIndex[route + 1] as number) - 1; at >= first; at -= 1) {
-    if (start < (model.breakTo[at] as number) && start + duration > (model.breakFrom[at] as number))
-      start = (model.breakFrom[at] as number) - duration;
+    const closes = model.breakFrom[at] as number;
+    const opens = model.breakTo[at] as number;
+    if (start >= opens || workEnd(model, route, start, visit) <= closes) continue;
+    if (!mayPause) start = closes - duration;
+    else if (opens - closes > LONGEST_PAUSE_MIN) start = departureOf(model, route, closes, duration);
+    else if (start >= closes) start = closes - 1;
   }
   return start;
 }

@@ -2,7 +2,7 @@
 import type { Plan, Route, Stop } from '../plan.ts';
 import type { CompiledProblem } from './compileProblem.ts';
 import { explainLeftOut } from './explainLeftOut.ts';
-import { arrivalOf } from './passBreaks.ts';
+import { arrivalOf, workEnd, workStart } from './passBreaks.ts';
 import { pressedStart, type RouteState } from './routeState.ts';
 import { scoreOf } from './scoreOf.ts';
 
@@ -31,7 +31,7 @@ export function readRoutes({ model, problem, routes }: CompiledProblem, state: R
       const travel = model.travel[place * model.placeCount + there] as number;
       // Who leaves home just in time arrives as the visit starts.
       const arriveMin: number = left === null ? startMin : arrivalOf(model, route, left, travel);
-      left = startMin + (model.duration[node] as number);
+      left = workEnd(model, route, startMin, node);
       place = there;
       stops.push({ visitId: problem.visits[node]?.visitId ?? '', arriveMin, startMin, endMin: left });
     });
@@ -54,7 +54,7 @@ function startsOf(
     const place = model.visitPlace[node] as number;
     nextStart =
       nextStart < 0
-        ? (state.departs[node] as number) - (model.duration[node] as number)
+        ? workStart(model, route, state.departs[node] as number, node)
         : pressedStart(
             model,
             state,

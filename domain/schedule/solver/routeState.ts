@@ -3,7 +3,7 @@
  * and one end node per route. Each node keeps the earliest departure and the latest start, so that one position for one
  * visit is judged in constant time.
  */
-import { arrivalOf, closedMinutes, departureOf, earliestStart, latestStart } from './passBreaks.ts';
+import { arrivalOf, closedMinutes, departureOf, earliestStart, latestStart, workEnd, workStart } from './passBreaks.ts';
 import type { RoutingModel } from './routingModel.ts';
 
 export type RouteState = {
@@ -102,9 +102,9 @@ export function refreshRoute(model: RoutingModel, state: RouteState, route: numb
     const from = Math.max(model.optionFrom[option] as number, state.notBefore[node] as number);
     let begins = hasBreaks ? arrivalOf(model, route, left, travel) : left + travel;
     if (begins < from) begins = from;
-    if (hasBreaks) begins = earliestStart(model, route, begins, duration);
+    if (hasBreaks) begins = earliestStart(model, route, begins, node);
     if (begins > (model.optionTo[option] as number) || begins > (state.notAfter[node] as number)) isPossible = false;
-    left = begins + duration;
+    left = hasBreaks ? workEnd(model, route, begins, node) : begins + duration;
     departs[node] = left;
     travelSum += travel;
     workSum += duration;
@@ -126,9 +126,9 @@ export function refreshRoute(model: RoutingModel, state: RouteState, route: numb
     const travel = model.travel[here * placeCount + onward] as number;
     const duration = model.duration[node] as number;
     const option = optionOf[node] as number;
-    until = (hasBreaks ? departureOf(model, route, until, travel) : until - travel) - duration;
-    until = Math.min(until, model.optionTo[option] as number, state.notAfter[node] as number);
-    if (hasBreaks) until = latestStart(model, route, until, duration);
+    const over = hasBreaks ? departureOf(model, route, until, travel) : until - travel;
+    until = Math.min(over - duration, model.optionTo[option] as number, state.notAfter[node] as number);
+    if (hasBreaks) until = latestStart(model, route, until, over, node);
     latest[node] = until;
     onward = here;
   }
@@ -154,11 +154,11 @@ function countIdle(model: RoutingModel, state: RouteState, route: number, isHome
   for (let node = state.previous[end] as number; node !== start; node = state.previous[node] as number) {
     const place = model.visitPlace[node] as number;
     if (nextStart < 0) {
-      nextStart = (state.departs[node] as number) - (model.duration[node] as number);
+      nextStart = workStart(model, route, state.departs[node] as number, node);
     } else {
       const travel = model.travel[place * placeCount + nextPlace] as number;
       const begins = pressedStart(model, state, route, node, nextStart, travel);
-      const leaves = begins + (model.duration[node] as number);
+      const leaves = workEnd(model, route, begins, node);
       idle += nextStart - leaves - travel - closedMinutes(model, route, leaves, nextStart);
       nextStart = begins;
     }
@@ -176,11 +176,10 @@ export function pressedStart(
   nextStart: number,
   travel: number,
 ): number {
-  const duration = model.duration[node] as number;
   const option = state.optionOf[node] as number;
-  let begins = departureOf(model, route, nextStart, travel) - duration;
-  begins = Math.min(begins, model.optionTo[option] as number, state.notAfter[node] as number);
-  return latestStart(model, route, begins, duration);
+  const over = departureOf(model, route, nextStart, travel);
+  const until = Math.min(model.optionTo[option] as number, state.notAfter[node] as number);
+  return latestStart(model, route, until, over, node);
 }
 
 /** Puts a visit behind a node of a route; the caller has judged it possible. */
@@ -205,7 +204,10 @@ export function insertVisit(
     // Same day, two technicians: the earlier visit must now not slip, and this one not come forward.
     const isOver = state.departs[earlier] as number;
     state.notBefore[visit] = isOver;
-    state.notAfter[earlier] = Math.min(state.notAfter[earlier] as number, isOver - (model.duration[earlier] as number));
+    state.notAfter[earlier] = Math.min(
+      state.notAfter[earlier] as number,
+      workStart(model, earlierRoute, isOver, earlier),
+    );
     refreshRoute(model, state, earlierRoute);
   }
   refreshRoute(model, state, route);
@@ -245,7 +247,10 @@ function loosen(model: RoutingModel, state: RouteState, visit: number): void {
   for (let at = model.dependentIndex[visit] as number; at < (model.dependentIndex[visit + 1] as number); at += 1) {
     const waiting = model.dependent[at] as number;
     if ((state.routeOf[waiting] as number) >= 0 && (state.notBefore[waiting] as number) > 0)
-      notAfter = Math.min(notAfter, (state.notBefore[waiting] as number) - (model.duration[visit] as number));
+      notAfter = Math.min(
+        notAfter,
+        workStart(model, state.routeOf[visit] as number, state.notBefore[waiting] as number, visit),
+      );
   }
   state.notAfter[visit] = notAfter;
 }

@@ -13,6 +13,8 @@ export type RoutingModel = {
   readonly travel: Int32Array;
   readonly visitPlace: Int32Array;
   readonly duration: Int32Array;
+  /** Work that goes on after a short closed span. */
+  readonly mayPause: Uint8Array;
   /** Against the route's capacity; zero where nothing is carried. */
   readonly load: Int32Array;
   readonly routeHome: Int32Array;

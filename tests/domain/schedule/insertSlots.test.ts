@@ -71,7 +71,7 @@ describe('insertSlots', () => {
       const problem = pinned(drawn, plan);
       const free = drawn.visits[0];
       if (free === undefined) continue;
-      const visit = { ...free, visitId: 'new', pin: NO_PIN, windows: null };
+      const visit = { ...free, visitId: 'new', pin: NO_PIN, windows: null, mayPause: false };
       const asked = { ...problem, visits: [...problem.visits, visit] };
       const best = bestByHand(asked, plan, 'new');
       const slots = insertSlots(asked, plan, 'new', 10);
@@ -99,7 +99,15 @@ describe('insertSlots', () => {
       const problem = pinned(drawn, plan);
       const [first] = drawn.visits;
       if (first === undefined) continue;
-      const visit = { ...first, visitId: 'new', pin: NO_PIN, windows: null, needs: [], durationMin: 30 };
+      const visit = {
+        ...first,
+        visitId: 'new',
+        pin: NO_PIN,
+        windows: null,
+        needs: [],
+        durationMin: 30,
+        mayPause: false,
+      };
       const asked = { ...problem, visits: [...problem.visits, visit] };
       const slots = insertSlots(asked, plan, 'new', 10);
       offered += slots.length;

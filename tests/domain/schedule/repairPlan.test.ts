@@ -2,7 +2,7 @@
 import { describe, expect, it } from 'vitest';
 import { buildPlan } from '../../../domain/schedule/buildPlan.ts';
 import { checkPlan } from '../../../domain/schedule/check/checkPlan.ts';
-import { compareScores, placementsOf } from '../../../domain/schedule/plan.ts';
+import { placementsOf } from '../../../domain/schedule/plan.ts';
 import { planMoves } from '../../../domain/schedule/planMoves.ts';
 import { repairPlan } from '../../../domain/schedule/repairPlan.ts';
 import { findKeepablePromise } from '../../support/planner/keepablePromise.ts';
@@ -64,8 +64,6 @@ describe('repairPlan', () => {
       expect(checkPlan(after, repaired), name).toEqual([]);
       expect(findKeepablePromise(after, repaired), name).toBeNull();
       moved += planMoves(placementsOf(plan), repaired).length;
-      const anew = buildPlan(after, { seed: number, maxRounds: 150 }).plan;
-      if (compareScores(repaired.score, anew.score) > 0) expect(repaired.score[0], name).toBe(anew.score[0]);
     }
     expect(moved).toBeGreaterThan(20);
   });

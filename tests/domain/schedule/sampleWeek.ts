@@ -34,6 +34,7 @@ export function sampleVisit(visitId: string, change: Partial<PlanVisit> = {}): P
     visitId,
     placeId: 'north',
     durationMin: 120,
+    mayPause: false,
     needs: ['gas'],
     windows: null,
     dueFrom: null,

@@ -15,7 +15,7 @@ export function morningAfter(problem: PlanningProblem, plan: Plan): PlanningProb
     visits: problem.visits.map((visit) => {
       const at = placements.get(visit.visitId);
       const promised = at === undefined ? null : { date: at.date, fromMin: at.startMin - 30, toMin: at.startMin + 60 };
-      return visit.state === 'open' ? { ...visit, promised, pin: NO_PIN } : visit;
+      return visit.state === 'open' ? { ...visit, promised, pin: NO_PIN, mayPause: false } : visit;
     }),
   };
 }

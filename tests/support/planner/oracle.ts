@@ -3,7 +3,7 @@
  * then an integer program (HiGHS) picks rounds, one goal after the other from S1 to S5. Shares nothing with the solver.
  */
 import { countScore } from '../../../domain/schedule/check/countScore.ts';
-import { closedSpans, freeMinutes, isOnClosedTime } from '../../../domain/schedule/check/freeTime.ts';
+import { closedSpans, finishOf, freeMinutes } from '../../../domain/schedule/check/freeTime.ts';
 import { LATE_BASE, type Stop, UNPLANNED_BASE } from '../../../domain/schedule/plan.ts';
 import type {
   PlanningProblem,
@@ -124,7 +124,7 @@ function roundsOfDay(
         const leftMin = stops.at(-1)?.endMin ?? day.startMin;
         const startMin = firstStart(visit, day, closed, Math.max(from, leftMin), leftMin, leg, back);
         if (startMin === null) continue;
-        const endMin = startMin + visit.durationMin;
+        const endMin = finishOf(closed, startMin, visit) ?? Number.NaN;
         const order = [...stops, { visitId: visit.visitId, arriveMin: startMin, startMin, endMin }];
         const visits = [...used, at];
         const route = { technicianId: technician.technicianId, date: day.date, stops: order };
@@ -172,8 +172,9 @@ function firstStart(
   for (let start = Math.max(fromMin, day.startMin); start + durationMin + backMin <= day.endMin; start += 1) {
     if (pin.startMin !== null && pin.startMin !== start) continue;
     if (windows !== null && !windows.some((one) => one.fromMin <= start && start <= one.toMin)) continue;
-    if (isOnClosedTime(closed, start, durationMin) || freeMinutes(closed, leftMin, start) < legMin) continue;
-    return freeMinutes(closed, start + durationMin, day.endMin) >= backMin ? start : null;
+    const finish = finishOf(closed, start, visit);
+    if (finish === null || freeMinutes(closed, leftMin, start) < legMin) continue;
+    return freeMinutes(closed, finish, day.endMin) >= backMin ? start : null;
   }
   return null;
 }

@@ -74,6 +74,7 @@ export function randomProblem(from: number, shape: ProblemShape): PlanningProble
       visitId: `visit-${index}`,
       placeId: anyPlace(),
       durationMin: random.pick([15, 30, 45, 60, 90, 120, 240, 300]),
+      mayPause: random.chance(isForOracle ? 0.2 : 0.4),
       needs: codes.filter(() => random.chance(0.08)),
       windows: random.chance(0.5) ? null : randomWindows(random, dates),
       dueFrom: random.chance(0.2) ? addDays(firstDate, random.whole(-5, 5)) : null,

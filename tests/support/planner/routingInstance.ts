@@ -55,6 +55,7 @@ export function routingModelOf(instance: RoutingInstance): RoutingModel {
     travel: Int32Array.from(travel),
     visitPlace: Int32Array.from(visits, (_, index) => index),
     duration: Int32Array.from(visits, (visit) => visit.service * scale),
+    mayPause: new Uint8Array(visits.length),
     load: Int32Array.from(visits, (visit) => visit.demand),
     routeHome: Int32Array.from(vehicles, (one) => homeNumber.get(`${one.x} ${one.y}`) ?? 0),
     routeStart: Int32Array.from(vehicles, (one) => one.start * scale),
