@@ -23,7 +23,11 @@ const node: UserConfig = {
     target: 'node24',
     ssr: true,
     rolldownOptions: {
-      input: { main: shellFile('main.ts'), coreProcess: shellFile('coreProcess.ts') },
+      input: {
+        main: shellFile('main.ts'),
+        coreProcess: shellFile('coreProcess.ts'),
+        planWorker: shellFile('planWorker.ts'),
+      },
       external,
       output: { format: 'es', entryFileNames: '[name].js', chunkFileNames: '[name]-[hash].js' },
     },

@@ -4,7 +4,7 @@
  */
 import { existsSync, mkdirSync, readFileSync } from 'node:fs';
 import { uptime } from 'node:os';
-import { join } from 'node:path';
+import { extname, join } from 'node:path';
 import Database from 'better-sqlite3';
 import { openAttachmentFiles } from '../db/attachmentFiles.ts';
 import { findAttachment } from '../db/attachments.ts';
@@ -22,6 +22,8 @@ import type { CoreServices } from './operations/coreServices.ts';
 import { type Actor, type HandlerContext, OperationFailure } from './operations/handler.ts';
 import { handlers } from './operations/index.ts';
 import { createPinGuard } from './operations/pinGuard.ts';
+import type { ProposalBasis } from './operations/planningHandlers.ts';
+import { createPlanRuns } from './operations/planRuns.ts';
 import { hasIntactChains } from './operations/sealChains.ts';
 import { sniffMediaType } from './operations/sniffMediaType.ts';
 
@@ -42,6 +44,12 @@ export function createCore(options: CoreOptions): Core {
   const listeners = new Set<ChangeListener>();
   const signedIn = new Map<ClientId, string>();
   const pinGuard = createPinGuard(() => Date.parse(clock()));
+
+  // Beside this file under its own ending, from the sources and from the build.
+  const workerUrl = new URL(`./planWorker${extname(import.meta.url)}`, import.meta.url);
+  const plans = createPlanRuns<ProposalBasis>(workerUrl, (error) =>
+    (options.logFault ?? logToStderr)(crypto.randomUUID(), error),
+  );
 
   let purpose: 'real' | 'demo' = options.startInDemo === true ? 'demo' : 'real';
   const folderOf = (which: 'real' | 'demo'): string =>
@@ -90,6 +98,7 @@ export function createCore(options: CoreOptions): Core {
 
   function switchStore(to: 'real' | 'demo'): void {
     const opened = open(to);
+    plans.stopAll();
     store.close();
     purpose = to;
     store = opened;
@@ -100,6 +109,7 @@ export function createCore(options: CoreOptions): Core {
   function restoreFrom(copyName: string): string {
     const backups = backupFolders[purpose];
     const kept = backups.make(store.raw, 'before-restore', clock());
+    plans.stopAll();
     store.close();
     const file = storePath(folderOf(purpose));
     try {
@@ -135,6 +145,7 @@ export function createCore(options: CoreOptions): Core {
     signIn: (clientId, staffId) =>
       void (staffId === null ? signedIn.delete(clientId) : signedIn.set(clientId, staffId)),
     pinGuard,
+    plans,
     switchStore,
     restoreFrom,
     changed,
@@ -225,6 +236,7 @@ export function createCore(options: CoreOptions): Core {
     },
 
     close() {
+      plans.stopAll();
       store.close();
       lock.release();
     },

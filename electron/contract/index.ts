@@ -10,6 +10,7 @@ import { importOperations } from './imports.ts';
 import type { ErrorOf, Reply } from './operation.ts';
 import { outputOperations } from './outputs.ts';
 import { peopleOperations } from './people.ts';
+import { planningOperations } from './planning.ts';
 import { readinessOperations } from './readiness.ts';
 import { registrationOperations } from './registrations.ts';
 import { sheetOperations } from './sheets.ts';
@@ -22,6 +23,7 @@ export const contract = {
   ...customerOperations,
   ...sheetOperations,
   ...visitOperations,
+  ...planningOperations,
   ...workforceOperations,
   ...boardOperations,
   ...outputOperations,

@@ -2,6 +2,8 @@
 import type { AttachmentFiles } from '../../db/attachmentFiles.ts';
 import type { BackupFolder } from '../../db/backups.ts';
 import type { ClientId } from '../core.ts';
+import type { ProposalBasis } from './planningHandlers.ts';
+import type { PlanRuns } from './planRuns.ts';
 
 export type CoreServices = {
   readonly appRoot: string;
@@ -16,6 +18,8 @@ export type CoreServices = {
   readonly pinGuard: PinGuard;
   readonly switchStore: (to: 'real' | 'demo') => void;
   readonly restoreFrom: (copyName: string) => string;
+  /** The planner's threads and what they found. */
+  readonly plans: PlanRuns<ProposalBasis>;
   readonly changed: (topics: readonly string[]) => void;
 };
 

@@ -17,6 +17,7 @@ import { makeSafeHandlers } from './makeSafeHandlers.ts';
 import { outputHandlers } from './outputHandlers.ts';
 import { packetHandlers } from './packetHandlers.ts';
 import { peopleHandlers } from './peopleHandlers.ts';
+import { planningHandlers } from './planningHandlers.ts';
 import { readinessHandlers } from './readinessHandlers.ts';
 import { readingHandlers } from './readingHandlers.ts';
 import { recordHandlers } from './recordHandlers.ts';
@@ -36,6 +37,7 @@ export const handlers: Handlers<OperationName> = {
   ...applianceHandlers,
   ...sheetHandlers,
   ...bookingHandlers,
+  ...planningHandlers,
   ...workforceHandlers,
   ...boardHandlers,
   ...outputHandlers,

@@ -1,0 +1,291 @@
+/** Proposing, watching, stopping and accepting a plan, and offering slots to somebody on the phone. */
+import type { ReadableDb } from '../../db/openStore.ts';
+import { findCompany } from '../../db/people.ts';
+import { visitCrew, visitJobs, visits } from '../../db/schema/index.ts';
+import type { StoreWriter } from '../../db/storeWriter.ts';
+import { findVisit, listCrews, listJobs } from '../../db/visits.ts';
+import { checkRoutes } from '../../domain/schedule/check/checkRoutes.ts';
+import { daysBetween } from '../../domain/schedule/dayMinutes.ts';
+import { explainUnplanned } from '../../domain/schedule/explainUnplanned.ts';
+import { insertSlots } from '../../domain/schedule/insertSlots.ts';
+import { LATE_BASE, type Placement, placementsOf } from '../../domain/schedule/plan.ts';
+import { type PlanMove, planMoves } from '../../domain/schedule/planMoves.ts';
+import { UNKNOWN_WAY_MIN } from '../../domain/schedule/travelMatrix.ts';
+import type { OutputOf, ParsedInputOf } from '../contract/index.ts';
+import type { LeftOut, PlanMode, ProposedMove } from '../contract/planning.ts';
+import { type Crew, replaceCrew, requireLicensedCrew, requireNotBegun, requireUnchanged } from './bookingHandlers.ts';
+import { fail, type HandlerContext, type Handlers, notFound } from './handler.ts';
+import type { PlanRun } from './planRuns.ts';
+import {
+  currentRoutes,
+  type PlanningBasis,
+  type PlanningQuestion,
+  type PlanSource,
+  readPlanningProblem,
+  toWallMinute,
+} from './readPlanningProblem.ts';
+import { dayIn } from './today.ts';
+
+/** What a proposal was made from, and how to ask for it again. */
+export type ProposalBasis = PlanningBasis & { readonly question: PlanningQuestion; readonly mode: PlanMode };
+
+const MOST_DAYS = 21;
+/** Where the clock sets the limit. */
+const ROUNDS_WITHOUT_END = 100_000_000;
+
+export const planningHandlers: Handlers<
+  'planning.propose' | 'planning.status' | 'planning.cancel' | 'planning.accept' | 'planning.slots'
+> = {
+  'planning.propose': (input, context) => {
+    const { from, to } = openRange(context, input);
+    const question: PlanningQuestion = {
+      from,
+      to,
+      now: context.now,
+      holdsPlaced: input.mode === 'fill',
+      jobIds: input.mode === 'repair' ? [] : null,
+      takesNotReady: input.takesNotReady,
+    };
+    const basis: ProposalBasis = { ...readPlanningProblem(context.db, question), question, mode: input.mode };
+    const limitMs = input.seconds * 1000;
+    const order = {
+      problem: basis.problem,
+      current: input.mode === 'repair' ? { routes: currentRoutes(basis) } : null,
+      seed: input.seed,
+      maxRounds: input.maxRounds ?? ROUNDS_WITHOUT_END,
+      limitMs: input.maxRounds === null ? limitMs : null,
+    };
+    return context.services.plans.start(basis, limitMs, order, () => context.services.changed(['planning']));
+  },
+
+  'planning.status': (input, context) => describe(findRun(context, input.proposalId)),
+
+  'planning.cancel': (input, context) => {
+    findRun(context, input.proposalId);
+    context.services.plans.cancel(input.proposalId);
+    return {};
+  },
+
+  'planning.accept': (input, context) => {
+    const run = findRun(context, input.proposalId);
+    if (run.plan === null || run.state === 'running') return fail('proposal-running', {});
+    const moves = planMoves(run.basis.current, run.plan);
+    const done = context.write((writer) => {
+      requireSameBasis(writer.db, run, moves, context.now);
+      let booked = 0;
+      for (const { visitId, to } of moves) {
+        const source = run.basis.sources.get(visitId);
+        if (source === undefined) continue;
+        if (source.kind === 'job') booked += 1;
+        carryOut(writer, source, to, run.basis);
+      }
+      return { moved: moves.length - booked, booked };
+    });
+    context.services.plans.forget(input.proposalId);
+    context.services.changed(['visits', 'jobs', 'planning']);
+    return done;
+  },
+
+  'planning.slots': (input, context) => {
+    const { from, to } = openRange(context, input);
+    const basis = readPlanningProblem(context.db, {
+      from,
+      to,
+      now: context.now,
+      holdsPlaced: true,
+      jobIds: [input.jobId],
+      takesNotReady: true,
+    });
+    const job = basis.sources.get(input.jobId);
+    if (job?.kind !== 'job') return notFound('jobs', input.jobId);
+    const durationMin = input.durationMin ?? job.job.suggestedMin;
+    const problem = {
+      ...basis.problem,
+      visits: basis.problem.visits.map((visit) => (visit.visitId === input.jobId ? { ...visit, durationMin } : visit)),
+    };
+    const board = { routes: currentRoutes(basis) };
+    const found = insertSlots(problem, board, input.jobId, input.count);
+    const names = new Map(basis.technicians.map((one) => [one.staffId, one.name]));
+    return {
+      durationMin,
+      slots: found.map((slot) => ({
+        staffId: slot.technicianId,
+        name: names.get(slot.technicianId) ?? '',
+        date: slot.date,
+        fromMin: toWallMinute(slot.date, slot.fromMin, basis.timeZone),
+        toMin: toWallMinute(slot.date, slot.toMin, basis.timeZone),
+        extraTravelMin: slot.extraTravelMin,
+        isLate: slot.daysLateKey >= LATE_BASE,
+        isAfterOther: slot.afterVisitId !== null,
+        isBeforeOther: slot.beforeVisitId !== null,
+      })),
+      reasons: found.length > 0 ? [] : [...(explainUnplanned(problem, board, input.jobId)?.reasons ?? [])],
+    };
+  },
+};
+
+/** Nothing is planned into the past: the range begins today at the earliest. */
+function openRange(
+  context: HandlerContext,
+  input: Pick<ParsedInputOf<'planning.propose'>, 'from' | 'to'>,
+): { readonly from: string; readonly to: string } {
+  if (input.to < input.from) return fail('dates-reversed', { fromOn: input.from, toOn: input.to });
+  const today = dayIn((findCompany(context.db) ?? notFound('companies', 'this')).timeZone, context.now);
+  if (input.to < today) return fail('range-in-past', { today });
+  const from = input.from < today ? today : input.from;
+  return daysBetween(from, input.to) < MOST_DAYS
+    ? { from, to: input.to }
+    : fail('range-too-long', { mostDays: MOST_DAYS });
+}
+
+function findRun(context: HandlerContext, proposalId: string): PlanRun<ProposalBasis> {
+  return context.services.plans.find(proposalId) ?? notFound('proposals', proposalId);
+}
+
+function describe(run: PlanRun<ProposalBasis>): OutputOf<'planning.status'> {
+  const { basis, plan } = run;
+  const { sources, problem, timeZone } = basis;
+  const notes = new Map(run.notes.map((note) => [note.visitId, note]));
+  const byId = new Map(problem.visits.map((visit) => [visit.visitId, visit]));
+  const wall = (at: Placement) => ({
+    staffId: at.technicianId,
+    date: at.date,
+    startMin: toWallMinute(at.date, at.startMin, timeZone),
+  });
+  const moves = (plan === null ? [] : planMoves(basis.current, plan)).flatMap(
+    ({ visitId, from, to }): ProposedMove[] => {
+      const source = sources.get(visitId);
+      const promised = byId.get(visitId)?.promised ?? null;
+      if (source === undefined) return [];
+      const keeps =
+        promised === null ||
+        (promised.date === to.date && promised.fromMin <= to.startMin && to.startMin <= promised.toMin);
+      const note = notes.get(visitId);
+      return [
+        {
+          ...whatOf(source),
+          from: from === null ? null : wall(from),
+          to: wall(to),
+          movesPromise: !keeps,
+          ground: note?.ground ?? null,
+          extraTravelMin: note?.extraTravelMin ?? null,
+        },
+      ];
+    },
+  );
+  const leftOut = (plan?.unplanned ?? []).flatMap(({ visitId, reasons }): LeftOut[] => {
+    const source = sources.get(visitId);
+    return source === undefined ? [] : [{ ...whatOf(source), reasons: [...reasons] }];
+  });
+  for (const job of basis.notReady)
+    leftOut.push({ ...whatOf({ kind: 'job', job }), reasons: [{ code: 'not-ready', items: job.openReadiness }] });
+  const [, deadlines = 0, daysOutside = 0, promisesMoved = 0, travelMin = 0, overtimeAndIdleMin = 0, imbalanceMin = 0] =
+    plan?.score ?? [];
+  return {
+    proposalId: run.proposalId,
+    mode: basis.mode,
+    from: basis.question.from,
+    to: basis.question.to,
+    state: run.state,
+    rounds: run.rounds,
+    elapsedMs: run.elapsedMs,
+    seconds: Math.round(run.limitMs / 1000),
+    goals:
+      plan === null
+        ? null
+        : {
+            leftOut: plan.unplanned.length,
+            daysLate: Math.floor(deadlines / LATE_BASE),
+            daysClose: deadlines % LATE_BASE,
+            daysOutside,
+            promisesMoved,
+            travelMin,
+            overtimeAndIdleMin,
+            imbalanceMin,
+          },
+    placedCount: plan === null ? 0 : placementsOf(plan).size,
+    moves,
+    leftOut,
+    assumedWays: { placeCount: basis.assumedPlaces, minutes: UNKNOWN_WAY_MIN },
+    staff: basis.technicians.map(({ staffId, name }) => ({ staffId, name })),
+  };
+}
+
+function whatOf(
+  source: PlanSource,
+): Pick<LeftOut, 'ref' | 'customerName' | 'street' | 'city' | 'jobKinds' | 'durationMin'> {
+  if (source.kind === 'job') {
+    const { jobId, customerName, street, city, kind, suggestedMin } = source.job;
+    return { ref: { kind: 'job', id: jobId }, customerName, street, city, jobKinds: [kind], durationMin: suggestedMin };
+  }
+  const { visitId, customerName, street, city, jobs, durationMin } = source.visit;
+  return {
+    ref: { kind: 'visit', id: visitId },
+    customerName,
+    street,
+    city,
+    jobKinds: jobs.map((job) => job.kind),
+    durationMin,
+  };
+}
+
+/**
+ * What the proposal touches is as it was, and the rules still hold: licences, hours and absences of today, and no visit
+ * that came onto one of its days meanwhile.
+ */
+function requireSameBasis(db: ReadableDb, run: PlanRun<ProposalBasis>, moves: readonly PlanMove[], now: string): void {
+  const { sources, question } = run.basis;
+  for (const { visitId, to } of moves) {
+    const source = sources.get(visitId);
+    if (source === undefined) continue;
+    if (source.kind === 'visit') {
+      requireUnchanged(db, requireNotBegun(db, visitId), source.visit.revision);
+    } else {
+      const [row] = listJobs(db, { applianceId: null, jobIds: [visitId], isWaiting: true });
+      if (row === undefined) fail('job-changed', { jobId: visitId });
+    }
+    requireLicensedCrew(db, jobIdsOf(source), to.date, [{ staffId: to.technicianId, role: 'licensed' }]);
+  }
+  const fresh = readPlanningProblem(db, { ...question, now });
+  const days = new Set(moves.map(({ to }) => `${to.technicianId} ${to.date}`));
+  const newcomer = [...fresh.current].find(
+    ([visitId, at]) => !sources.has(visitId) && days.has(`${at.technicianId} ${at.date}`),
+  );
+  const touched = (run.plan?.routes ?? []).filter((route) => days.has(`${route.technicianId} ${route.date}`));
+  const violations = checkRoutes(fresh.problem, { routes: touched }).map((violation) => violation.code);
+  const problems = newcomer === undefined ? violations : ['other-visit-there', ...violations];
+  if (problems.length > 0) fail('plan-outdated', { problems: [...new Set(problems)] });
+}
+
+function jobIdsOf(source: PlanSource): readonly string[] {
+  return source.kind === 'job' ? [source.job.jobId] : source.visit.jobs.map((job) => job.jobId);
+}
+
+function carryOut(writer: StoreWriter, source: PlanSource, to: Placement, basis: ProposalBasis): void {
+  const startMin = toWallMinute(to.date, to.startMin, basis.timeZone);
+  if (source.kind === 'job') {
+    const { job } = source;
+    const isReady = job.kind !== 'startup' || job.openReadiness.length === 0;
+    const visitId = writer.insert(visits, {
+      siteId: job.siteId,
+      state: isReady ? 'planned' : 'pencilled',
+      plannedOn: to.date,
+      startMin,
+      durationMin: job.suggestedMin,
+    });
+    writer.insert(visitJobs, { visitId, jobId: job.jobId });
+    writer.insert(visitCrew, { visitId, staffId: to.technicianId, role: 'licensed' });
+    return;
+  }
+  const { visitId } = source.visit;
+  const visit = findVisit(writer.db, visitId) ?? notFound('visits', visitId);
+  writer.update(visits, visitId, { plannedOn: to.date, startMin, revision: visit.revision + 1 });
+  // A crew of several is pinned; only the one person of a visit is ever exchanged.
+  const crew: Crew = listCrews(writer.db, [visitId]).map((row) => ({
+    staffId: row.crew.staffId,
+    role: row.crew.role as Crew[number]['role'],
+  }));
+  const [only] = crew;
+  if (crew.length <= 1 && only?.staffId !== to.technicianId)
+    replaceCrew(writer, visitId, [{ staffId: to.technicianId, role: only?.role ?? 'licensed' }]);
+}

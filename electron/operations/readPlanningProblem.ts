@@ -1,0 +1,350 @@
+/** A range of days of the store as the planner takes it: people, visits on the board, jobs that wait, ways between them. */
+import { Temporal } from 'temporal-polyfill';
+import type { ReadableDb } from '../../db/openStore.ts';
+import { findCompany } from '../../db/people.ts';
+import { findVisit } from '../../db/visits.ts';
+import type { FuelKey } from '../../domain/procedure/modelSheet.ts';
+import { addDays, minuteOfWallTime, minutesOfDay, wallTimeOfMinute } from '../../domain/schedule/dayMinutes.ts';
+import { findLicenceProblem } from '../../domain/schedule/gasLicence.ts';
+import type { Placement, Plan } from '../../domain/schedule/plan.ts';
+import {
+  NO_PIN,
+  type Place,
+  type PlanningProblem,
+  type PlanVisit,
+  type Skill,
+  type Technician,
+  type TimeSpan,
+  type VisitWindow,
+  type WorkDay,
+} from '../../domain/schedule/planningProblem.ts';
+import { travelFromCoordinates } from '../../domain/schedule/travelMatrix.ts';
+import { absencesOn, hoursOn } from '../../domain/schedule/workSpans.ts';
+import type { BoardJob, BoardTechnician, BoardVisit, UnplacedJob } from '../contract/board.ts';
+import { readBoard } from './boardRows.ts';
+import { notFound } from './handler.ts';
+import { dayIn } from './today.ts';
+
+export type PlanSource =
+  | { readonly kind: 'visit'; readonly visit: BoardVisit }
+  | { readonly kind: 'job'; readonly job: UnplacedJob };
+
+export type PlanningBasis = {
+  readonly problem: PlanningProblem;
+  /** By the id of the planner's visit: of a visit on the board, or of a job that waits. */
+  readonly sources: ReadonlyMap<string, PlanSource>;
+  /** Where visits on the board are now, as the planner counts minutes. */
+  readonly current: ReadonlyMap<string, Placement>;
+  readonly notReady: readonly UnplacedJob[];
+  readonly technicians: readonly BoardTechnician[];
+  readonly timeZone: string;
+  readonly assumedPlaces: number;
+};
+
+export type PlanningQuestion = {
+  readonly from: string;
+  readonly to: string;
+  readonly now: string;
+  /** What is placed stays with its technician, on its day and at its start. */
+  readonly holdsPlaced: boolean;
+  /** Which waiting jobs are to be planned; null: all. */
+  readonly jobIds: readonly string[] | null;
+  readonly takesNotReady: boolean;
+};
+
+/** Common practice, no source: work this long is not done without a break, so it may be left for one. */
+const LONG_WORK_MIN = 150;
+/** Common practice: fewer days than this before a deadline are too few to come back in. */
+const SAFETY_MARGIN_DAYS = 3;
+
+export function readPlanningProblem(db: ReadableDb, question: PlanningQuestion): PlanningBasis {
+  const { timeZone } = findCompany(db) ?? notFound('companies', 'this');
+  const board = readBoard(db, question);
+  const dates: string[] = [];
+  for (let date = question.from; date <= question.to; date = addDays(date, 1)) dates.push(date);
+  const technicians = board.technicians.filter((one) => one.roles.includes('technician'));
+  const jobs = board.unplaced.filter((job) => question.jobIds?.includes(job.jobId) ?? true);
+  const taken = jobs.filter(
+    (job) => question.takesNotReady || job.kind !== 'startup' || job.openReadiness.length === 0,
+  );
+  const today = dayIn(timeZone, question.now);
+  const nowMin = minuteOf(today, Temporal.Instant.from(question.now), timeZone);
+  const openFrom = (date: string): number => (date === today ? nowMin : 0);
+  const visits: PlanVisit[] = [];
+  const sources = new Map<string, PlanSource>();
+  const current = new Map<string, Placement>();
+  /** Time of people who go along without leading. */
+  const alongside = new Map<string, TimeSpan[]>();
+
+  for (const visit of board.visits) {
+    const lead = leadOf(visit, technicians);
+    const isRecorded = !['pencilled', 'planned'].includes(visit.state);
+    const startMin = startOf(db, visit, timeZone);
+    for (const member of visit.crew) {
+      if (member.staffId === lead || startMin === null) continue;
+      const key = dayKey(member.staffId, visit.plannedOn);
+      alongside.set(key, [...(alongside.get(key) ?? []), { fromMin: startMin, toMin: startMin + visit.durationMin }]);
+    }
+    // Nobody of those planned here goes, or nothing is known of its time: it stands beside the plan.
+    if (isRecorded && (lead === null || startMin === null)) continue;
+    if (lead === null && visit.crew.length > 0) continue;
+    sources.set(visit.visitId, { kind: 'visit', visit });
+    if (lead !== null && startMin !== null)
+      current.set(visit.visitId, { technicianId: lead, date: visit.plannedOn, startMin });
+    const promised = promiseOf(visit, timeZone);
+    const isHeld = isRecorded || question.holdsPlaced || visit.crew.length > 1;
+    visits.push({
+      ...demandsOf(visit.jobs),
+      visitId: visit.visitId,
+      placeId: visit.siteId,
+      durationMin: visit.durationMin,
+      mayPause: isRecorded || visit.durationMin >= LONG_WORK_MIN,
+      windows: isRecorded ? null : windowsOf(visit.jobs, dates, openFrom, timeZone, visit.plannedOn),
+      pin: {
+        technicianId: isHeld || visit.isTechnicianPinned ? lead : null,
+        date: isHeld || visit.isDayPinned ? visit.plannedOn : null,
+        startMin: isHeld || visit.isStartPinned ? startMin : null,
+      },
+      promised,
+      afterVisitId: null,
+      state: isRecorded ? (visit.state === 'finished' || visit.state === 'signed' ? visit.state : 'begun') : 'open',
+    });
+  }
+  for (const job of taken) {
+    sources.set(job.jobId, { kind: 'job', job });
+    visits.push({
+      ...demandsOf([job]),
+      visitId: job.jobId,
+      placeId: job.siteId,
+      durationMin: job.suggestedMin,
+      mayPause: job.suggestedMin >= LONG_WORK_MIN,
+      windows: windowsOf([job], dates, openFrom, timeZone, null),
+      pin: NO_PIN,
+      promised: null,
+      afterVisitId: null,
+      state: 'open',
+    });
+  }
+
+  const places = placesOf(board, visits, sources, technicians);
+  const needed = new Set(visits.flatMap((visit) => visit.needs));
+  const works = worksByCode([...sources.values()]);
+  return {
+    problem: {
+      places,
+      travel: travelFromCoordinates(places, board.travel),
+      technicians: technicians.map(
+        (one): Technician => ({
+          technicianId: one.staffId,
+          homePlaceId: homeOf(one),
+          skills: skillsOf(one, needed, works),
+          days: dates.flatMap((date) => dayOf(one, date, timeZone, alongside.get(dayKey(one.staffId, date)) ?? [])),
+        }),
+      ),
+      visits,
+      firstDate: question.from,
+      lastDate: question.to,
+      safetyMarginDays: SAFETY_MARGIN_DAYS,
+    },
+    sources,
+    current,
+    notReady: jobs.filter((job) => !taken.includes(job)),
+    technicians,
+    timeZone,
+    assumedPlaces: places.filter((place) => place.at === null).length,
+  };
+}
+
+/** The board as a plan: what a repair starts from. */
+export function currentRoutes({ current, problem }: PlanningBasis): Plan['routes'] {
+  const byDay = Map.groupBy(
+    problem.visits.filter((visit) => current.has(visit.visitId)),
+    (visit) => {
+      const at = current.get(visit.visitId);
+      return JSON.stringify([at?.technicianId, at?.date]);
+    },
+  );
+  return [...byDay].map(([key, visits]) => {
+    const [technicianId = '', date = ''] = JSON.parse(key) as string[];
+    const stops = visits.map(({ visitId, durationMin }) => {
+      const startMin = current.get(visitId)?.startMin ?? 0;
+      return { visitId, arriveMin: startMin, startMin, endMin: startMin + durationMin };
+    });
+    return { technicianId, date, stops: stops.sort((a, b) => a.startMin - b.startMin) };
+  });
+}
+
+/** Minutes as the board counts them: by the clock on the wall. */
+export function toWallMinute(date: string, minute: number, timeZone: string): number {
+  if (minute >= minutesOfDay(date, timeZone)) return 1440;
+  const [hours = 0, minutes = 0] = wallTimeOfMinute(date, minute, timeZone).split(':').map(Number);
+  return hours * 60 + minutes;
+}
+
+export function fromWallMinute(date: string, wallMinute: number, timeZone: string): number {
+  if (wallMinute >= 1440) return minutesOfDay(date, timeZone);
+  const text = `${String(Math.floor(wallMinute / 60)).padStart(2, '0')}:${String(wallMinute % 60).padStart(2, '0')}`;
+  return minuteOfWallTime(date, text, timeZone);
+}
+
+function minuteOf(date: string, instant: Temporal.Instant, timeZone: string): number {
+  const midnight = Temporal.PlainDate.from(date).toZonedDateTime(timeZone).epochMilliseconds;
+  return Math.ceil((instant.epochMilliseconds - midnight) / 60_000);
+}
+
+function dayKey(staffId: string, date: string): string {
+  return `${staffId} ${date}`;
+}
+
+/** Who the visit is planned with: the licensed one of the crew, else the one who leads it, else the first. */
+function leadOf({ crew }: BoardVisit, technicians: readonly BoardTechnician[]): string | null {
+  const able = crew.filter((member) => technicians.some((one) => one.staffId === member.staffId));
+  const lead =
+    able.find((member) => member.role === 'licensed') ?? able.find((member) => member.role === 'lead') ?? able[0];
+  return lead?.staffId ?? null;
+}
+
+/** A visit that has begun without a planned start began when it was begun. */
+function startOf(db: ReadableDb, visit: BoardVisit, timeZone: string): number | null {
+  if (visit.startMin !== null) return fromWallMinute(visit.plannedOn, visit.startMin, timeZone);
+  if (visit.state === 'pencilled' || visit.state === 'planned') return null;
+  const startedAt = findVisit(db, visit.visitId)?.startedAt ?? null;
+  if (startedAt === null || dayIn(timeZone, startedAt) !== visit.plannedOn) return null;
+  return minuteOf(visit.plannedOn, Temporal.Instant.from(startedAt), timeZone);
+}
+
+function promiseOf(visit: BoardVisit, timeZone: string): VisitWindow | null {
+  const { promisedOn: date, plannedFrom, plannedTo } = visit;
+  if (date === null) return null;
+  return {
+    date,
+    fromMin: plannedFrom === null ? 0 : minuteOfWallTime(date, plannedFrom, timeZone),
+    toMin: plannedTo === null ? minutesOfDay(date, timeZone) : minuteOfWallTime(date, plannedTo, timeZone),
+  };
+}
+
+/** Days that suit the customer, none of it before now; the day it is on has been agreed, whatever was wished for. */
+function windowsOf(
+  jobs: readonly BoardJob[],
+  dates: readonly string[],
+  openFrom: (date: string) => number,
+  timeZone: string,
+  plannedOn: string | null,
+): readonly VisitWindow[] {
+  return dates
+    .filter(
+      (date) =>
+        date === plannedOn ||
+        jobs.every(
+          ({ wantedFromOn, wantedToOn }) =>
+            (wantedFromOn === null || wantedFromOn <= date) && (wantedToOn === null || date <= wantedToOn),
+        ),
+    )
+    .map((date) => ({ date, fromMin: openFrom(date), toMin: minutesOfDay(date, timeZone) }))
+    .filter((window) => window.fromMin <= window.toMin);
+}
+
+type Demands = Pick<PlanVisit, 'needs' | 'deadline' | 'deadlineKind' | 'priority' | 'dueFrom' | 'dueTo'>;
+
+function demandsOf(jobs: readonly BoardJob[]): Demands {
+  const latest = jobs.flatMap((job) => (job.latestOn === null ? [] : [job.latestOn])).sort();
+  const needs = jobs.flatMap((job) => [licenceCode(job), ...job.skills.map(skillCode)]);
+  return {
+    needs: [...new Set(needs)],
+    deadline: latest[0] ?? null,
+    deadlineKind: latest.length === 0 ? 'none' : jobs.some((job) => job.kind === 'startup') ? 'warranty' : 'service',
+    priority: Math.max(0, ...jobs.map((job) => job.priority)) as Demands['priority'],
+    dueFrom: null,
+    dueTo: null,
+  };
+}
+
+type GasWorkKind = { readonly fuel: FuelKey | null; readonly ratedInputKw: number | null };
+
+/** One licence answers for one fuel and size: each combination that occurs is a skill of its own. */
+function licenceCode({ fuel, ratedInputKw }: GasWorkKind): string {
+  return `licence ${fuel ?? 'any'} ${ratedInputKw ?? 'any'}`;
+}
+
+function skillCode(skill: string): string {
+  return `skill ${skill}`;
+}
+
+function worksByCode(sources: readonly PlanSource[]): ReadonlyMap<string, GasWorkKind> {
+  const jobs = sources.flatMap((source): readonly BoardJob[] =>
+    source.kind === 'visit' ? source.visit.jobs : [source.job],
+  );
+  return new Map(jobs.map((job) => [licenceCode(job), { fuel: job.fuel, ratedInputKw: job.ratedInputKw }]));
+}
+
+function skillsOf(
+  person: BoardTechnician,
+  needed: ReadonlySet<string>,
+  works: ReadonlyMap<string, GasWorkKind>,
+): readonly Skill[] {
+  const licences = [...works].flatMap(([code, work]) =>
+    person.licences
+      .filter((licence) => findLicenceProblem([licence], { ...work, on: licence.validFrom }) === null)
+      .map(({ validFrom, validTo }) => ({ code, validFrom, validTo })),
+  );
+  const others = person.skills.map((skill) => ({ code: skillCode(skill), validFrom: null, validTo: null }));
+  return [...licences, ...others].filter((skill) => needed.has(skill.code));
+}
+
+function dayOf(
+  person: BoardTechnician,
+  date: string,
+  timeZone: string,
+  alongside: readonly TimeSpan[],
+): readonly WorkDay[] {
+  const hours = hoursOn(person.hours, date);
+  const isEmployed = person.activeFrom <= date && (person.activeTo === null || date <= person.activeTo);
+  if (hours === undefined || !isEmployed) return [];
+  const minute = (wall: number): number => fromWallMinute(date, wall, timeZone);
+  const away = absencesOn(person.absences, date);
+  const isAbsent = away.some((one) => one.fromMin === null || one.toMin === null);
+  const breaks: TimeSpan[] = away.flatMap(({ fromMin, toMin }) =>
+    fromMin === null || toMin === null ? [] : [{ fromMin: minute(fromMin), toMin: minute(toMin) }],
+  );
+  if (hours.breakFromMin !== null && hours.breakToMin !== null)
+    breaks.push({ fromMin: minute(hours.breakFromMin), toMin: minute(hours.breakToMin) });
+  const endMin = minute(hours.toMin);
+  return [
+    {
+      date,
+      startMin: minute(hours.fromMin),
+      endMin,
+      ordinaryEndMin: endMin,
+      breaks: [...breaks, ...alongside],
+      isAbsent,
+    },
+  ];
+}
+
+function homeOf(person: BoardTechnician): string {
+  return `base of ${person.staffId}`;
+}
+
+function placesOf(
+  board: ReturnType<typeof readBoard>,
+  visits: readonly PlanVisit[],
+  sources: ReadonlyMap<string, PlanSource>,
+  technicians: readonly BoardTechnician[],
+): readonly Place[] {
+  const places = new Map<string, Place>();
+  for (const { visitId, placeId } of visits) {
+    const source = sources.get(visitId);
+    const site = source?.kind === 'visit' ? source.visit : source?.job;
+    places.set(placeId, { placeId, at: coordinates(site?.latitude ?? null, site?.longitude ?? null) });
+  }
+  const firm = coordinates(board.travel.latitude, board.travel.longitude);
+  for (const person of technicians) {
+    const at = coordinates(person.base.latitude, person.base.longitude) ?? firm;
+    places.set(homeOf(person), { placeId: homeOf(person), at });
+  }
+  return [...places.values()];
+}
+
+function coordinates(latitude: number | null, longitude: number | null): Place['at'] {
+  return latitude === null || longitude === null ? null : { latitude, longitude };
+}
