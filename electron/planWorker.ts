@@ -43,8 +43,9 @@ const control: PlannerControl = {
     reportPending();
   },
 };
-const { plan, rounds } =
-  order.current === null ? buildPlan(order.problem, control) : repairPlan(order.problem, order.current, control);
+const { plan, rounds } = order.isRepair
+  ? repairPlan(order.problem, order.current, control)
+  : buildPlan(order.problem, control, order.current);
 
 const notes: PlacementNote[] = [];
 for (const { visitId } of plan.routes.flatMap((route) => route.stops)) {

@@ -1,5 +1,5 @@
 /** Build: a plan for a range of days from nothing but what is pinned. */
-import type { Plan } from './plan.ts';
+import { type Plan, placementsOf } from './plan.ts';
 import type { PlanningProblem } from './planningProblem.ts';
 import { type CompiledProblem, compileProblem } from './solver/compileProblem.ts';
 import { firstState } from './solver/firstState.ts';
@@ -19,8 +19,13 @@ export type PlannerControl = {
 
 export type PlannerOutcome = { readonly plan: Plan; readonly rounds: number };
 
-export function buildPlan(problem: PlanningProblem, control: PlannerControl): PlannerOutcome {
-  const compiled = compileProblem(problem);
+/** `current`: where visits are now; one that stays with its technician on its day keeps its start if it can. */
+export function buildPlan(
+  problem: PlanningProblem,
+  control: PlannerControl,
+  current: Pick<Plan, 'routes'> = { routes: [] },
+): PlannerOutcome {
+  const compiled = compileProblem(problem, { preferred: placementsOf(current) });
   return improve(compiled, firstState(compiled.model, createState(compiled.model), control.seed), control);
 }
 

@@ -5,8 +5,9 @@ import type { PlanningProblem } from '../../domain/schedule/planningProblem.ts';
 
 export type PlanOrder = {
   readonly problem: PlanningProblem;
-  /** The plan to repair; null: build anew. */
-  readonly current: Pick<Plan, 'routes'> | null;
+  /** Repair what is there, or build anew. */
+  readonly isRepair: boolean;
+  readonly current: Pick<Plan, 'routes'>;
   readonly seed: number;
   readonly maxRounds: number;
   /** null: rounds alone set the limit. */

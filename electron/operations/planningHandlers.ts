@@ -50,7 +50,8 @@ export const planningHandlers: Handlers<
     const limitMs = input.seconds * 1000;
     const order = {
       problem: basis.problem,
-      current: input.mode === 'repair' ? { routes: currentRoutes(basis) } : null,
+      isRepair: input.mode === 'repair',
+      current: { routes: currentRoutes(basis) },
       seed: input.seed,
       maxRounds: input.maxRounds ?? ROUNDS_WITHOUT_END,
       limitMs: input.maxRounds === null ? limitMs : null,
@@ -132,7 +133,7 @@ function openRange(
   if (input.to < input.from) return fail('dates-reversed', { fromOn: input.from, toOn: input.to });
   const today = dayIn((findCompany(context.db) ?? notFound('companies', 'this')).timeZone, context.now);
   if (input.to < today) return fail('range-in-past', { today });
-  const from = input.from < today ? today : input.from;
+  const [from = today] = [input.from, today].toSorted().reverse();
   return daysBetween(from, input.to) < MOST_DAYS
     ? { from, to: input.to }
     : fail('range-too-long', { mostDays: MOST_DAYS });
@@ -173,7 +174,7 @@ function describe(run: PlanRun<ProposalBasis>): OutputOf<'planning.status'> {
       ];
     },
   );
-  const leftOut = (plan?.unplanned ?? []).flatMap(({ visitId, reasons }): LeftOut[] => {
+  const leftOut = [...(plan?.unplanned ?? []), ...basis.standing].flatMap(({ visitId, reasons }): LeftOut[] => {
     const source = sources.get(visitId);
     return source === undefined ? [] : [{ ...whatOf(source), reasons: [...reasons] }];
   });
@@ -194,7 +195,7 @@ function describe(run: PlanRun<ProposalBasis>): OutputOf<'planning.status'> {
       plan === null
         ? null
         : {
-            leftOut: plan.unplanned.length,
+            leftOut: plan.unplanned.length + basis.standing.length,
             daysLate: Math.floor(deadlines / LATE_BASE),
             daysClose: deadlines % LATE_BASE,
             daysOutside,

@@ -5,15 +5,15 @@ import { findCompany } from '../../db/people.ts';
 import { findVisit } from '../../db/visits.ts';
 import type { FuelKey } from '../../domain/procedure/modelSheet.ts';
 import { addDays, minuteOfWallTime, minutesOfDay, wallTimeOfMinute } from '../../domain/schedule/dayMinutes.ts';
+import { findDisplaced } from '../../domain/schedule/findDisplaced.ts';
 import { findLicenceProblem } from '../../domain/schedule/gasLicence.ts';
-import type { Placement, Plan } from '../../domain/schedule/plan.ts';
+import type { Placement, Plan, UnplannedVisit } from '../../domain/schedule/plan.ts';
 import {
   NO_PIN,
   type Place,
   type PlanningProblem,
   type PlanVisit,
   type Skill,
-  type Technician,
   type TimeSpan,
   type VisitWindow,
   type WorkDay,
@@ -36,6 +36,8 @@ export type PlanningBasis = {
   /** Where visits on the board are now, as the planner counts minutes. */
   readonly current: ReadonlyMap<string, Placement>;
   readonly notReady: readonly UnplacedJob[];
+  /** Held visits that break a rule where they are: they stay there, their time is closed to others. */
+  readonly standing: readonly UnplannedVisit[];
   readonly technicians: readonly BoardTechnician[];
   readonly timeZone: string;
   readonly assumedPlaces: number;
@@ -129,23 +131,22 @@ export function readPlanningProblem(db: ReadableDb, question: PlanningQuestion):
   const places = placesOf(board, visits, sources, technicians);
   const needed = new Set(visits.flatMap((visit) => visit.needs));
   const works = worksByCode([...sources.values()]);
+  const problem: PlanningProblem = {
+    places,
+    travel: travelFromCoordinates(places, board.travel),
+    technicians: technicians.map((one) => ({
+      technicianId: one.staffId,
+      homePlaceId: homeOf(one),
+      skills: skillsOf(one, needed, works),
+      days: dates.flatMap((date) => dayOf(one, date, timeZone, alongside.get(dayKey(one.staffId, date)) ?? [])),
+    })),
+    visits,
+    firstDate: question.from,
+    lastDate: question.to,
+    safetyMarginDays: SAFETY_MARGIN_DAYS,
+  };
   return {
-    problem: {
-      places,
-      travel: travelFromCoordinates(places, board.travel),
-      technicians: technicians.map(
-        (one): Technician => ({
-          technicianId: one.staffId,
-          homePlaceId: homeOf(one),
-          skills: skillsOf(one, needed, works),
-          days: dates.flatMap((date) => dayOf(one, date, timeZone, alongside.get(dayKey(one.staffId, date)) ?? [])),
-        }),
-      ),
-      visits,
-      firstDate: question.from,
-      lastDate: question.to,
-      safetyMarginDays: SAFETY_MARGIN_DAYS,
-    },
+    ...setStandingAside(problem, current),
     sources,
     current,
     notReady: jobs.filter((job) => !taken.includes(job)),
@@ -155,8 +156,49 @@ export function readPlanningProblem(db: ReadableDb, question: PlanningQuestion):
   };
 }
 
+/**
+ * A dispatcher may have put a visit where the planner would not: too early to be there, over the end of the day, upon
+ * another. Held there by its pins it can't be planned, but nothing may be planned over it either.
+ */
+function setStandingAside(
+  problem: PlanningProblem,
+  current: ReadonlyMap<string, Placement>,
+): Pick<PlanningBasis, 'problem' | 'standing'> {
+  const held = problem.visits.filter(
+    ({ visitId, pin }) =>
+      current.has(visitId) && pin.technicianId !== null && pin.date !== null && pin.startMin !== null,
+  );
+  const alone = { ...problem, visits: held };
+  const standing = findDisplaced(alone, { routes: currentRoutes({ problem: alone, current }) });
+  if (standing.length === 0) return { problem, standing };
+  const aside = new Set(standing.map(({ visitId }) => visitId));
+  const closed = held.filter(({ visitId }) => aside.has(visitId));
+  return {
+    standing,
+    problem: {
+      ...problem,
+      visits: problem.visits.filter(({ visitId }) => !aside.has(visitId)),
+      technicians: problem.technicians.map((technician) => ({
+        ...technician,
+        days: technician.days.map((day) => ({
+          ...day,
+          breaks: [
+            ...day.breaks,
+            ...closed
+              .filter(({ pin }) => pin.technicianId === technician.technicianId && pin.date === day.date)
+              .map(({ pin, durationMin }) => ({
+                fromMin: pin.startMin ?? 0,
+                toMin: (pin.startMin ?? 0) + durationMin,
+              })),
+          ],
+        })),
+      })),
+    },
+  };
+}
+
 /** The board as a plan: what a repair starts from. */
-export function currentRoutes({ current, problem }: PlanningBasis): Plan['routes'] {
+export function currentRoutes({ current, problem }: Pick<PlanningBasis, 'current' | 'problem'>): Plan['routes'] {
   const byDay = Map.groupBy(
     problem.visits.filter((visit) => current.has(visit.visitId)),
     (visit) => {

@@ -59,6 +59,13 @@ const WORDS: { readonly [C in ErrorCode]: (data: DataByCode[C]) => string } = {
     `Somebody moved this visit meanwhile: it is now on ${dayWords(plannedOn)}${startMin === null ? '' : ` at ${clockWords(startMin)}`} with ${listAnd(crew)}. Nothing was changed; look again.`,
   'visit-not-wasted': () => 'Only a visit that could not do its work was a wasted trip.',
   'not-on-crew': () => 'This person is not on the visit any more.',
+  'range-in-past': ({ today }) => `These days are over. Plan from today, ${dayWords(today)}, on.`,
+  'range-too-long': ({ mostDays }) => `At most ${mostDays} days are planned at a time.`,
+  'proposal-running': () => 'The plan is still being worked on. Stop it, or wait until it is done.',
+  'job-changed': () =>
+    'A job of this plan has been booked or closed meanwhile. Nothing was changed; have the plan made anew.',
+  'plan-outdated': () =>
+    'Hours, absences, licences or other visits have changed since this plan was made. Nothing was changed; have it made anew.',
   'dates-reversed': () => 'The second date is before the first.',
   'consent-missing': () => 'The office registers on the owner’s behalf only with the owner’s consent: give its date.',
   'follow-up-missing': () => 'When the owner registers, the office needs a day to follow up.',

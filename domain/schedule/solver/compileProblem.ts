@@ -15,6 +15,8 @@ export type CompiledProblem = {
   readonly visitNumber: ReadonlyMap<string, number>;
   /** Recorded visits that contradict their technician's day: left out, their time kept closed. */
   readonly contradicted: ReadonlySet<string>;
+  /** Starts that are kept where the plan leaves room for them. */
+  readonly preferred: ReadonlyMap<string, Placement>;
 };
 
 export type CompileOptions = {
@@ -22,6 +24,8 @@ export type CompileOptions = {
   readonly current?: ReadonlyMap<string, Placement>;
   /** Visits the search may move; without it, all that are open. */
   readonly movable?: ReadonlySet<string>;
+  /** Where visits are now: one that stays with its technician on its day keeps its start if it can. */
+  readonly preferred?: ReadonlyMap<string, Placement>;
   /** Time that something outside the plan takes. */
   readonly closed?: readonly ClosedTime[];
 };
@@ -116,7 +120,8 @@ export function compileProblem(problem: PlanningProblem, options: CompileOptions
     countsTime: true,
   };
   const routes = days.map(({ technician, day }) => ({ technicianId: technician.technicianId, date: day.date }));
-  return { problem, model, routes, visitNumber, contradicted };
+  const preferred = options.preferred ?? options.current ?? new Map<string, Placement>();
+  return { problem, model, routes, visitNumber, contradicted, preferred };
 }
 
 export function hasPin({ pin }: Pick<PlanVisit, 'pin'>): boolean {

@@ -2,7 +2,7 @@
 import type { Plan, Route, Stop } from '../plan.ts';
 import type { CompiledProblem } from './compileProblem.ts';
 import { explainLeftOut } from './explainLeftOut.ts';
-import { arrivalOf, workEnd, workStart } from './passBreaks.ts';
+import { arrivalOf, earliestStart, workEnd, workStart } from './passBreaks.ts';
 import { pressedStart, type RouteState } from './routeState.ts';
 import { scoreOf } from './scoreOf.ts';
 
@@ -14,14 +14,23 @@ export function readPlan(compiled: CompiledProblem, state: RouteState): Plan {
   return { routes, unplanned, score: scoreOf(compiled, state, routes) };
 }
 
-export function readRoutes({ model, problem, routes }: CompiledProblem, state: RouteState): readonly Route[] {
+export function readRoutes(
+  { model, problem, routes, preferred }: CompiledProblem,
+  state: RouteState,
+): readonly Route[] {
   return routes.flatMap(({ technicianId, date }, route) => {
     const order: number[] = [];
     const end = model.visitCount + model.routeCount + route;
     for (let node = state.next[model.visitCount + route] as number; node !== end; node = state.next[node] as number)
       order.push(node);
     if (order.length === 0) return [];
-    const starts = startsOf(model, state, route, order);
+    const kept = order.map((node) => {
+      const at = preferred.get(problem.visits[node]?.visitId ?? '');
+      return at?.technicianId === technicianId && at.date === date ? at.startMin : null;
+    });
+    const starts = kept.some((start) => start !== null)
+      ? keptStarts(model, state, route, order, kept)
+      : startsOf(model, state, route, order);
     const stops: Stop[] = [];
     let left: number | null = null;
     let place = model.routeHome[route] as number;
@@ -36,6 +45,33 @@ export function readRoutes({ model, problem, routes }: CompiledProblem, state: R
       stops.push({ visitId: problem.visits[node]?.visitId ?? '', arriveMin, startMin, endMin: left });
     });
     return [{ technicianId, date, stops }];
+  });
+}
+
+/** Each visit at the start it has now where that is still possible, otherwise as early as it can be. */
+function keptStarts(
+  model: CompiledProblem['model'],
+  state: RouteState,
+  route: number,
+  order: readonly number[],
+  kept: readonly (number | null)[],
+): number[] {
+  let left = model.routeStart[route] as number;
+  let place = model.routeHome[route] as number;
+  return order.map((node, at) => {
+    const there = model.visitPlace[node] as number;
+    const arrives = arrivalOf(model, route, left, model.travel[place * model.placeCount + there] as number);
+    const from = Math.max(
+      arrives,
+      model.optionFrom[state.optionOf[node] as number] as number,
+      state.notBefore[node] as number,
+    );
+    const wanted = Math.max(from, kept[at] ?? from);
+    const late = earliestStart(model, route, wanted, node);
+    const start = late <= (state.latest[node] as number) ? late : earliestStart(model, route, from, node);
+    left = workEnd(model, route, start, node);
+    place = there;
+    return start;
   });
 }
 

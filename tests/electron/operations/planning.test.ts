@@ -1,0 +1,268 @@
+/** The planner through the operations, in its own thread, on a real store: proposed, explained, accepted, or refused whole. */
+import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import type { OutputOf } from '../../../electron/contract/index.ts';
+import { type Office, setUpOffice } from '../../support/officeScenario.ts';
+import { openTestCore, type TestCore } from '../../support/testCore.ts';
+
+const WEEKDAY = { fromMin: 480, toMin: 1020, breakFromMin: 720, breakToMin: 750 };
+/** Monday to Friday; the clock of the test stands on that Monday at nine in the morning. */
+const FROM = '2026-03-02';
+const TO = '2026-03-06';
+
+describe('the planner, through the operations', () => {
+  let test: TestCore;
+  let office: Office;
+  beforeEach(async () => {
+    test = openTestCore();
+    office = await setUpOffice(test);
+    await test.must('staff.setHours', {
+      staffId: office.technicianId,
+      hours: [1, 2, 3, 4, 5].map((weekday) => ({ weekday, ...WEEKDAY })),
+    });
+    await test.must('company.setTravel', { latitude: 44.66, longitude: -63.58, roadFactor: null, speedKmPerH: null });
+  });
+  afterEach(() => test.remove());
+
+  const openJob = async (latestOn: string | null = null): Promise<string> => {
+    const { jobId } = await test.must('jobs.open', { applianceId: office.applianceId, kind: 'service', note: null });
+    await test.must('jobs.setPlanning', {
+      jobId,
+      priority: 1,
+      wantedFromOn: null,
+      wantedToOn: null,
+      latestOn,
+      latestWhy: null,
+      expectedMin: null,
+      skills: [],
+    });
+    return jobId;
+  };
+
+  const propose = async (
+    mode: 'fill' | 'rebuild' | 'repair',
+    rest: { readonly seconds?: number; readonly maxRounds?: number | null } = { maxRounds: 50 },
+  ): Promise<OutputOf<'planning.status'>> => {
+    const { proposalId } = await test.must('planning.propose', { from: FROM, to: TO, mode, ...rest });
+    return untilDone(proposalId);
+  };
+
+  const untilDone = async (proposalId: string): Promise<OutputOf<'planning.status'>> => {
+    for (;;) {
+      const status = await test.must('planning.status', { proposalId });
+      if (status.state !== 'running') return status;
+      await new Promise((resolve) => setTimeout(resolve, 10));
+    }
+  };
+
+  const bookAt = async (plannedOn: string, startMin: number, isPromised: boolean): Promise<string> => {
+    const { visitId } = await test.must('visits.book', {
+      jobIds: [await openJob()],
+      plannedOn,
+      plannedFrom: null,
+      plannedTo: null,
+      startMin,
+      durationMin: 105,
+      crew: [{ staffId: office.technicianId, role: 'licensed' }],
+      isPencilled: false,
+      isPromised,
+      note: null,
+    });
+    return visitId;
+  };
+
+  it('plans waiting jobs around what is placed, changes nothing until accepted, then books them', async () => {
+    const held = await bookAt('2026-03-03', 540, true);
+    const jobIds = [await openJob('2026-03-04'), await openJob()];
+    const before = test.snapshot();
+    const proposal = await propose('fill');
+    expect(test.snapshot()).toBe(before);
+    expect(proposal.state).toBe('done');
+    expect(proposal.leftOut).toEqual([]);
+    expect(proposal.placedCount).toBe(3);
+    expect(proposal.moves.map((move) => move.ref.id).sort()).toEqual(jobIds.toSorted());
+    for (const move of proposal.moves) {
+      expect(move.from).toBeNull();
+      expect(move.ground).not.toBeNull();
+      expect(move.to.staffId).toBe(office.technicianId);
+      if (move.to.date === FROM) expect(move.to.startMin).toBeGreaterThanOrEqual(540);
+    }
+    expect(await test.must('planning.accept', { proposalId: proposal.proposalId })).toEqual({ moved: 0, booked: 2 });
+    const board = await test.must('board.get', { from: FROM, to: TO });
+    expect(board.unplaced).toEqual([]);
+    expect(board.visits).toHaveLength(3);
+    const kept = board.visits.find((visit) => visit.visitId === held);
+    expect([kept?.plannedOn, kept?.startMin, kept?.revision]).toEqual(['2026-03-03', 540, 0]);
+    const times = board.visits
+      .map((visit) => ({
+        on: visit.plannedOn,
+        from: visit.startMin ?? 0,
+        to: (visit.startMin ?? 0) + visit.durationMin,
+      }))
+      .sort((a, b) => a.on.localeCompare(b.on) || a.from - b.from);
+    times.forEach((one, at) => {
+      const next = times[at + 1];
+      if (next?.on === one.on) expect(next.from).toBeGreaterThanOrEqual(one.to);
+    });
+    expect((await test.ask('planning.status', { proposalId: proposal.proposalId })).ok).toBe(false);
+  });
+
+  it('moves as little as it can when somebody is ill, and keeps pins', async () => {
+    const moved = await bookAt('2026-03-03', 540, true);
+    const pinned = await bookAt('2026-03-03', 700, false);
+    const { visits } = await test.must('board.get', { from: FROM, to: TO });
+    const revision = visits.find((visit) => visit.visitId === pinned)?.revision ?? 0;
+    const other = await bookAt('2026-03-05', 600, true);
+    await test.must('visits.pin', {
+      visitId: pinned,
+      baseRevision: revision,
+      isTechnicianPinned: true,
+      isDayPinned: true,
+      isStartPinned: true,
+    });
+    await test.must('absences.add', {
+      staffId: office.technicianId,
+      fromOn: '2026-03-03',
+      toOn: '2026-03-03',
+      fromMin: null,
+      toMin: null,
+      reason: 'ill',
+    });
+    const proposal = await propose('repair');
+    expect(proposal.moves.map((move) => [move.ref.id, move.movesPromise])).toEqual([[moved, true]]);
+    expect(proposal.leftOut.map((one) => [one.ref.id, one.reasons])).toEqual([
+      [pinned, [{ code: 'nobody-can', isPinned: true, obstacles: [{ obstacle: { code: 'absent' }, days: 1 }] }]],
+    ]);
+    expect(await test.must('planning.accept', { proposalId: proposal.proposalId })).toEqual({ moved: 1, booked: 0 });
+    const after = await test.must('board.get', { from: FROM, to: TO });
+    expect(after.visits.find((visit) => visit.visitId === other)?.startMin).toBe(600);
+    expect(after.visits.find((visit) => visit.visitId === moved)?.plannedOn).not.toBe('2026-03-03');
+  });
+
+  it('is refused whole when a visit, a job or somebody’s hours have changed meanwhile', async () => {
+    const visitId = await bookAt('2026-03-03', 540, false);
+    const jobId = await openJob();
+    await test.must('absences.add', {
+      staffId: office.technicianId,
+      fromOn: '2026-03-03',
+      toOn: '2026-03-03',
+      fromMin: null,
+      toMin: null,
+      reason: 'ill',
+    });
+    const proposal = await propose('rebuild');
+    expect(proposal.moves).toHaveLength(2);
+    const accept = async () => {
+      const reply = await test.ask('planning.accept', { proposalId: proposal.proposalId });
+      return reply.ok ? 'accepted' : reply.error.code;
+    };
+    const { absenceId } = await test.must('absences.add', {
+      staffId: office.technicianId,
+      fromOn: FROM,
+      toOn: TO,
+      fromMin: null,
+      toMin: null,
+      reason: 'course',
+    });
+    const before = test.snapshot();
+    expect(await accept()).toBe('plan-outdated');
+    expect(test.snapshot()).toBe(before);
+    await test.must('absences.withdraw', { absenceId });
+    await test.must('visits.place', {
+      visitId,
+      baseRevision: 0,
+      plannedOn: '2026-03-06',
+      startMin: 600,
+      durationMin: 105,
+      moveCrew: null,
+    });
+    expect(await accept()).toBe('visit-changed');
+    const again = await propose('fill');
+    await test.must('visits.book', {
+      jobIds: [jobId],
+      plannedOn: '2026-03-05',
+      plannedFrom: null,
+      plannedTo: null,
+      durationMin: 60,
+      crew: [{ staffId: office.technicianId, role: 'licensed' }],
+      isPencilled: false,
+      note: null,
+    });
+    const reply = await test.ask('planning.accept', { proposalId: again.proposalId });
+    expect(!reply.ok && reply.error).toEqual({ code: 'job-changed', data: { jobId } });
+  });
+
+  it('plans nothing over visits that a person has put upon each other, and names them', async () => {
+    const one = await bookAt('2026-03-03', 540, false);
+    const other = await bookAt('2026-03-03', 600, false);
+    const jobId = await openJob('2026-03-03');
+    const proposal = await propose('fill');
+    expect(proposal.moves.map((move) => move.ref.id)).toEqual([jobId]);
+    const named = new Map(proposal.leftOut.map(({ ref, reasons }) => [ref.id, reasons]));
+    expect(named.get(one)).toEqual([{ code: 'pin-clash', withVisitIds: [other] }]);
+    expect(named.get(other)).toEqual([{ code: 'pin-clash', withVisitIds: [one] }]);
+    const [move] = proposal.moves;
+    const isApart = move?.to.date !== '2026-03-03' || move.to.startMin >= 705;
+    expect(isApart).toBe(true);
+  });
+
+  it('stops when told to, and what it had found can be accepted', async () => {
+    await openJob();
+    await openJob();
+    const { proposalId } = await test.must('planning.propose', { from: FROM, to: TO, mode: 'fill', seconds: 60 });
+    expect((await test.ask('planning.accept', { proposalId })).ok).toBe(false);
+    for (;;) {
+      const status = await test.must('planning.status', { proposalId });
+      if (status.goals !== null) break;
+      await new Promise((resolve) => setTimeout(resolve, 10));
+    }
+    await test.must('planning.cancel', { proposalId });
+    const stopped = await untilDone(proposalId);
+    expect(stopped.state).toBe('stopped');
+    expect(stopped.elapsedMs).toBeLessThan(30_000);
+    expect(await test.must('planning.accept', { proposalId })).toEqual({ moved: 0, booked: 2 });
+  });
+
+  it('offers slots to a caller that can be booked as they are', async () => {
+    await bookAt('2026-03-03', 540, true);
+    const jobId = await openJob('2026-03-03');
+    const { durationMin, slots, reasons } = await test.must('planning.slots', { jobId, from: FROM, to: TO });
+    expect(reasons).toEqual([]);
+    expect(slots.length).toBeGreaterThan(4);
+    expect(slots.findIndex((slot) => slot.isLate)).toBeGreaterThan(slots.findLastIndex((slot) => !slot.isLate));
+    const beside = slots.find((slot) => slot.date === '2026-03-03' && slot.isAfterOther);
+    expect(beside?.fromMin).toBeGreaterThanOrEqual(645);
+    const [first] = slots;
+    if (first === undefined) throw new Error('a slot expected');
+    expect(
+      await test.must('visits.whoMay', { jobIds: [jobId], on: first.date, startMin: first.fromMin, durationMin }),
+    ).toContainEqual(expect.objectContaining({ staffId: first.staffId, problem: null }));
+    await test.must('visits.book', {
+      jobIds: [jobId],
+      plannedOn: first.date,
+      plannedFrom: null,
+      plannedTo: null,
+      startMin: first.fromMin,
+      durationMin,
+      crew: [{ staffId: first.staffId, role: 'licensed' }],
+      isPencilled: false,
+      isPromised: true,
+      note: null,
+    });
+    const none = await test.must('planning.slots', {
+      jobId: await openJob(),
+      from: '2026-03-07',
+      to: '2026-03-08',
+    });
+    expect(none.slots).toEqual([]);
+    expect(none.reasons.length).toBeGreaterThan(0);
+  });
+
+  it.each([
+    [{ from: '2026-02-01', to: '2026-02-03' }, 'range-in-past'],
+    [{ from: '2026-03-05', to: '2026-03-04' }, 'dates-reversed'],
+    [{ from: '2026-03-05', to: '2026-06-04' }, 'range-too-long'],
+  ])('refuses the range %j', async (range, code) => {
+    const reply = await test.ask('planning.propose', { ...range, mode: 'fill' });
+    expect(!reply.ok && reply.error.code).toBe(code);
+  });
+});
