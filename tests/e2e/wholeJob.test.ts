@@ -52,7 +52,10 @@ const counts: [string, KeyCount][] = [];
 
 async function look(screen: string): Promise<void> {
   looked.push(screen);
-  access.push(...(await checkAccess(page, screen)));
+  for (const colorScheme of ['dark', 'light'] as const) {
+    await page.emulateMedia({ colorScheme, reducedMotion: 'reduce' });
+    access.push(...(await checkAccess(page, `${screen}, ${colorScheme}`)));
+  }
 }
 
 function noteKeys(what: string): void {
@@ -263,6 +266,17 @@ describe('the registration', { timeout: 300_000 }, () => {
     const verified = verifyFile(bytes);
     expect(verified.problems).toEqual([]);
     expect(verified).toMatchObject({ kind: 'packet-pdf', isIntact: true, isSealed: true });
+  });
+
+  it('is handed in and confirmed with the maker’s number', async () => {
+    await hands.pressButton('Mark as submitted');
+    await expect.poll(decision).toMatchObject({ state: 'submitted', submittedOn: '2026-03-03' });
+    await hands.fill('Maker’s number', 'R-20418');
+    await hands.press('Enter');
+    await expect.poll(decision).toMatchObject({ state: 'confirmed', confirmedOn: '2026-03-03', number: 'R-20418' });
+    await page.getByText('R-20418').first().waitFor();
+    await look('registration confirmed');
+    noteKeys('hand in');
   });
 });
 
