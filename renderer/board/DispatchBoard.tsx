@@ -42,6 +42,8 @@ export function DispatchBoard({
     getScrollElement: () => scroller.current,
     estimateSize: () => ROW_HEIGHT,
     overscan: 2,
+    // Rows may come a moment after the scroll: holding the scroll up for them costs frames.
+    useFlushSync: false,
     scrollPaddingStart: HEAD_HEIGHT,
   });
   const sight = useDaysInSight(handle);

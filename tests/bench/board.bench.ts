@@ -83,14 +83,25 @@ async function scrollBothWays(page: Page): Promise<void> {
   }
 }
 
+/** Not one under the head or the names: where a visit really lies under the pointer. */
+const VISIT_IN_SIGHT = `(() => {
+  for (const visit of document.querySelectorAll('.lo-board-visit')) {
+    const box = visit.getBoundingClientRect();
+    const place = { x: box.left + 10, y: box.top + 20 };
+    if (box.top > 400 && visit.contains(document.elementFromPoint(place.x, place.y))) return place;
+  }
+  return null;
+})()`;
+
 async function dragAcross(page: Page): Promise<void> {
-  const box = await page.locator('.lo-board-visit').nth(6).boundingBox();
-  if (box === null) throw new Error('no visit to drag');
-  await page.mouse.move(box.x + 12, box.y + 20);
+  const start = await page.evaluate<{ readonly x: number; readonly y: number } | null>(VISIT_IN_SIGHT);
+  if (start === null) throw new Error('no visit to drag');
+  await page.mouse.move(start.x, start.y);
   await page.mouse.down();
   for (let step = 0; step < 120; step += 1) {
-    await page.mouse.move(box.x + 12 + step * 4, box.y + 20 + Math.sin(step / 8) * 160);
+    await page.mouse.move(start.x + step * 4, start.y + Math.sin(step / 8) * 160);
     await page.waitForTimeout(16);
+    if (step === 60 && (await page.locator('.lo-board-ghost').count()) !== 1) throw new Error('nothing is dragged');
   }
   await page.keyboard.press('Escape');
   await page.mouse.up();
