@@ -102,6 +102,11 @@ function Board({
     },
     [carry, drop, data, chosen],
   );
+  const onCancel = ({ what }: Carried) => {
+    carry.set(null);
+    if (what.kind === 'visit') setWanted({ staffId: what.fromStaffId, visitId: what.visitId });
+    else document.querySelector<HTMLElement>(`[data-job="${what.jobId}"]`)?.focus();
+  };
   const pointer = usePointerCarry(handle, carry, (carried) => void onDrop(carried));
   useShortcut('u', 'Take back the last move', () => void acts.undo());
 
@@ -162,10 +167,12 @@ function Board({
           carry={carry}
           pointer={pointer}
           active={active}
+          wanted={wanted}
           selectedId={chosen?.visitId ?? null}
           onActive={setWanted}
           onSelect={(spot) => setChosen((before) => (before?.visitId === spot.visitId ? null : spot))}
           onDrop={(carried) => void onDrop(carried)}
+          onCancel={onCancel}
         />
         <p className="lo-faint" style={{ margin: 0 }}>
           Arrow keys go from visit to visit; Space picks one up, arrows move it (Page Up and Page Down by a day), Enter

@@ -1,6 +1,5 @@
 /** One visit on the board: a button with everything in its name, a mark where something does not fit. */
 import { isGrave } from '../../domain/schedule/dayConflicts.ts';
-import { capital } from '../kit/capital.ts';
 import { clockWords } from '../kit/dayWords.ts';
 import { JOB_KIND_WORDS, VISIT_STATE_WORDS } from '../kit/tradeWords.ts';
 import type { BoardBlock } from './boardModel.ts';
@@ -42,9 +41,13 @@ export function BoardVisitBlock({
     visit.isDayPinned ? 'day' : null,
     visit.isStartPinned ? 'start' : null,
   ].filter((pin) => pin !== null);
+  // Begins with what is seen, so that speaking it chooses it.
   const said = [
-    `${dayLabel}, ${block.isTimeOpen ? 'any time' : `${time} to ${clockWords(Math.min(1439, block.startMin + visit.durationMin))}`}`,
-    `${capital(kinds)}, ${visit.customerName}, ${visit.street}, ${visit.city}`,
+    `${time} ${visit.customerName} ${kinds} · ${visit.city}`,
+    block.isTimeOpen
+      ? dayLabel
+      : `${dayLabel}, until ${clockWords(Math.min(1439, block.startMin + visit.durationMin))}`,
+    visit.street,
     VISIT_STATE_WORDS[visit.state],
     ...(pins.length === 0 ? [] : [`pinned: ${pins.join(', ')}`]),
     ...(conflicts.length === 0
@@ -89,8 +92,8 @@ export function BoardVisitBlock({
             <path d="M2 1h8L8.5 6 10 8H2l1.5-2ZM6 8v6" fill="currentColor" stroke="currentColor" />
           </svg>
         )}
-      </span>
-      <span className="lo-board-visit-name">{visit.customerName}</span>
+      </span>{' '}
+      <span className="lo-board-visit-name">{visit.customerName}</span>{' '}
       <span className="lo-board-visit-what">
         {tone === 'fits' ? null : (
           <svg

@@ -11,7 +11,7 @@ import type { BoardData } from './boardModel.ts';
 import { type BoardScale, HEAD_HEIGHT, NAME_WIDTH, ROW_HEIGHT, SNAP_MIN, snap } from './boardScale.ts';
 import { CarryGhost } from './CarryGhost.tsx';
 import type { Carried, CarryStore } from './carryStore.ts';
-import { type BoardSpot, findNeighbour, isSameSpot } from './neighbour.ts';
+import { type BoardSpot, findNeighbour } from './neighbour.ts';
 import type { PointerCarry } from './usePointerCarry.ts';
 import './board.css';
 
@@ -21,20 +21,26 @@ export function DispatchBoard({
   carry,
   pointer,
   active,
+  wanted,
   selectedId,
   onActive,
   onSelect,
   onDrop,
+  onCancel,
 }: {
   readonly handle: BoardHandle;
   readonly data: BoardData;
   readonly carry: CarryStore;
   readonly pointer: PointerCarry;
+  /** The one tab stop. */
   readonly active: BoardSpot | null;
+  /** Where the keyboard is to go; another object leads it there again. */
+  readonly wanted: BoardSpot | null;
   readonly selectedId: string | null;
   readonly onActive: (spot: BoardSpot | null) => void;
   readonly onSelect: (spot: BoardSpot) => void;
   readonly onDrop: (carried: Carried) => void;
+  readonly onCancel: (carried: Carried) => void;
 }) {
   const { scroller, rows, scale } = handle;
   const virtual = useVirtualizer({
@@ -47,7 +53,8 @@ export function DispatchBoard({
     scrollPaddingStart: HEAD_HEIGHT,
   });
   const sight = useDaysInSight(handle);
-  useLeadFocus(handle, active, (index) => virtual.scrollToIndex(index));
+  const scrollToRow = useCallback((index: number) => virtual.scrollToIndex(index), [virtual]);
+  useLeadFocus(handle, wanted, scrollToRow);
 
   const onKeyDown = (event: KeyboardEvent) => {
     const carried = carry.get();
@@ -57,7 +64,7 @@ export function DispatchBoard({
       event.preventDefault();
       event.stopPropagation();
       if (moved === 'drop') onDrop(carried);
-      else if (moved === 'cancel') carry.set(null);
+      else if (moved === 'cancel') onCancel(carried);
       else carry.set(moved);
       return;
     }
@@ -173,40 +180,64 @@ function useDaysInSight({ scroller, scale }: BoardHandle): { readonly first: num
   return sight;
 }
 
-/** The keyboard goes where the active visit is, once that is in the page. */
+/**
+ * The keyboard goes where it is wanted as soon as that visit is in the page, and follows the visit it was on when another
+ * answer of the core draws it somewhere else.
+ */
 function useLeadFocus(
   { scroller, rows, scale }: BoardHandle,
-  active: BoardSpot | null,
+  wanted: BoardSpot | null,
   scrollToRow: (index: number) => void,
 ): void {
-  const led = useRef<BoardSpot | null>(active);
+  const led = useRef<BoardSpot | null>(null);
+  const wasOnVisit = useRef(false);
   useEffect(() => {
-    if (active === null || (led.current !== null && isSameSpot(led.current, active))) return;
+    const onFocusIn = (event: FocusEvent) => {
+      wasOnVisit.current = event.target instanceof HTMLElement && event.target.dataset['visit'] !== undefined;
+    };
+    const onFocusOut = ({ target }: FocusEvent) => {
+      // A button that was taken out of the page still counts: its visit is drawn elsewhere.
+      queueMicrotask(() => {
+        if (target instanceof HTMLElement && target.isConnected && document.activeElement === document.body)
+          wasOnVisit.current = false;
+      });
+    };
+    document.addEventListener('focusin', onFocusIn);
+    document.addEventListener('focusout', onFocusOut);
+    return () => {
+      document.removeEventListener('focusin', onFocusIn);
+      document.removeEventListener('focusout', onFocusOut);
+    };
+  }, []);
+  useEffect(() => {
+    if (wanted === null) return;
+    const isLost = wasOnVisit.current && document.activeElement === document.body;
+    if (led.current === wanted && !isLost) return;
     const element = scroller.current;
-    const index = rows.findIndex(({ technician }) => technician.staffId === active.staffId);
+    const index = rows.findIndex(({ technician }) => technician.staffId === wanted.staffId);
     const dayIndex = rows[index]?.days.findIndex((day) =>
-      day.blocks.some(({ visit }) => visit.visitId === active.visitId),
+      day.blocks.some(({ visit }) => visit.visitId === wanted.visitId),
     );
     // Not there yet: it was only just booked, and the next answer of the core will bring it.
     if (element === null || index < 0 || dayIndex === undefined || dayIndex < 0) return;
-    led.current = active;
+    led.current = wanted;
     scrollToRow(index);
     const left = dayIndex * scale.dayWidth;
     if (left < element.scrollLeft || left + scale.dayWidth > element.scrollLeft + element.clientWidth - NAME_WIDTH) {
-      const block = rows[index]?.days[dayIndex]?.blocks.find(({ visit }) => visit.visitId === active.visitId);
+      const block = rows[index]?.days[dayIndex]?.blocks.find(({ visit }) => visit.visitId === wanted.visitId);
       const x = left + ((block?.startMin ?? scale.fromMin) - scale.fromMin) * scale.pxPerMin;
       if (x < element.scrollLeft || x + 120 > element.scrollLeft + element.clientWidth - NAME_WIDTH)
         element.scrollLeft = Math.max(0, x - 60);
     }
     const focus = (triesLeft: number) => {
       const block = element.querySelector<HTMLElement>(
-        `[data-visit="${active.visitId}"][data-staff="${active.staffId}"]`,
+        `[data-visit="${wanted.visitId}"][data-staff="${wanted.staffId}"]`,
       );
       if (block !== null) block.focus({ preventScroll: true });
       else if (triesLeft > 0) requestAnimationFrame(() => focus(triesLeft - 1));
     };
     focus(10);
-  }, [active, rows, scale, scroller, scrollToRow]);
+  }, [wanted, rows, scale, scroller, scrollToRow]);
 }
 
 /** null: the key means nothing to a carried visit. */

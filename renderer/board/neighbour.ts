@@ -3,10 +3,6 @@ import type { BoardRowModel } from './boardModel.ts';
 
 export type BoardSpot = { readonly staffId: string; readonly visitId: string };
 
-export function isSameSpot(a: BoardSpot, b: BoardSpot): boolean {
-  return a.staffId === b.staffId && a.visitId === b.visitId;
-}
-
 export function firstSpot(rows: readonly BoardRowModel[]): BoardSpot | null {
   for (const row of rows) {
     const first = visitsOf(row)[0];

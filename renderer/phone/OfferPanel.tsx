@@ -1,6 +1,6 @@
 /** A time for the caller: day, start and who may go, booked and promised in one step. */
 import { Button, Group, NativeSelect, Stack, TextInput } from '@mantine/core';
-import { useState } from 'react';
+import { useEffect, useRef, useState } from 'react';
 import { isForbidding } from '../../domain/schedule/obstacles.ts';
 import { obstacleWords } from '../board/conflictWords.ts';
 import { DayInput } from '../form/DayField.tsx';
@@ -111,13 +111,28 @@ function ByHand({
   const people = useOperation('visits.whoMay', { jobIds: [jobId], on: on ?? today, startMin, durationMin });
   const able = people.state === 'ready' ? people.value.filter(({ obstacles }) => !obstacles.some(isForbidding)) : [];
   const chosen = able.find(({ staffId }) => staffId === who) ?? able[0];
+  // Enter may come before it is known who may go: it counts as soon as that is there.
+  const [isAsked, setIsAsked] = useState(false);
+  const take = () => {
+    if (on === null || startMin === null || durationMin === null || chosen === undefined) return;
+    const offer = { staffId: chosen.staffId, on, startMin, toMin: startMin + PROMISED_WINDOW_MIN };
+    void onTake(offer, durationMin, chosen.name);
+  };
+  const latestTake = useRef(take);
+  useEffect(() => {
+    latestTake.current = take;
+  });
+  const isKnown = people.state === 'ready';
+  useEffect(() => {
+    if (!isAsked || !isKnown) return;
+    setIsAsked(false);
+    latestTake.current();
+  }, [isAsked, isKnown]);
   return (
     <form
       onSubmit={(event) => {
         event.preventDefault();
-        if (on === null || startMin === null || durationMin === null || chosen === undefined) return;
-        const offer = { staffId: chosen.staffId, on, startMin, toMin: startMin + PROMISED_WINDOW_MIN };
-        void onTake(offer, durationMin, chosen.name);
+        setIsAsked(true);
       }}
     >
       <Stack gap="sm">
@@ -157,8 +172,8 @@ function ByHand({
         <Group>
           <Button
             type="submit"
-            loading={isBusy}
-            disabled={on === null || startMin === null || durationMin === null || chosen === undefined}
+            loading={isBusy || isAsked}
+            disabled={on === null || startMin === null || durationMin === null || (isKnown && chosen === undefined)}
           >
             Book and promise it
           </Button>

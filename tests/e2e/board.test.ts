@@ -1,0 +1,214 @@
+/** A dispatcher's week by keyboard alone: waiting jobs put on the board, moved, taken back; the same by mouse; axe in both looks. */
+import { mkdirSync } from 'node:fs';
+import { join } from 'node:path';
+import type { Browser, BrowserContext, Page } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { type BrowserHost, startBrowserHost } from '../../electron/browserHost.ts';
+import { buildApp } from '../../scripts/buildApp.ts';
+import { isBuildNeeded } from '../../scripts/buildCheck.ts';
+import { type AccessProblem, checkAccess } from '../support/checkAccess.ts';
+import { launchChromium } from '../support/chromium.ts';
+import { type KeyboardHands, keyboardHands } from '../support/keyboardHands.ts';
+import { goByKeys, OWNER, signInByKeys, TECHNICIAN } from '../support/officeByKeys.ts';
+import { type Office, setUpOffice } from '../support/officeScenario.ts';
+import { APP_ROOT, openTestCore, type TestCore } from '../support/testCore.ts';
+
+/** A Monday, 13:00 UTC: nine in the morning in Halifax. */
+const NOW = '2026-03-02T13:00:00.000Z';
+const WEEK = { from: '2026-03-02', to: '2026-03-08' };
+
+const pageErrors: string[] = [];
+let test: TestCore;
+let office: Office;
+let host: BrowserHost;
+let browser: Browser;
+let context: BrowserContext;
+let page: Page;
+let hands: KeyboardHands;
+
+beforeAll(async () => {
+  if (isBuildNeeded(APP_ROOT)) await buildApp(APP_ROOT, 'warn');
+  test = openTestCore(NOW);
+  office = await setUpOffice(test);
+  for (const staffId of [office.technicianId, office.helperId])
+    await test.must('staff.setHours', {
+      staffId,
+      hours: [1, 2, 3, 4, 5].map((weekday) => ({
+        weekday,
+        fromMin: 480,
+        toMin: 1020,
+        breakFromMin: null,
+        breakToMin: null,
+      })),
+    });
+  for (const kind of ['service', 'repair', 'follow-up'] as const)
+    await test.must('jobs.open', { applianceId: office.applianceId, kind, note: null });
+  host = await startBrowserHost({
+    core: test.core,
+    rendererFolder: join(APP_ROOT, 'out', 'renderer'),
+    port: 0,
+    logFault: (error) => {
+      pageErrors.push(String(error));
+      return 'ref';
+    },
+  });
+  browser = await launchChromium();
+  context = await browser.newContext({ viewport: { width: 1366, height: 768 }, colorScheme: 'light' });
+  context.setDefaultTimeout(20_000);
+  page = await context.newPage();
+  page.on('pageerror', (error) => pageErrors.push(error.stack ?? error.message));
+  hands = keyboardHands(page);
+  await page.goto(host.address);
+  await signInByKeys(hands, OWNER);
+});
+
+afterAll(async () => {
+  await browser?.close();
+  await host?.close();
+  test?.remove();
+});
+
+describe('the board', () => {
+  it('takes a week of waiting work by keyboard alone', async () => {
+    await goByKeys(hands, 'o', 'Week of 2 Mar 2026');
+    await page.getByRole('heading', { name: 'Without a day (3)' }).waitFor();
+
+    // The first of the list: down to the technician with a licence, half an hour later, on Tuesday.
+    await pickUp(/^Annual service: Lowri Kestrel/);
+    await press('ArrowDown', 'ArrowRight', 'ArrowRight', 'PageDown', 'Enter');
+    await page.getByRole('heading', { name: 'Without a day (2)' }).waitFor();
+    await expect.poll(placed).toEqual([['2026-03-03', 510, TECHNICIAN]]);
+
+    await pickUp(/^Repair: Lowri Kestrel/);
+    await press('ArrowDown', 'PageDown', 'PageDown', 'Enter');
+    await page.getByRole('heading', { name: 'Without a day (1)' }).waitFor();
+    await pickUp(/^Follow-up: Lowri Kestrel/);
+    await press('ArrowDown', 'PageDown', 'PageDown', 'PageDown', 'Shift+ArrowRight', 'Enter');
+    await page
+      .getByRole('heading', { name: 'Everything has a day' })
+      .or(page.getByText('Everything has a day'))
+      .waitFor();
+    await expect.poll(placed).toEqual([
+      ['2026-03-03', 510, TECHNICIAN],
+      ['2026-03-04', 480, TECHNICIAN],
+      ['2026-03-05', 540, TECHNICIAN],
+    ]);
+  });
+
+  it('moves a visit by keys, says what does not fit before it is put down, and takes it back', async () => {
+    // The keyboard is on the visit put down last.
+    await focusedVisit(/^09:00 Lowri Kestrel .*; Thu 5 Mar 2026/);
+    await hands.press('ArrowLeft');
+    await focusedVisit(/^08:00 Lowri Kestrel .*; Wed 4 Mar 2026/);
+    await hands.press('Space');
+    await press('PageUp', 'ArrowRight', 'ArrowRight', 'ArrowRight');
+    await page.locator('.lo-board-ghost').getByText('at the same time as Lowri Kestrel').waitFor();
+    await hands.press('Escape');
+    await focusedVisit(/^08:00 Lowri Kestrel .*; Wed 4 Mar 2026/);
+
+    await hands.press('Space');
+    await press('PageDown', 'PageDown', 'Enter');
+    await focusedVisit(/^08:00 Lowri Kestrel .*; Fri 6 Mar 2026/);
+    await hands.press('u');
+    await page.getByText(/^Taken back: Moved Lowri Kestrel/).waitFor();
+    await expect.poll(placed).toContainEqual(['2026-03-04', 480, TECHNICIAN]);
+  });
+
+  it('refuses somebody without a licence in words, and changes nothing', async () => {
+    const before = await placed();
+    await focusedVisit(/^08:00 Lowri Kestrel .*; Wed 4 Mar 2026/);
+    await hands.press('Space');
+    await press('ArrowUp', 'Enter');
+    await page.getByText(/Ines Calloway may not do gas work here on 4 Mar 2026: no licence on file/).waitFor();
+    expect(await placed()).toEqual(before);
+  });
+
+  it('opens the details of a visit, and moves it by typing', async () => {
+    await focusedVisit(/^08:00 Lowri Kestrel .*; Wed 4 Mar 2026/);
+    await hands.press('Enter');
+    await page.getByRole('heading', { name: 'Lowri Kestrel' }).waitFor();
+    await page.getByText('Who may do it on 4 Mar 2026').waitFor();
+    await hands.tabTo('Start');
+    await hands.press('Control+A');
+    await hands.type('10:15');
+    await hands.press('Enter');
+    await expect.poll(placed).toContainEqual(['2026-03-04', 615, TECHNICIAN]);
+    await hands.pressButton('Close', 'Shift+Tab');
+    await page.getByText('Who may do it on 4 Mar 2026').waitFor({ state: 'hidden' });
+  });
+
+  it('takes a visit along with the mouse', async () => {
+    const visit = page.getByRole('button', { name: /^09:00 Lowri Kestrel .*; Thu 5 Mar 2026/ });
+    const box = await visit.boundingBox();
+    if (box === null) throw new Error('the visit is not in sight');
+    await page.mouse.move(box.x + 8, box.y + 12);
+    await page.mouse.down();
+    // An hour in the week view is thirty pixels.
+    await page.mouse.move(box.x + 20, box.y + 14);
+    await page.mouse.move(box.x + 38, box.y + 14);
+    await page.locator('.lo-board-ghost').waitFor();
+    await page.waitForTimeout(100);
+    await page.mouse.up();
+    await expect.poll(placed).toContainEqual(['2026-03-05', 600, TECHNICIAN]);
+  });
+
+  it('has nothing serious for axe, in light and dark, with details and list open', async () => {
+    const access: AccessProblem[] = [];
+    // A click within 0.3 s is taken for the end of the carrying before it.
+    await page.waitForTimeout(400);
+    await page.getByRole('button', { name: /^10:15 Lowri Kestrel .*; Wed 4 Mar 2026/ }).click();
+    await page.getByRole('heading', { name: 'Lowri Kestrel' }).waitFor();
+    for (const colorScheme of ['light', 'dark'] as const) {
+      await page.emulateMedia({ colorScheme });
+      access.push(...(await checkAccess(page, `board, ${colorScheme}`)));
+    }
+    await goByKeys(hands, 'h', 'On the phone');
+    access.push(...(await checkAccess(page, 'phone, dark')));
+    await page.emulateMedia({ colorScheme: 'light' });
+    access.push(...(await checkAccess(page, 'phone, light')));
+    expect(access).toEqual([]);
+    expect(pageErrors).toEqual([]);
+    const folder = process.env['LIGHTOFF_SCREENSHOTS'];
+    if (folder !== undefined) {
+      mkdirSync(folder, { recursive: true });
+      await page.screenshot({ path: join(folder, 'phone.png'), fullPage: true });
+    }
+  });
+
+  it('takes a call: caller, appliance, a visit booked and promised', async () => {
+    await hands.type('kestr');
+    await page.getByRole('link', { name: 'Lowri Kestrel' }).waitFor();
+    await hands.pressButton('Lowri Kestrel');
+    await page.getByRole('heading', { name: 'What do they want?' }).waitFor();
+    await hands.pressButton('Repair');
+    await page.getByRole('heading', { name: 'When?' }).waitFor();
+    await hands.fill('Day', '9 Mar 2026');
+    await hands.fill('Start', '14');
+    await hands.press('Enter');
+    await page.getByText(/^Booked: Mon 9 Mar 2026, arrival 14:00–16:00, Tobias Reyle/).waitFor();
+    const { visits } = await test.must('board.get', { from: '2026-03-09', to: '2026-03-09' });
+    expect(visits).toMatchObject([{ startMin: 840, promisedOn: '2026-03-09', state: 'planned' }]);
+    expect(pageErrors).toEqual([]);
+  });
+});
+
+async function pickUp(name: RegExp): Promise<void> {
+  await page.getByRole('button', { name }).waitFor();
+  await hands.pressButton(name);
+  await page.locator('.lo-board-ghost:focus').waitFor();
+}
+
+async function press(...keys: readonly string[]): Promise<void> {
+  for (const key of keys) await hands.press(key);
+}
+
+async function focusedVisit(name: RegExp): Promise<void> {
+  await expect
+    .poll(() => page.evaluate<string>('document.activeElement?.getAttribute("aria-label") ?? ""'))
+    .toMatch(name);
+}
+
+async function placed(): Promise<readonly (readonly [string, number | null, string | undefined])[]> {
+  const { visits } = await test.must('board.get', WEEK);
+  return visits.map(({ plannedOn, startMin, crew }) => [plannedOn, startMin, crew[0]?.name] as const);
+}
