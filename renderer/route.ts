@@ -25,6 +25,7 @@ export const ROUTES = {
   'wasted-trips': '/jobs/wasted-trips',
   job: '/jobs/:jobId',
   board: '/board/:day?',
+  planning: '/planning',
   phone: '/phone/:customerId?',
   visits: '/visits/:day?',
   visit: '/visit/:visitId',

@@ -70,8 +70,9 @@ export function BoardVisitBlock({
       aria-pressed={isSelected}
       title={said}
       onFocus={() => onActive({ staffId, visitId: visit.visitId })}
-      onClick={() => {
-        if (!pointer.hasJustCarried()) onSelect({ staffId, visitId: visit.visitId });
+      onClick={({ detail }) => {
+        // A key's click (detail 0) never ends a carry.
+        if (detail === 0 || !pointer.hasJustCarried()) onSelect({ staffId, visitId: visit.visitId });
       }}
       onPointerDown={(event) => {
         if (!block.isMovable) return;

@@ -15,9 +15,7 @@ import { useAppStatus } from '../operations/AppStatus.tsx';
 import { useAct } from '../operations/useAct.ts';
 import { useOperation } from '../operations/useOperation.ts';
 import { RouteLink } from '../RouteLink.tsx';
-
-/** Common practice: an arrival is promised within two hours. */
-const PROMISED_WINDOW_MIN = 120;
+import { PROMISED_WINDOW_MIN, SlotOffers } from './SlotOffers.tsx';
 
 export type Offer = {
   readonly staffId: string;
@@ -76,6 +74,8 @@ export function OfferPanel({ jobId }: { readonly jobId: string }) {
             {job?.openReadiness.length} readiness items are open: the visit can be pencilled in, not confirmed.
           </Note>
         )}
+        <SlotOffers jobId={jobId} isBusy={book.isBusy} onTake={take} />
+        <h3>Another time</h3>
         <Answer of={planning}>
           {({ suggestedMin }) => (
             <ByHand jobId={jobId} suggestedMin={suggestedMin} isBusy={book.isBusy} onTake={take} />

@@ -23,6 +23,7 @@ import { Screen } from '../kit/Screen.tsx';
 import { PeopleScreen } from '../people/PeopleScreen.tsx';
 import { StaffMemberScreen } from '../people/StaffMemberScreen.tsx';
 import { PhoneScreen } from '../phone/PhoneScreen.tsx';
+import { PlanningScreen } from '../planning/PlanningScreen.tsx';
 import { RouteLink } from '../RouteLink.tsx';
 import { RegistrationScreen } from '../registrations/RegistrationScreen.tsx';
 import { RegistrationsScreen } from '../registrations/RegistrationsScreen.tsx';
@@ -111,6 +112,8 @@ export function CurrentScreen({ place }: { readonly place: Exclude<Place, { scre
       return <HistoryScreen key={place.params.applianceId} applianceId={place.params.applianceId} />;
     case 'transfer-site':
       return <TransferScreen key={place.params.siteId} siteId={place.params.siteId} />;
+    case 'planning':
+      return <PlanningScreen />;
     case 'claims':
       return <ClaimsScreen />;
     case 'imports':

@@ -16,6 +16,7 @@ type PlaceName =
   | 'today'
   | 'jobs'
   | 'board'
+  | 'planning'
   | 'phone'
   | 'visits'
   | 'customers'
@@ -37,6 +38,7 @@ export const PLACES: readonly PlaceEntry[] = [
   { screen: 'jobs', label: 'Jobs to book', key: 'j', holds: ['job', 'wasted-trips'] },
   { screen: 'phone', label: 'On the phone', key: 'h', onlyFor: ['owner', 'dispatcher'], holds: [] },
   { screen: 'board', label: 'Board', key: 'o', onlyFor: ['owner', 'dispatcher'], holds: [] },
+  { screen: 'planning', label: 'Plan the days', key: 'n', onlyFor: ['owner', 'dispatcher'], holds: [] },
   { screen: 'visits', label: 'Diary', key: 'd', holds: ['visit'] },
   {
     screen: 'customers',

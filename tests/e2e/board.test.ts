@@ -154,9 +154,8 @@ describe('the board', () => {
 
   it('has nothing serious for axe, in light and dark, with details and list open', async () => {
     const access: AccessProblem[] = [];
-    // A click within 0.3 s is taken for the end of the carrying before it.
-    await page.waitForTimeout(400);
-    await page.getByRole('button', { name: /^10:15 Lowri Kestrel .*; Wed 4 Mar 2026/ }).click();
+    await page.getByRole('button', { name: /^10:15 Lowri Kestrel .*; Wed 4 Mar 2026/ }).focus();
+    await hands.press('Enter');
     await page.getByRole('heading', { name: 'Lowri Kestrel' }).waitFor();
     for (const colorScheme of ['light', 'dark'] as const) {
       await page.emulateMedia({ colorScheme });
@@ -188,6 +187,42 @@ describe('the board', () => {
     await page.getByText(/^Booked: Mon 9 Mar 2026, arrival 14:00–16:00, Tobias Reyle/).waitFor();
     const { visits } = await test.must('board.get', { from: '2026-03-09', to: '2026-03-09' });
     expect(visits).toMatchObject([{ startMin: 840, promisedOn: '2026-03-09', state: 'planned' }]);
+    expect(pageErrors).toEqual([]);
+  });
+});
+
+describe('the planner and its slots', () => {
+  it('offers times that fit on the phone, and books one with a press', async () => {
+    await goByKeys(hands, 'h', 'On the phone');
+    await hands.type('kestr');
+    await page.getByRole('link', { name: 'Lowri Kestrel' }).waitFor();
+    await hands.pressButton('Lowri Kestrel');
+    await page.getByRole('heading', { name: 'What do they want?' }).waitFor();
+    await hands.pressButton('Follow-up');
+    await page.getByRole('list', { name: 'Times that fit, best first' }).waitFor();
+    await hands.pressButton(/, arrival .*Tobias Reyle/);
+    await page.getByText(/^Booked: .*Tobias Reyle/).waitFor();
+  });
+
+  it('proposes a week, says why, and changes nothing until it is accepted', async () => {
+    const { jobId } = await test.must('jobs.open', { applianceId: office.applianceId, kind: 'repair', note: null });
+    const before = await test.must('visits.list', { from: '2026-03-09', to: '2026-03-13' });
+    await goByKeys(hands, 'n', 'Plan the days');
+    await hands.choose('Time to search', '5 seconds');
+    await hands.pressButton('Propose a plan');
+    await page.getByText('What it changes (1)').waitFor();
+    expect(await test.must('visits.list', { from: '2026-03-09', to: '2026-03-13' })).toEqual(before);
+    await hands.pressButton('Stop searching');
+    await page.getByText(/^(Stopped|Done)/).waitFor();
+    for (const colorScheme of ['dark', 'light'] as const) {
+      await page.emulateMedia({ colorScheme });
+      expect(await checkAccess(page, `planning, ${colorScheme}`)).toEqual([]);
+    }
+    await hands.pressButton('Accept all of it');
+    await page.getByText('Accepted: 1 visit booked, 0 moved.').waitFor();
+    const after = await test.must('visits.list', { from: '2026-03-09', to: '2026-03-13' });
+    expect(after).toHaveLength(before.length + 1);
+    expect((await test.must('jobs.list', { unplannedOnly: true })).map((job) => job.jobId)).not.toContain(jobId);
     expect(pageErrors).toEqual([]);
   });
 });

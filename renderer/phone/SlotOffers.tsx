@@ -1,0 +1,72 @@
+/** Up to ten times that fit into what is planned, best first: one press books and promises. */
+import { Button } from '@mantine/core';
+import type { OfferedSlot } from '../../electron/contract/planning.ts';
+import { Answer } from '../kit/Answer.tsx';
+import { clockWords, dayWords } from '../kit/dayWords.ts';
+import { Note } from '../kit/Note.tsx';
+import { useAppStatus } from '../operations/AppStatus.tsx';
+import { useOperation } from '../operations/useOperation.ts';
+import { leftOutWords } from '../planning/leftOutWords.ts';
+import { addDays } from '../visits/week.ts';
+import type { Offer } from './OfferPanel.tsx';
+
+/** Common practice: an arrival is promised within two hours. */
+export const PROMISED_WINDOW_MIN = 120;
+/** A caller seldom plans further ahead; a later day is typed. */
+const DAYS_AHEAD = 13;
+
+export function SlotOffers({
+  jobId,
+  isBusy,
+  onTake,
+}: {
+  readonly jobId: string;
+  readonly isBusy: boolean;
+  readonly onTake: (offer: Offer, durationMin: number, name: string) => Promise<void>;
+}) {
+  const { today } = useAppStatus();
+  const found = useOperation('planning.slots', { jobId, from: today, to: addDays(today, DAYS_AHEAD) });
+  return (
+    <Answer of={found}>
+      {({ slots, reasons, durationMin }) =>
+        slots.length === 0 ? (
+          <Note tone="caution" title="Nothing fits in the next two weeks">
+            {reasons.map(leftOutWords).join('; ')}.
+          </Note>
+        ) : (
+          <ul className="lo-offers" aria-label="Times that fit, best first">
+            {slots.map((slot) => (
+              <li key={`${slot.staffId} ${slot.date} ${slot.fromMin}`}>
+                <Button
+                  variant="default"
+                  fullWidth
+                  justify="start"
+                  loading={isBusy}
+                  onClick={() => void onTake(offerOf(slot), durationMin, slot.name)}
+                >
+                  {dayWords(slot.date, { weekday: true })}, arrival {arrivalWords(slot)}, {slot.name}
+                  {slot.isLate ? ', after the latest day' : ''}
+                  {slot.extraTravelMin > 0 ? `, ${slot.extraTravelMin} min more travel` : ''}
+                </Button>
+              </li>
+            ))}
+          </ul>
+        )
+      }
+    </Answer>
+  );
+}
+
+/** Work begins as early as it can; the promise ends two hours later or when it no longer fits. */
+function offerOf(slot: OfferedSlot): Offer {
+  return { staffId: slot.staffId, on: slot.date, startMin: slot.fromMin, toMin: promisedTo(slot) };
+}
+
+function promisedTo({ fromMin, toMin }: OfferedSlot): number {
+  return Math.min(fromMin + PROMISED_WINDOW_MIN, Math.max(toMin, fromMin));
+}
+
+function arrivalWords(slot: OfferedSlot): string {
+  const to = promisedTo(slot);
+  return to > slot.fromMin ? `${clockWords(slot.fromMin)}–${clockWords(to)}` : clockWords(slot.fromMin);
+}

@@ -1,0 +1,240 @@
+/** One proposal while it is searched for and after: how good it is, what it moves and why, what it leaves out and why. */
+import { Button, Group, Progress, Stack } from '@mantine/core';
+import { useState } from 'react';
+import type { OutputOf } from '../../electron/contract/index.ts';
+import type { LeftOut, PlanGoals, ProposedMove } from '../../electron/contract/planning.ts';
+import { durationWords } from '../form/readTime.ts';
+import { Answer } from '../kit/Answer.tsx';
+import { capital } from '../kit/capital.ts';
+import { clockWords, dayWords } from '../kit/dayWords.ts';
+import { EmptyState } from '../kit/EmptyState.tsx';
+import { ErrorText } from '../kit/ErrorText.tsx';
+import { Facts } from '../kit/Facts.tsx';
+import { Note } from '../kit/Note.tsx';
+import { Panel } from '../kit/Panel.tsx';
+import { PlainTable } from '../kit/PlainTable.tsx';
+import { JOB_KIND_WORDS } from '../kit/tradeWords.ts';
+import { useAct } from '../operations/useAct.ts';
+import { useOperation } from '../operations/useOperation.ts';
+import { RouteLink } from '../RouteLink.tsx';
+import { GROUND_WORDS } from './groundWords.ts';
+import { leftOutWords } from './leftOutWords.ts';
+
+type Proposal = OutputOf<'planning.status'>;
+
+const STATE_WORDS: Record<Proposal['state'], string> = {
+  running: 'Searching',
+  done: 'Done',
+  stopped: 'Stopped: what was found so far can be accepted',
+  failed: 'The search failed; nothing was changed',
+};
+
+export function ProposalView({ proposalId, onGone }: { readonly proposalId: string; readonly onGone: () => void }) {
+  const found = useOperation('planning.status', { proposalId });
+  const cancel = useAct('planning.cancel');
+  const accept = useAct('planning.accept');
+  const [accepted, setAccepted] = useState<{ readonly moved: number; readonly booked: number } | null>(null);
+  if (accepted !== null) {
+    return (
+      <Note
+        tone="fir"
+        isSpoken
+        action={
+          <Button variant="default" onClick={onGone}>
+            Plan again
+          </Button>
+        }
+      >
+        Accepted: {counted(accepted.booked, 'visit')} booked, {accepted.moved} moved.{' '}
+        <RouteLink to="board" params={{}} className="lo-link-inline">
+          See the board
+        </RouteLink>
+      </Note>
+    );
+  }
+  const take = async () => {
+    const reply = await accept.act({ proposalId });
+    if (reply.ok) setAccepted(reply.value);
+  };
+  return (
+    <Answer of={found}>
+      {(proposal) => (
+        <>
+          <Panel
+            title={`Proposal for ${dayWords(proposal.from)} to ${dayWords(proposal.to)}`}
+            action={
+              proposal.state === 'running' ? (
+                <Button variant="default" loading={cancel.isBusy} onClick={() => void cancel.act({ proposalId })}>
+                  Stop searching
+                </Button>
+              ) : (
+                <Group gap="sm">
+                  <Button variant="default" onClick={onGone}>
+                    Leave it
+                  </Button>
+                  <Button
+                    loading={accept.isBusy}
+                    disabled={proposal.goals === null || proposal.moves.length === 0}
+                    onClick={() => void take()}
+                  >
+                    Accept all of it
+                  </Button>
+                </Group>
+              )
+            }
+          >
+            <Stack gap="sm">
+              <SearchState proposal={proposal} />
+              <ErrorText error={accept.error ?? cancel.error} />
+              {proposal.goals === null ? null : <Goals goals={proposal.goals} placed={proposal.placedCount} />}
+              {proposal.assumedWays.placeCount === 0 ? null : (
+                <Note tone="caution">
+                  {counted(proposal.assumedWays.placeCount, 'place')} without a spot on the map: each way there is taken
+                  as {durationWords(proposal.assumedWays.minutes)}.
+                </Note>
+              )}
+            </Stack>
+          </Panel>
+          <Panel title={`What it changes (${proposal.moves.length})`}>
+            <Moves proposal={proposal} />
+          </Panel>
+          {proposal.leftOut.length === 0 ? null : (
+            <Panel title={`Left out (${proposal.leftOut.length})`}>
+              <LeftOutTable rows={proposal.leftOut} />
+            </Panel>
+          )}
+        </>
+      )}
+    </Answer>
+  );
+}
+
+function SearchState({ proposal }: { readonly proposal: Proposal }) {
+  const isRunning = proposal.state === 'running';
+  const share = Math.min(100, (100 * proposal.elapsedMs) / (proposal.seconds * 1000));
+  return (
+    <div>
+      <p role="status" style={{ margin: 0 }}>
+        {STATE_WORDS[proposal.state]}
+        {isRunning ? `, ${Math.floor(proposal.elapsedMs / 1000)} of ${proposal.seconds} s` : ''}
+      </p>
+      {isRunning ? <Progress aria-label="Time searched" value={share} /> : null}
+    </div>
+  );
+}
+
+/** The seven goals in the order in which they count; one number each, never a mixed score. */
+function Goals({ goals, placed }: { readonly goals: PlanGoals; readonly placed: number }) {
+  return (
+    <Facts
+      facts={[
+        ['Placed', counted(placed, 'visit')],
+        ['1. Left out', counted(goals.leftOut, 'visit')],
+        [
+          '2. Past a latest day',
+          `${counted(goals.daysLate, 'day')} late, ${counted(goals.daysClose, 'day')} too close`,
+        ],
+        ['3. Outside the due window', counted(goals.daysOutside, 'day')],
+        ['4. Promises moved', String(goals.promisesMoved)],
+        ['5. Travel', durationWords(goals.travelMin)],
+        ['6. Overtime and waiting', durationWords(goals.overtimeAndIdleMin)],
+        ['7. Busiest ahead of least busy', durationWords(goals.imbalanceMin)],
+      ]}
+    />
+  );
+}
+
+function Moves({ proposal }: { readonly proposal: Proposal }) {
+  const names = new Map(proposal.staff.map(({ staffId, name }) => [staffId, name]));
+  if (proposal.moves.length === 0) {
+    return (
+      <EmptyState title={proposal.state === 'running' ? 'Nothing found yet' : 'Nothing to change'}>
+        Jobs that wait and visits that would move stand here with their new time and the reason for it.
+      </EmptyState>
+    );
+  }
+  return (
+    <PlainTable<ProposedMove>
+      caption="What the proposal changes"
+      rows={proposal.moves}
+      keyOf={({ ref }) => `${ref.kind} ${ref.id}`}
+      columns={[
+        {
+          label: 'Who',
+          cell: ({ ref, customerName, jobKinds }) => (
+            <>
+              {ref.kind === 'visit' ? (
+                <RouteLink to="visit" params={{ visitId: ref.id }}>
+                  {customerName}
+                </RouteLink>
+              ) : (
+                <RouteLink to="job" params={{ jobId: ref.id }}>
+                  {customerName}
+                </RouteLink>
+              )}
+              <div className="lo-faint">{capital(jobKinds.map((kind) => JOB_KIND_WORDS[kind]).join(' + '))}</div>
+            </>
+          ),
+        },
+        { label: 'Where', cell: ({ street, city }) => `${street}, ${city}` },
+        {
+          label: 'From',
+          cell: ({ from }) =>
+            from === null
+              ? 'waiting'
+              : `${dayWords(from.date)}${from.startMin === undefined ? '' : ` ${clockWords(from.startMin)}`}, ${names.get(from.staffId) ?? ''}`,
+        },
+        {
+          label: 'To',
+          cell: ({ to }) => (
+            <b>
+              {dayWords(to.date, { weekday: true })} {clockWords(to.startMin)}, {names.get(to.staffId) ?? ''}
+            </b>
+          ),
+        },
+        {
+          label: 'Why there',
+          cell: ({ ground, extraTravelMin, movesPromise }) => (
+            <>
+              {movesPromise ? <b>Moves a promise; call first. </b> : null}
+              {ground === null ? '' : GROUND_WORDS[ground]}
+              {extraTravelMin === null ? '' : `; ${extraTravelMin} min of travel for it`}
+            </>
+          ),
+        },
+      ]}
+    />
+  );
+}
+
+function LeftOutTable({ rows }: { readonly rows: readonly LeftOut[] }) {
+  return (
+    <PlainTable<LeftOut>
+      caption="Left out, and why"
+      rows={rows}
+      keyOf={({ ref }) => `${ref.kind} ${ref.id}`}
+      columns={[
+        {
+          label: 'Who',
+          cell: ({ ref, customerName }) =>
+            ref.kind === 'visit' ? (
+              <RouteLink to="visit" params={{ visitId: ref.id }}>
+                {customerName}
+              </RouteLink>
+            ) : (
+              <RouteLink to="job" params={{ jobId: ref.id }}>
+                {customerName}
+              </RouteLink>
+            ),
+        },
+        { label: 'Where', cell: ({ street, city }) => `${street}, ${city}` },
+        { label: 'Time on site', cell: ({ durationMin }) => durationWords(durationMin) },
+        { label: 'Why', cell: ({ reasons }) => reasons.map(leftOutWords).join('; ') },
+      ]}
+    />
+  );
+}
+
+function counted(count: number, what: string): string {
+  return `${count} ${what}${count === 1 ? '' : 's'}`;
+}

@@ -1,0 +1,13 @@
+/** Which goal speaks for the place a visit was given. */
+import type { PlacementGround } from '../../domain/schedule/explainPlacement.ts';
+
+export const GROUND_WORDS: Record<PlacementGround, string> = {
+  recorded: 'already begun or done',
+  pinned: 'pinned',
+  'only-possible-day': 'the only day and person that would do',
+  deadline: 'in time for its latest day',
+  'due-window': 'within the days it is due',
+  promise: 'as the customer was told',
+  'least-travel': 'least travel',
+  'best-for-the-whole': 'another day would suit this one better, but not all of them together',
+};

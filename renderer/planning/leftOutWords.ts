@@ -1,0 +1,62 @@
+/** Why a job or visit finds no place in a plan, in words a dispatcher can act on. */
+
+import { READINESS_ITEMS } from '../../domain/procedure/readiness.ts';
+import { assertNever } from '../../domain/result.ts';
+import type { DayObstacle } from '../../domain/schedule/unplannedReason.ts';
+import type { LeftOutReason } from '../../electron/contract/planning.ts';
+import { dayWords } from '../kit/dayWords.ts';
+
+export function leftOutWords(reason: LeftOutReason): string {
+  switch (reason.code) {
+    case 'not-ready':
+      return `the site is not ready: ${reason.items.map(readinessName).join('; ')}`;
+    case 'pin-unknown':
+      return reason.field === 'technician'
+        ? 'pinned to somebody who has no working day in these days'
+        : 'pinned to a day that is not one of these';
+    case 'nobody-can':
+      return `${reason.isPinned ? 'as it is pinned, nobody can' : 'nobody can'}: ${reason.obstacles
+        .map(({ obstacle, days }) => `${dayObstacleWords(obstacle)} (${days === 1 ? '1 day' : `${days} days`})`)
+        .join('; ')}`;
+    case 'earlier-visit-not-planned':
+      return 'the visit that has to come before it has no place';
+    case 'no-gap':
+      return `no gap left on ${reason.candidateDays === 1 ? 'the one day that would do' : `any of the ${reason.candidateDays} days that would do`}`;
+    case 'pin-clash':
+      return 'pinned to a time that another pinned visit holds: one of the pins must give way';
+    case 'fixed-does-not-fit':
+      return 'begun or done, and it does not fit the hours of that day';
+    default:
+      return assertNever(reason);
+  }
+}
+
+function dayObstacleWords(obstacle: DayObstacle): string {
+  switch (obstacle.code) {
+    case 'absent':
+      return 'away or no working hours';
+    case 'skill-missing':
+      return `lacks ${skillName(obstacle.skill)}`;
+    case 'skill-not-valid':
+      return obstacle.validTo === null
+        ? `${skillName(obstacle.skill)} not valid that day`
+        : `${skillName(obstacle.skill)} ends on ${dayWords(obstacle.validTo)}`;
+    case 'no-window-that-day':
+      return 'not a day that was promised or suits';
+    case 'window-outside-hours':
+      return 'the promised hours do not fit into the working hours and the ways';
+    case 'pinned-start-outside-windows':
+      return 'the pinned start lies outside the promised hours';
+    default:
+      return assertNever(obstacle);
+  }
+}
+
+/** The planner knows a licence by fuel and size, anything else by its name. */
+function skillName(code: string): string {
+  return code.startsWith('skill ') ? code.slice('skill '.length) : 'a licence for this gas work';
+}
+
+function readinessName(key: string): string {
+  return READINESS_ITEMS.find((item) => item.key === key)?.label ?? key;
+}
