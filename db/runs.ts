@@ -112,7 +112,7 @@ export function listReadingsBefore(db: ReadableDb, run: RunRow, applianceId: str
     .select()
     .from(readings)
     .where(and(eq(readings.runId, before.id), isNull(readings.supersededById), isNotNull(readings.valueOwn)))
-    .orderBy(asc(readings.measuredAt), asc(readings.id))
+    .orderBy(asc(readings.measuredAt), AS_STORED)
     .all();
 }
 
@@ -293,7 +293,7 @@ export function readRunRecord(db: ReadableDb, run: RunRow, job: typeof jobs.$inf
       .select()
       .from(readings)
       .where(eq(readings.runId, run.id))
-      .orderBy(asc(readings.typedAt), asc(readings.id))
+      .orderBy(asc(readings.typedAt), AS_STORED)
       .all()
       .map(toRecordedReading),
     holds: db
