@@ -147,7 +147,7 @@ export function findLatestHold(
     .select()
     .from(runHolds)
     .where(and(eq(runHolds.runId, runId), eq(runHolds.itemKey, itemKey)))
-    .orderBy(desc(runHolds.startedAt), desc(runHolds.id))
+    .orderBy(desc(runHolds.startedAt), desc(AS_STORED))
     .get();
 }
 
@@ -300,7 +300,7 @@ export function readRunRecord(db: ReadableDb, run: RunRow, job: typeof jobs.$inf
       .select()
       .from(runHolds)
       .where(eq(runHolds.runId, run.id))
-      .orderBy(asc(runHolds.startedAt), asc(runHolds.id))
+      .orderBy(asc(runHolds.startedAt), AS_STORED)
       .all()
       .map(({ itemKey, startedAt, requiredS, endedAt, hasClockJumped }) => ({
         itemKey,
