@@ -1,9 +1,10 @@
 /** Decides what a person may see at all: first run, sign-in, or the frame with the screen they are on. */
 import { type ReactNode, useEffect, useRef } from 'react';
+import { OwnDrafts } from './form/OwnDrafts.tsx';
 import { ErrorBoundary } from './kit/ErrorBoundary.tsx';
 import { type ErrorCode, type ErrorWith, errorWords } from './kit/errorWords.ts';
 import { Note } from './kit/Note.tsx';
-import { AppStatus, useAppStatus } from './operations/AppStatus.tsx';
+import { AppStatus, type AppStatusValue, useAppStatus } from './operations/AppStatus.tsx';
 import { useChangeFollowing } from './operations/useChangeFollowing.ts';
 import { useForgetting } from './operations/useForgetting.ts';
 import { useOperation } from './operations/useOperation.ts';
@@ -13,6 +14,7 @@ import { CurrentScreen } from './shell/CurrentScreen.tsx';
 import { LeaveGuard } from './shell/LeaveGuard.tsx';
 import { SideColumn } from './shell/SideColumn.tsx';
 import { ConnectionStrip, Strips } from './shell/Strips.tsx';
+import { useSwitchPersonKey } from './shell/useSwitchPerson.ts';
 import { Shortcuts } from './shortcuts/Shortcuts.tsx';
 import { FirstRunScreen } from './start/FirstRunScreen.tsx';
 import { SignInScreen } from './start/SignInScreen.tsx';
@@ -56,6 +58,15 @@ function Gate() {
   const place = usePlace();
   if (status.store === 'empty') return <Alone>{<FirstRunScreen />}</Alone>;
   if (status.signedIn === null) return <Alone>{<SignInScreen />}</Alone>;
+  return (
+    <OwnDrafts staffId={status.signedIn.staffId}>
+      <Place place={place} status={status} />
+    </OwnDrafts>
+  );
+}
+
+function Place({ place, status }: { readonly place: ReturnType<typeof usePlace>; readonly status: AppStatusValue }) {
+  useSwitchPersonKey();
   if (place.screen === 'run') {
     // The boiler room gets the whole window; the run has its own header and way out.
     return (

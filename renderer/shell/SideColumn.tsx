@@ -2,16 +2,16 @@
 import { Button, Stack } from '@mantine/core';
 import { BrandMark } from '../kit/BrandMark.tsx';
 import { useSignedIn } from '../operations/AppStatus.tsx';
-import { useAct } from '../operations/useAct.ts';
 import { RouteLink } from '../RouteLink.tsx';
 import { goTo, usePlace } from '../route.ts';
 import { useShortcut, useShortcuts } from '../shortcuts/Shortcuts.tsx';
 import { PLACES, type PlaceEntry } from './places.ts';
+import { SWITCH_KEY, useSwitchPerson } from './useSwitchPerson.ts';
 
 export function SideColumn() {
   const here = usePlace().screen;
   const person = useSignedIn();
-  const signOut = useAct('session.signOut');
+  const { switchPerson, isBusy } = useSwitchPerson();
   const { showList } = useShortcuts();
   return (
     <aside className="lo-side" aria-label="Places and person">
@@ -33,7 +33,7 @@ export function SideColumn() {
       <div className="lo-side-foot">
         <div style={{ fontWeight: 600 }}>{person.name}</div>
         <Stack gap="xs" mt="xs">
-          <Button variant="default" onClick={() => void signOut.act({})} loading={signOut.isBusy}>
+          <Button variant="default" aria-keyshortcuts={SWITCH_KEY} onClick={switchPerson} loading={isBusy}>
             Switch person
           </Button>
           <Button variant="subtle" onClick={showList}>

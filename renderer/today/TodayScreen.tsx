@@ -12,6 +12,8 @@ import { useAppStatus, useHasRole, useSignedIn } from '../operations/AppStatus.t
 import { useOperation } from '../operations/useOperation.ts';
 import { RouteLink } from '../RouteLink.tsx';
 import { byDaysLeft, isToSubmit, RegistrationTable } from '../registrations/RegistrationsScreen.tsx';
+import { goTo } from '../route.ts';
+import { Shortcut } from '../shortcuts/Shortcut.tsx';
 import { VisitCard } from '../visits/VisitCard.tsx';
 import { addDays } from '../visits/week.ts';
 import { DecisionsPanel } from './DecisionsPanel.tsx';
@@ -73,8 +75,12 @@ function VisitList({ rows, today }: { readonly rows: readonly VisitRow[]; readon
       </EmptyState>
     );
   }
+  const next = rows.find(({ state }) => state === 'started' || state === 'planned') ?? rows[0];
   return (
     <div className="lo-pairs">
+      {next === undefined ? null : (
+        <Shortcut keys="v" label="Open the next visit" onPress={() => goTo('visit', { visitId: next.visitId })} />
+      )}
       {days.map(([day, visits]) => (
         <section key={day} aria-label={dayWords(day, { weekday: true })} className="lo-day" data-today={day === today}>
           <h3>{day === today ? 'Today' : dayWords(day, { weekday: true })}</h3>

@@ -21,6 +21,7 @@ import { useAct } from '../operations/useAct.ts';
 import { useOperation } from '../operations/useOperation.ts';
 import { RouteLink } from '../RouteLink.tsx';
 import { goTo } from '../route.ts';
+import { Shortcut } from '../shortcuts/Shortcut.tsx';
 import { SealPanel } from './SealPanel.tsx';
 import { arrivalWords } from './VisitCard.tsx';
 import { VisitFields } from './VisitFields.tsx';
@@ -52,7 +53,14 @@ export function VisitScreen({ visitId }: { readonly visitId: string }) {
       }
       action={visit === null ? undefined : <BeginButton visit={visit} />}
     >
-      <Answer of={found}>{(row) => <Visit visit={row} />}</Answer>
+      <Answer of={found}>
+        {(row) => (
+          <>
+            <GoOnKey visit={row} />
+            <Visit visit={row} />
+          </>
+        )}
+      </Answer>
     </Screen>
   );
 }
@@ -73,21 +81,28 @@ function BeginButton({ visit }: { readonly visit: VisitRow }) {
   if (mayBegin && isLeftOpen(visit) && visit.jobs.some((job) => !job.isSealed))
     return <ReturnButton visitId={visit.visitId} />;
   if (!isAhead(visit) || !mayBegin) return null;
+  const start = async () => {
+    const reply = await begin.act({ visitId: visit.visitId });
+    const runId = reply.ok ? reply.value.runs[0]?.runId : undefined;
+    if (runId !== undefined) goTo('run', { visitId: visit.visitId, runId });
+  };
   return (
     <Stack gap="xs">
-      <Button
-        size="lg"
-        loading={begin.isBusy}
-        onClick={async () => {
-          const reply = await begin.act({ visitId: visit.visitId });
-          const runId = reply.ok ? reply.value.runs[0]?.runId : undefined;
-          if (runId !== undefined) goTo('run', { visitId: visit.visitId, runId });
-        }}
-      >
+      <Shortcut keys="b" label="Begin the visit" onPress={() => void start()} />
+      <Button size="lg" loading={begin.isBusy} aria-keyshortcuts="b" onClick={() => void start()}>
         Begin the visit
       </Button>
       <ErrorText error={begin.error} />
     </Stack>
+  );
+}
+
+/** One key back into the run that is under way, for whoever comes back to the laptop. */
+function GoOnKey({ visit }: { readonly visit: VisitRow }) {
+  const runId = visit.state === 'started' ? visit.jobs.find((job) => !job.isSealed)?.runId : null;
+  if (runId === null || runId === undefined) return null;
+  return (
+    <Shortcut keys="r" label="Go on with the run" onPress={() => goTo('run', { visitId: visit.visitId, runId })} />
   );
 }
 

@@ -51,7 +51,7 @@ export async function signInByKeys(hands: KeyboardHands, name: string): Promise<
 }
 
 export async function switchPersonByKeys(hands: KeyboardHands, name: string): Promise<void> {
-  await hands.pressButton('Switch person');
+  await hands.press('Alt+w');
   await signInByKeys(hands, name);
 }
 

@@ -1,5 +1,7 @@
 /** Whose boiler this is and by which sheet, what waits are running, and the way to stop: always on screen, whatever the step. */
+import { useSignedIn } from '../../operations/AppStatus.tsx';
 import { RouteLink } from '../../RouteLink.tsx';
+import { SWITCH_KEY, useSwitchPerson } from '../../shell/useSwitchPerson.ts';
 import { useRun } from '../state/RunContext.ts';
 import type { MakeSafes } from '../stop/useMakeSafes.ts';
 import { fuelWords } from '../words/reasonWords.ts';
@@ -11,6 +13,8 @@ import { UnsavedStrip } from './UnsavedStrip.tsx';
 export function RunHeader({ makeSafes, isLeaving }: { readonly makeSafes: MakeSafes; readonly isLeaving: boolean }) {
   const { view, analysis, active, isSealed, goToLeaving } = useRun();
   const { visit, record, sheet } = view;
+  const person = useSignedIn();
+  const { switchPerson } = useSwitchPerson();
   const openCount = record.openMakeSafes;
   const step = analysis.steps.find((one) => one.key === active?.stepKey);
   return (
@@ -32,6 +36,15 @@ export function RunHeader({ makeSafes, isLeaving }: { readonly makeSafes: MakeSa
             Before leaving
           </button>
         )}
+        <button
+          type="button"
+          className="run-person"
+          aria-keyshortcuts={SWITCH_KEY}
+          aria-label={`Switch person: ${person.name} is working`}
+          onClick={switchPerson}
+        >
+          {person.initials} <kbd className="run-stop-key">{SWITCH_KEY.replace('+', ' ')}</kbd>
+        </button>
         <button
           type="button"
           className="run-stop"
