@@ -13,7 +13,7 @@ const folder = mkdtempSync(join(tmpdir(), 'lightoff-checks-'));
 const outputFile = join(folder, 'report.json');
 const run = spawnSync(
   'vitest',
-  ['run', '--project', 'unit', 'tests/checks', '--reporter', 'json', '--outputFile', outputFile],
+  ['run', '--project', 'pure', 'tests/checks', '--reporter', 'json', '--outputFile', outputFile],
   { stdio: ['ignore', 'ignore', 'inherit'] },
 );
 const report = JSON.parse(readFileSync(outputFile, 'utf8')) as Report;

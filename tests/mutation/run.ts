@@ -41,7 +41,7 @@ async function run(): Promise<number> {
   const vitest = await createVitest('test', {
     root: copy,
     watch: false,
-    project: ['unit'],
+    project: ['pure'],
     reporters: [],
     bail: 1,
     pool: 'threads',

@@ -1,4 +1,5 @@
 /** Whose boiler this is and by which sheet, what waits are running, and the way to stop: always on screen, whatever the step. */
+import { VisuallyHidden } from '@mantine/core';
 import { useSignedIn } from '../../operations/AppStatus.tsx';
 import { RouteLink } from '../../RouteLink.tsx';
 import { SWITCH_KEY, useSwitchPerson } from '../../shell/useSwitchPerson.ts';
@@ -36,14 +37,9 @@ export function RunHeader({ makeSafes, isLeaving }: { readonly makeSafes: MakeSa
             Before leaving
           </button>
         )}
-        <button
-          type="button"
-          className="run-person"
-          aria-keyshortcuts={SWITCH_KEY}
-          aria-label={`Switch person: ${person.name} is working`}
-          onClick={switchPerson}
-        >
-          {person.initials} <kbd className="run-stop-key">{SWITCH_KEY.replace('+', ' ')}</kbd>
+        <button type="button" className="run-person" aria-keyshortcuts={SWITCH_KEY} onClick={switchPerson}>
+          <VisuallyHidden>Switch person; {person.name} is working:</VisuallyHidden> {person.initials}{' '}
+          <kbd className="run-stop-key">{SWITCH_KEY.replace('+', ' ')}</kbd>
         </button>
         <button
           type="button"
