@@ -1,5 +1,7 @@
 /** Starts the app: builds what is missing or old, then opens the desktop shell, or serves a browser where that can't run. Usage: npm start */
 import { spawn } from 'node:child_process';
+import { join } from 'node:path';
+import { pathToFileURL } from 'node:url';
 import { assertNever } from '../domain/result.ts';
 import { findAppRoot } from '../electron/appRoot.ts';
 import { type LaunchOptions, launchHelp, parseLaunchOptions } from '../electron/launchOptions.ts';
@@ -46,7 +48,8 @@ async function start(options: LaunchOptions): Promise<void> {
     else if (await runShell(shell.value, appRoot, options)) return;
     else say('The desktop shell did not start. Serving the app for a browser instead.');
   }
-  const { serveInBrowser } = await import('../electron/serveInBrowser.ts');
+  const built = pathToFileURL(join(appRoot, 'out', 'shell', 'serveInBrowser.js')).href;
+  const { serveInBrowser }: typeof import('../electron/serveInBrowser.ts') = await import(built);
   await serveInBrowser(options);
 }
 
