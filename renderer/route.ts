@@ -32,6 +32,7 @@ export const ROUTES = {
   run: '/run/:visitId/:runId/:stepKey?',
   deadlines: '/deadlines',
   'service-due': '/service-due',
+  messages: '/messages',
   registrations: '/registrations',
   registration: '/registrations/:applianceId',
   people: '/people',

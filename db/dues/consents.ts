@@ -1,4 +1,4 @@
-/** The ways people agreed to be reminded of a service: per person and channel the newest word counts. */
+/** The ways people agreed to be reminded of a service: per person and channel the newest word counts, of one day the later. */
 import type { Database } from 'better-sqlite3';
 import { rawStatement } from '../rawStatement.ts';
 import type { CHANNELS } from '../schema/people.ts';
@@ -12,7 +12,7 @@ export function listServiceConsents(
   const rows = rawStatement(
     raw,
     `SELECT c.party_id AS partyId, c.channel, c.granted FROM json_each(?) each
-     JOIN consents c ON c.party_id = each.value AND c.purpose = 'service-due' ORDER BY c.given_on, c.id`,
+     JOIN consents c ON c.party_id = each.value AND c.purpose = 'service-due' ORDER BY c.given_on, c.rowid`,
   ).all(JSON.stringify([...new Set(partyIds)])) as { partyId: string; channel: Channel; granted: 0 | 1 }[];
   const byParty = new Map<string, Map<Channel, boolean>>();
   for (const { partyId, channel, granted } of rows) {

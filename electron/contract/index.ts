@@ -7,6 +7,7 @@ import { customerOperations } from './customers.ts';
 import { dueOperations } from './dues.ts';
 import { historyOperations } from './history.ts';
 import { importOperations } from './imports.ts';
+import { messageOperations } from './messages.ts';
 import type { ErrorOf, Reply } from './operation.ts';
 import { outputOperations } from './outputs.ts';
 import { peopleOperations } from './people.ts';
@@ -30,6 +31,7 @@ export const contract = {
   ...readinessOperations,
   ...registrationOperations,
   ...dueOperations,
+  ...messageOperations,
   ...backupOperations,
   ...importOperations,
   ...historyOperations,

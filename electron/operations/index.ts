@@ -14,6 +14,7 @@ import { claimHandlers } from './history/claimHandlers.ts';
 import { historyHandlers } from './history/historyHandlers.ts';
 import { importHandlers } from './imports/importHandlers.ts';
 import { makeSafeHandlers } from './makeSafeHandlers.ts';
+import { messageHandlers } from './messageHandlers.ts';
 import { outputHandlers } from './outputHandlers.ts';
 import { packetHandlers } from './packetHandlers.ts';
 import { peopleHandlers } from './peopleHandlers.ts';
@@ -51,6 +52,7 @@ export const handlers: Handlers<OperationName> = {
   ...deadlineHandlers,
   ...serviceDueHandlers,
   ...coverageHandlers,
+  ...messageHandlers,
   ...packetHandlers,
   ...recordHandlers,
   ...backupHandlers,

@@ -1,24 +1,18 @@
 /** Services and first-year contacts that fall due, the rounds they make, and who is to be reminded. */
 import { findAppliance } from '../../db/appliances.ts';
-import { listServiceConsents } from '../../db/dues/consents.ts';
 import { countContacts, listDues, listRounds } from '../../db/dues/listDues.ts';
 import { findParties } from '../../db/dues/parties.ts';
 import { type DueSource, readDueFacts } from '../../db/dues/readDueFacts.ts';
 import { firstYearContacts } from '../../db/schema/index.ts';
 import { dayAt } from '../../domain/coverage/dayAt.ts';
-import { addDays, addMonths, daysFromTo } from '../../domain/coverage/period.ts';
-import { type Reminder, reminderOn } from '../../domain/service/reminderCadence.ts';
+import { addMonths, daysFromTo } from '../../domain/coverage/period.ts';
 import { ridableMonth } from '../../domain/service/roundMonth.ts';
 import { serviceAnchorOf } from '../../domain/service/serviceRule.ts';
-import {
-  dueDerivation,
-  latestDerivation,
-  OFFERED_DAYS_BEFORE,
-  serviceSchedule,
-} from '../../domain/service/serviceSchedule.ts';
-import type { DUE_KINDS, ServiceDueRow } from '../contract/dues.ts';
+import { dueDerivation, latestDerivation, serviceSchedule } from '../../domain/service/serviceSchedule.ts';
+import type { ServiceDueRow } from '../contract/dues.ts';
 import { nextOf, placeOf } from './deadlineHandlers.ts';
 import { actorOf, type Handlers, notFound } from './handler.ts';
+import { readReminders } from './reminderRows.ts';
 
 export const serviceDueHandlers: Handlers<
   'serviceDue.list' | 'serviceDue.get' | 'serviceDue.closeContact' | 'reminders.list'
@@ -91,80 +85,8 @@ export const serviceDueHandlers: Handlers<
     return {};
   },
 
-  'reminders.list': (input, context) => {
-    const { raw } = context.store;
-    const utcToday = context.now.slice(0, 10);
-    const found = listDues(raw, {
-      kinds: input.kinds,
-      isOpen: true,
-      today: utcToday,
-      // A day wider on both sides: whether it stands is said by the day at the site.
-      dueBefore: input.kinds.includes('service') ? addDays(utcToday, OFFERED_DAYS_BEFORE + 2) : undefined,
-      latestFrom: addDays(utcToday, -1),
-      isBooked: false,
-      limit: input.limit,
-      after: input.after,
-    });
-    const partyIds = found.flatMap(({ partyId }) => partyId ?? []);
-    const parties = findParties(context.db, partyIds);
-    const consents = listServiceConsents(raw, partyIds);
-    const rows = found.flatMap((row) => {
-      const party = row.partyId === null ? undefined : parties.get(row.partyId);
-      const today = dayAt(row.timeZone, context.now);
-      const standing = standingOf({ ...row, kind: row.kind as ServiceDueRow['kind'] }, today);
-      if (party === undefined || party.erasedAt !== null || standing === null) return [];
-      const channels = consents.get(party.id) ?? [];
-      if (input.onlyReachable && channels.length === 0) return [];
-      const hasOwnAddress = party.street !== null && party.city !== null;
-      const from = hasOwnAddress ? party : row;
-      return [
-        {
-          ...placeOf(row),
-          key: `${row.applianceId} ${row.kind} ${row.dueOn} ${standing.stage}`,
-          kind: row.kind as ServiceDueRow['kind'],
-          partyId: party.id,
-          partyName: party.name,
-          language: party.language as 'en' | null,
-          email: party.email,
-          phone: party.phoneTyped,
-          postalAddress: {
-            street: from.street,
-            postcode: from.postcode,
-            city: from.city,
-            region: from.region,
-            country: from.country,
-          },
-          purpose: 'service-due' as const,
-          dueOn: row.dueOn,
-          latestOn: row.latestOn,
-          daysToLatest: daysFromTo(today, row.latestOn),
-          ...standing,
-          channels: [...channels],
-          sureness: row.sureness,
-        },
-      ];
-    });
-    return { rows, next: nextOf(found, input.limit) };
-  },
+  'reminders.list': (input, context) => readReminders(context, input),
 };
-
-/** A contact is one reminder, from the first day of its time to the last. */
-function standingOf(
-  due: {
-    readonly kind: (typeof DUE_KINDS)[number];
-    readonly windowFrom: string;
-    readonly dueOn: string;
-    readonly latestOn: string;
-  },
-  today: string,
-): { readonly stage: string; readonly sendOn: string; readonly nextSendOn: string | null } | null {
-  if (due.kind !== 'service') {
-    const stands = due.windowFrom <= today && today <= due.latestOn;
-    return stands ? { stage: due.kind, sendOn: due.windowFrom, nextSendOn: null } : null;
-  }
-  const { now, next }: { readonly now: Reminder | null; readonly next: Reminder | null } = reminderOn(due, today);
-  return now === null ? null : { ...now, nextSendOn: next?.sendOn ?? null };
-}
 
 function sourcesOf(
   raw: Parameters<typeof readDueFacts>[0],

@@ -15,7 +15,14 @@ export function RemindersPanel() {
   const pages = usePages('reminders');
   const found = useOperation('reminders.list', { limit: 20, after: pages.after });
   return (
-    <Panel title="Reminders that stand today">
+    <Panel
+      title="Reminders that stand today"
+      action={
+        <RouteLink to="messages" params={{}}>
+          Letters and e-mails
+        </RouteLink>
+      }
+    >
       <Answer of={found}>
         {({ rows, next }) => (
           <>

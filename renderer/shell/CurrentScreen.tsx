@@ -20,6 +20,7 @@ import { JobScreen } from '../jobs/JobScreen.tsx';
 import { JobsScreen } from '../jobs/JobsScreen.tsx';
 import { WastedTripsScreen } from '../jobs/WastedTripsScreen.tsx';
 import { Screen } from '../kit/Screen.tsx';
+import { MessagesScreen } from '../messages/MessagesScreen.tsx';
 import { PeopleScreen } from '../people/PeopleScreen.tsx';
 import { StaffMemberScreen } from '../people/StaffMemberScreen.tsx';
 import { PhoneScreen } from '../phone/PhoneScreen.tsx';
@@ -114,6 +115,8 @@ export function CurrentScreen({ place }: { readonly place: Exclude<Place, { scre
       return <TransferScreen key={place.params.siteId} siteId={place.params.siteId} />;
     case 'planning':
       return <PlanningScreen />;
+    case 'messages':
+      return <MessagesScreen />;
     case 'claims':
       return <ClaimsScreen />;
     case 'imports':

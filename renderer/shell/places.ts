@@ -53,7 +53,7 @@ export const PLACES: readonly PlaceEntry[] = [
     holds: ['appliance', 'new-appliance', 'edit-appliance', 'appliance-history'],
   },
   { screen: 'deadlines', label: 'Deadlines', key: 'l', holds: [] },
-  { screen: 'service-due', label: 'Service due', key: 'v', holds: [] },
+  { screen: 'service-due', label: 'Service due', key: 'v', holds: ['messages'] },
   { screen: 'registrations', label: 'Registrations', key: 'r', holds: ['registration'] },
   { screen: 'claims', label: 'Claims', key: 'k', holds: [] },
   { screen: 'people', label: 'People', key: 'p', holds: ['staff-member'] },

@@ -1,0 +1,311 @@
+/** Reminders as things people can send: looked at, made into files, and what came of each. */
+import { strToU8, zipSync } from 'fflate';
+import { countMessages, listMessageEvents, listMessages, listTemplates } from '../../db/messages.ts';
+import { findCompany } from '../../db/people.ts';
+import { attachments, messageEvents, messages, messageTemplates } from '../../db/schema/index.ts';
+import {
+  awaitsNativeReader,
+  builtInWording,
+  MESSAGE_KINDS,
+  MESSAGE_LANGUAGES,
+  type MessageLanguage,
+} from '../../domain/messages/builtInWordings.ts';
+import { dayInLanguage } from '../../domain/messages/dayInLanguage.ts';
+import { unknownFields } from '../../domain/messages/fillTemplate.ts';
+import type { ParsedInputOf } from '../contract/index.ts';
+import { type DueEntry, dueCalendar } from '../documents/messages/dueCalendar.ts';
+import { emailDraft } from '../documents/messages/emailDraft.ts';
+import { type Letter, lettersPdf } from '../documents/messages/lettersPdf.ts';
+import { mailMergeCsv } from '../documents/messages/mailMergeCsv.ts';
+import { addressLines, type Composed, composeMessages, toPreview } from './composeMessages.ts';
+import { actorOf, fail, type HandlerContext, type Handlers, notFound } from './handler.ts';
+import { readReminders } from './reminderRows.ts';
+import { dayIn } from './today.ts';
+
+export const messageHandlers: Handlers<
+  | 'messageTemplates.list'
+  | 'messageTemplates.save'
+  | 'messageTemplates.reset'
+  | 'messages.check'
+  | 'messages.prepare'
+  | 'messages.list'
+  | 'messages.record'
+  | 'dueCalendars.export'
+> = {
+  'messageTemplates.list': (_input, context) => {
+    const own = listTemplates(context.db);
+    return MESSAGE_KINDS.flatMap((kind) =>
+      (['letter', 'e-mail'] as const).flatMap((channel) =>
+        MESSAGE_LANGUAGES.map((language) => {
+          const kept = own.find((one) => one.kind === kind && one.channel === channel && one.language === language);
+          const { subject, body } = kept ?? builtInWording(kind, language);
+          const isOwn = kept !== undefined;
+          return {
+            kind,
+            channel,
+            language,
+            subject,
+            body,
+            isOwn,
+            awaitsNativeReader: !isOwn && awaitsNativeReader(language),
+          };
+        }),
+      ),
+    );
+  },
+
+  'messageTemplates.save': (input, context) => {
+    const names = unknownFields(input);
+    if (names.length > 0) return fail('unknown-fields', { names: [...names] });
+    const by = { updatedById: actorOf(context).staffId, updatedAt: context.now };
+    context.write((writer) => {
+      const kept = findTemplate(context, input);
+      if (kept === undefined) writer.insert(messageTemplates, { ...input, ...by });
+      else writer.update(messageTemplates, kept.id, { subject: input.subject, body: input.body, ...by });
+    });
+    context.services.changed(['messages']);
+    return {};
+  },
+
+  'messageTemplates.reset': (input, context) => {
+    const kept = findTemplate(context, input);
+    if (kept !== undefined) context.write((writer) => writer.remove(messageTemplates, kept.id));
+    context.services.changed(['messages']);
+    return {};
+  },
+
+  'messages.check': (input, context) => composeMessages(context, input).map((one) => toPreview(one, input.channel)),
+
+  'messages.prepare': async (input, context) => {
+    const composed = composeMessages(context, input);
+    const mayGo = ({ leftOutBecause }: Composed): boolean =>
+      leftOutBecause === null || (leftOutBecause === 'prepared-already' && input.isKnownAgain);
+    const going = composed.filter(mayGo);
+    const leftOut = composed.filter((one) => !mayGo(one));
+    if (going.length === 0) {
+      const because = leftOut.flatMap((one) => one.leftOutBecause ?? []);
+      return fail('nothing-to-prepare', { because: because.length > 0 ? because : ['stands-no-longer'] });
+    }
+    const file = await makeFile(context, input, going);
+    const { sha256 } = context.services.attachments.put(file.bytes);
+    const preparedById = actorOf(context).staffId;
+    const attachmentId = context.write((writer) => {
+      const id = writer.insert(attachments, {
+        sha256,
+        byteLength: file.bytes.length,
+        mediaType: file.mediaType,
+        fileName: file.fileName,
+        origin: 'derived',
+        subject: 'messages',
+        takenAt: null,
+        addedById: preparedById,
+        addedAt: context.now,
+      });
+      for (const { row, kind, language, filled } of going) {
+        writer.insert(messages, {
+          kind,
+          channel: input.channel,
+          language,
+          partyId: row.partyId,
+          applianceId: row.applianceId,
+          aboutOn: row.dueOn,
+          subject: filled.subject,
+          body: filled.body,
+          attachmentId: id,
+          preparedById,
+          preparedAt: context.now,
+        });
+      }
+      return id;
+    });
+    context.services.changed(['messages']);
+    return {
+      attachmentId,
+      fileName: file.fileName,
+      preparedCount: going.length,
+      leftOut: leftOut.flatMap(({ row, leftOutBecause }) =>
+        leftOutBecause === null ? [] : [{ name: row.partyName, because: leftOutBecause }],
+      ),
+    };
+  },
+
+  'messages.list': (input, context) => {
+    const found = listMessages(context.db, { limit: input.limit + 1, after: input.after });
+    const rows = found.slice(0, input.limit);
+    const events = Map.groupBy(
+      listMessageEvents(
+        context.db,
+        rows.map(({ message }) => message.id),
+      ),
+      ({ messageId }) => messageId,
+    );
+    return {
+      rows: rows.map(({ message, name, preparedByName }) => ({
+        messageId: message.id,
+        kind: message.kind,
+        channel: message.channel,
+        language: message.language as MessageLanguage,
+        partyId: message.partyId,
+        name,
+        applianceId: message.applianceId,
+        aboutOn: message.aboutOn,
+        subject: message.subject,
+        preparedAt: message.preparedAt,
+        preparedByName,
+        attachmentId: message.attachmentId,
+        events: (events.get(message.id) ?? []).map(({ kind, on, note }) => ({
+          kind: kind as 'sent',
+          on,
+          note,
+        })),
+      })),
+      next: found.length > input.limit ? (rows.at(-1)?.message.id ?? null) : null,
+    };
+  },
+
+  'messages.record': (input, context) => {
+    const { timeZone } = findCompany(context.db) ?? notFound('companies', 'this');
+    if (input.on > dayIn(timeZone, context.now)) return fail('day-in-future', {});
+    const ids = [...new Set(input.messageIds)];
+    if (countMessages(context.db, ids) < ids.length) return notFound('messages', ids[0] ?? '');
+    const byId = actorOf(context).staffId;
+    context.write((writer) => {
+      for (const messageId of ids) {
+        writer.insert(messageEvents, {
+          messageId,
+          kind: input.kind,
+          on: input.on,
+          note: input.note,
+          byId,
+          at: context.now,
+        });
+      }
+    });
+    context.services.changed(['messages']);
+    return {};
+  },
+
+  'dueCalendars.export': (_input, context) => {
+    const company = findCompany(context.db) ?? notFound('companies', 'this');
+    const entries: DueEntry[] = [];
+    let after: string | null = null;
+    do {
+      const page = readReminders(context, { kinds: ['service'], onlyReachable: false, limit: 200, after });
+      for (const row of page.rows) {
+        entries.push({
+          key: `${row.applianceId} ${row.kind} ${row.dueOn}`,
+          on: row.dueOn,
+          summary: `Service due: ${row.partyName}, ${row.maker} ${row.model}`,
+          location: [row.street, row.city].filter(Boolean).join(', '),
+          description: `Serial ${row.serial}. Latest day ${row.latestOn}.${row.phone === null ? '' : ` Phone ${row.phone}.`}`,
+        });
+      }
+      after = page.next;
+    } while (after !== null);
+    return {
+      fileName: `services-due-${context.now.slice(0, 10)}.ics`,
+      text: dueCalendar(`${company.name}: services due`, entries, context.now),
+      count: entries.length,
+    };
+  },
+};
+
+type MadeFile = { readonly bytes: Uint8Array; readonly fileName: string; readonly mediaType: string };
+
+async function makeFile(
+  context: HandlerContext,
+  input: ParsedInputOf<'messages.prepare'>,
+  going: readonly Composed[],
+): Promise<MadeFile> {
+  const company = findCompany(context.db) ?? notFound('companies', 'this');
+  const today = dayIn(company.timeZone, context.now);
+  const named = (what: string) => `reminders-${today}${what}`;
+  if (input.form === 'mail-merge') {
+    return { bytes: strToU8(mailMergeCsv(going.map(toMergeRow))), fileName: named('.csv'), mediaType: 'text/csv' };
+  }
+  if (input.channel === 'e-mail') {
+    const address = company.email ?? '';
+    if (address === '') return fail('firm-email-missing', {});
+    const drafts: Record<string, Uint8Array> = {};
+    for (const [index, { row, filled, language, key }] of going.entries()) {
+      drafts[fileNameOf(index, row.partyName, '.eml')] = await emailDraft({
+        from: { name: company.name, address },
+        to: { name: row.partyName, address: row.email ?? '' },
+        subject: filled.subject,
+        text: filled.body,
+        language,
+        madeAt: context.now,
+        messageId: key.replaceAll(/[^A-Za-z0-9-]/g, '.'),
+      });
+    }
+    return zipped(drafts, named('-drafts.zip'), context.now);
+  }
+  const firm = {
+    name: company.name,
+    lines: [
+      company.street,
+      [company.postcode, company.city].filter(Boolean).join(' '),
+      company.phone,
+      company.email,
+    ].flatMap((line) => (line === null || line === '' ? [] : [line])),
+    country: company.country,
+  };
+  const letters = going.map(
+    ({ row, filled, language }): Letter => ({
+      language,
+      addressLines: addressLines(row),
+      dayText: dayInLanguage(today, language),
+      ...filled,
+    }),
+  );
+  if (input.form === 'one-file') {
+    return {
+      bytes: await lettersPdf(letters, firm, context.now),
+      fileName: named('-letters.pdf'),
+      mediaType: 'application/pdf',
+    };
+  }
+  const files: Record<string, Uint8Array> = {};
+  for (const [index, letter] of letters.entries()) {
+    const name = fileNameOf(index, letter.addressLines[0] ?? '', '.pdf');
+    files[name] = await lettersPdf([letter], firm, context.now);
+  }
+  return zipped(files, named('-letters.zip'), context.now);
+}
+
+function zipped(files: Readonly<Record<string, Uint8Array>>, fileName: string, madeAt: string): MadeFile {
+  return { bytes: zipSync(files, { mtime: new Date(madeAt) }), fileName, mediaType: 'application/zip' };
+}
+
+/** The number keeps two people of one name apart, and the order of the list. */
+function fileNameOf(index: number, name: string, ending: string): string {
+  const safe = name
+    .normalize('NFC')
+    .replaceAll(/[^\p{L}\p{N} -]/gu, '')
+    .trim();
+  return `${String(index + 1).padStart(3, '0')} ${safe}${ending}`;
+}
+
+function toMergeRow({ row, filled, language }: Composed) {
+  return {
+    name: row.partyName,
+    ...row.postalAddress,
+    email: row.email,
+    phone: row.phone,
+    language,
+    appliance: `${row.maker} ${row.model}`,
+    serial: row.serial,
+    aboutOn: row.dueOn,
+    subject: filled.subject,
+    body: filled.body,
+  };
+}
+
+function findTemplate(
+  context: HandlerContext,
+  { kind, channel, language }: Pick<ParsedInputOf<'messageTemplates.reset'>, 'kind' | 'channel' | 'language'>,
+) {
+  return listTemplates(context.db).find(
+    (one) => one.kind === kind && one.channel === channel && one.language === language,
+  );
+}
