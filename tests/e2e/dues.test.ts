@@ -94,6 +94,29 @@ describe('what falls due, on screen', () => {
     await page.getByRole('heading', { level: 1, name: 'Annual service: Invented maker T 24' }).waitFor();
   });
 
+  it('makes a letter for whom it may, and notes that it was sent', async () => {
+    const [row] = (await test.must('reminders.list', {})).rows;
+    if (row === undefined) throw new Error('no reminder stands');
+    await test.must('customers.recordConsent', {
+      partyId: row.partyId,
+      purpose: 'service-due',
+      channel: 'letter',
+      granted: true,
+      on: '2026-03-01',
+      source: 'on the phone',
+    });
+    await goByKeys(hands, 'v', 'Service due');
+    await hands.pressButton('Letters and e-mails');
+    await page.getByRole('heading', { level: 1, name: 'Letters and e-mails' }).waitFor();
+    await page.getByText('Annual service of your Invented maker T 24').first().waitFor();
+    await look('messages');
+    const [letter] = await Promise.all([page.waitForEvent('download'), hands.pressButton(/^Prepare \d+ reminders?$/)]);
+    expect(letter.suggestedFilename()).toBe('reminders-2026-03-02-letters.pdf');
+    await page.getByText(/prepared in reminders-2026-03-02-letters\.pdf/).waitFor();
+    await hands.pressButton('Note today, Lowri Kestrel');
+    await page.getByText('sent 2 Mar 2026').waitFor();
+  });
+
   it('has nothing for axe, and raised no error', () => {
     expect(problems).toEqual([]);
     expect(pageErrors).toEqual([]);
