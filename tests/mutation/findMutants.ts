@@ -1,6 +1,7 @@
 /** Every small change to try in one source file: each number 1 % off, each operator another, each comparison at its other edge. */
 import { stripTypeScriptTypes } from 'node:module';
 import { parseAst } from 'vite';
+import { type Node, visit } from './walkTree.ts';
 
 export type Mutant = {
   readonly from: number;
@@ -34,8 +35,6 @@ const OTHER_OPERATOR: Readonly<Record<string, string>> = {
   '||': '&&',
   '??': '&&',
 };
-
-type Node = { readonly type: string; readonly start: number; readonly end: number } & Record<string, unknown>;
 
 export function findMutants(source: string): readonly Mutant[] {
   // Types become spaces: every place in the tree is a place in the source.
@@ -88,16 +87,4 @@ function placed(mutant: Omit<Mutant, 'line' | 'lineText' | 'nth'>, source: strin
     lineText: source.slice(start, end < 0 ? undefined : end).trim(),
     nth: before.split(mutant.original).length - 1,
   };
-}
-
-function visit(value: unknown, onNode: (node: Node) => void): void {
-  if (Array.isArray(value)) for (const one of value) visit(one, onNode);
-  else if (isNode(value)) {
-    onNode(value);
-    for (const [key, inner] of Object.entries(value)) if (key !== 'type') visit(inner, onNode);
-  }
-}
-
-function isNode(value: unknown): value is Node {
-  return typeof value === 'object' && value !== null && 'type' in value;
 }
