@@ -5,6 +5,7 @@ import { backupOperations } from './backups.ts';
 import { boardOperations } from './board.ts';
 import { customerOperations } from './customers.ts';
 import { dueOperations } from './dues.ts';
+import { handoverOperations } from './handovers.ts';
 import { historyOperations } from './history.ts';
 import { importOperations } from './imports.ts';
 import { messageOperations } from './messages.ts';
@@ -32,6 +33,7 @@ export const contract = {
   ...registrationOperations,
   ...dueOperations,
   ...messageOperations,
+  ...handoverOperations,
   ...backupOperations,
   ...importOperations,
   ...historyOperations,

@@ -10,6 +10,7 @@ import { customerHandlers } from './customerHandlers.ts';
 import { deadlineHandlers } from './deadlineHandlers.ts';
 import { finishHandlers } from './finishHandlers.ts';
 import type { Handlers } from './handler.ts';
+import { handoverHandlers } from './handoverHandlers.ts';
 import { claimHandlers } from './history/claimHandlers.ts';
 import { historyHandlers } from './history/historyHandlers.ts';
 import { importHandlers } from './imports/importHandlers.ts';
@@ -53,6 +54,7 @@ export const handlers: Handlers<OperationName> = {
   ...serviceDueHandlers,
   ...coverageHandlers,
   ...messageHandlers,
+  ...handoverHandlers,
   ...packetHandlers,
   ...recordHandlers,
   ...backupHandlers,

@@ -42,6 +42,8 @@ const WORDS: { readonly [C in ErrorCode]: (data: DataByCode[C]) => string } = {
     `${names.map((name) => `{{${name}}}`).join(', ')} is no field of a message. Take it out, or choose one of those listed.`,
   'nothing-to-prepare': () => 'None of these can go out: why stands beside each.',
   'firm-email-missing': () => 'Drafts need a sender: give the company’s e-mail address in the settings.',
+  'emergency-number-missing': () =>
+    'The sheet says whom to call about gas: give the gas emergency number in the settings first.',
   'day-in-future': () => 'This day is still to come.',
   'already-set-up': () => 'This store already belongs to a company. Sign in instead.',
   'no-owner': () => 'At least one person needs the role “owner”, and the first one must have it.',

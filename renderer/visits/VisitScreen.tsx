@@ -22,6 +22,7 @@ import { useOperation } from '../operations/useOperation.ts';
 import { RouteLink } from '../RouteLink.tsx';
 import { goTo } from '../route.ts';
 import { Shortcut } from '../shortcuts/Shortcut.tsx';
+import { HandoverSheet } from './HandoverSheet.tsx';
 import { SealPanel } from './SealPanel.tsx';
 import { arrivalWords } from './VisitCard.tsx';
 import { VisitFields } from './VisitFields.tsx';
@@ -169,6 +170,15 @@ function Visit({ visit }: { readonly visit: VisitRow }) {
           ]}
         />
       </Panel>
+      {visit.jobs.some(({ runId }) => runId !== null) ? (
+        <Panel title="For the people who live there">
+          <Stack gap="sm">
+            {visit.jobs.map(({ jobId, runId, serial }) =>
+              runId === null ? null : <HandoverSheet key={jobId} runId={runId} serial={serial} />,
+            )}
+          </Stack>
+        </Panel>
+      ) : null}
       <Panel
         title="When and who"
         action={

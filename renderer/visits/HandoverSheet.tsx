@@ -1,0 +1,47 @@
+/** Makes and saves the one-page sheet that stays with the people who live there. */
+import { Button, Group, NativeSelect } from '@mantine/core';
+import { useState } from 'react';
+import type { MessageLanguage } from '../../domain/messages/builtInWordings.ts';
+import { downloadAttachment } from '../kit/downloadFile.ts';
+import { ErrorText } from '../kit/ErrorText.tsx';
+import { Note } from '../kit/Note.tsx';
+import { optionsOf } from '../kit/tradeWords.ts';
+import { LANGUAGE_WORDS } from '../messages/messageWords.ts';
+import { useAppStatus } from '../operations/AppStatus.tsx';
+import { useCore } from '../operations/CoreAccess.tsx';
+import { useAct } from '../operations/useAct.ts';
+
+export function HandoverSheet({ runId, serial }: { readonly runId: string; readonly serial: string }) {
+  const core = useCore();
+  const { company } = useAppStatus();
+  const build = useAct('handovers.build');
+  const [language, setLanguage] = useState<MessageLanguage>(company?.language ?? 'en');
+  const [awaits, setAwaits] = useState(false);
+  const make = async () => {
+    const reply = await build.act({ runId, language });
+    if (!reply.ok) return;
+    setAwaits(reply.value.awaitsNativeReader);
+    await downloadAttachment(core, reply.value.attachmentId);
+  };
+  return (
+    <div>
+      <Group gap="sm">
+        <NativeSelect
+          aria-label={`Language of the handover sheet, ${serial}`}
+          value={language}
+          data={[...optionsOf(LANGUAGE_WORDS)]}
+          onChange={(event) => setLanguage(event.currentTarget.value as MessageLanguage)}
+        />
+        <Button variant="default" loading={build.isBusy} onClick={() => void make()}>
+          Handover sheet for {serial}
+        </Button>
+      </Group>
+      {awaits ? (
+        <Note tone="caution" isSpoken>
+          The French and Spanish words await a native reader: read the sheet before you leave it.
+        </Note>
+      ) : null}
+      <ErrorText error={build.error} />
+    </div>
+  );
+}

@@ -1,0 +1,66 @@
+/** The sheet for the people who live there: one page, danger first, nothing without a number to call. */
+import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import { type Office, PIN, setUpOffice } from '../../support/officeScenario.ts';
+import { readPdf } from '../../support/readPdf.ts';
+import { openTestCore, type TestCore } from '../../support/testCore.ts';
+import { type BookedRun, bookAndBegin, readStartupNotes, walkRun } from '../../support/wholeJob.ts';
+
+describe('the handover sheet', () => {
+  let test: TestCore;
+  let office: Office;
+  let run: BookedRun;
+  beforeEach(async () => {
+    test = openTestCore();
+    office = await setUpOffice(test);
+    run = await bookAndBegin(test, office);
+    await walkRun(test, office, run, readStartupNotes());
+  });
+  afterEach(() => test.remove());
+
+  const build = async (language: 'en' | 'fr' | 'es') => {
+    const { attachmentId, awaitsNativeReader } = await test.must('handovers.build', { runId: run.runId, language });
+    const file = await test.core.getFile(attachmentId, 'test-window');
+    if (file === null) throw new Error('the sheet is not in the store');
+    return { ...(await readPdf(file.bytes)), awaitsNativeReader };
+  };
+
+  it('is one page with the danger first, then settings, service and whom to call', async () => {
+    const { pages, language, awaitsNativeReader } = await build('en');
+    expect(pages).toHaveLength(1);
+    const text = pages[0] ?? '';
+    expect(text).toContain('leave the house first, touch no switch, and call 902 555 0199 from outside');
+    expect(text).toContain('do not reset it');
+    // 13 psi after the purge, 18 psi hot; 55 °C at −15 °C outside.
+    expect(text).toContain('0.90 bar');
+    expect(text).toContain('1.24 bar');
+    expect(text).toMatch(/55(\.0)? °C when it is −15(\.0)? °C outside/);
+    expect(text).toContain('Friday, 26 February 2027');
+    expect(text).toContain('902 555 0142');
+    expect(text.indexOf('touch no switch')).toBeLessThan(text.indexOf('How it is set'));
+    expect({ language, awaitsNativeReader }).toEqual({ language: 'en', awaitsNativeReader: false });
+  });
+
+  it.each([
+    ['fr', 'sortez d’abord, ne touchez aucun interrupteur', '0,90 bar'],
+    ['es', 'salga primero, no toque ningún interruptor', '0,90 bar'],
+  ] as const)('speaks %s, on one page, and awaits a native reader', async (language, safety, pressure) => {
+    const { pages, awaitsNativeReader } = await build(language);
+    expect(pages).toHaveLength(1);
+    expect(pages[0]).toContain(safety);
+    expect(pages[0]).toContain(pressure);
+    expect(awaitsNativeReader).toBe(true);
+  });
+
+  it('is not printed without an emergency number on file, and leaves nothing behind', async () => {
+    await test.must('session.signIn', { staffId: office.ownerId, pin: PIN });
+    const { company } = await test.must('app.status', {});
+    if (company === null) throw new Error('no company');
+    await test.must('company.update', { ...company, emergencyNumber: null });
+    const before = test.snapshot();
+    expect(await test.ask('handovers.build', { runId: run.runId })).toMatchObject({
+      ok: false,
+      error: { code: 'emergency-number-missing' },
+    });
+    expect(test.snapshot()).toBe(before);
+  });
+});
