@@ -24,7 +24,7 @@ export function basisWords(finding: Pick<Finding, 'basis'>): string {
   const said = source === null ? '' : `: ${source.source}`;
   switch (from) {
     case 'sheet':
-      return `sheet${sheet === null ? '' : ` rev. ${sheet.revision}`}${source === null ? '' : `, ${KINDS[source.kind]}`}${said}`;
+      return `sheet${sheet === null ? '' : ` rev. ${sheet.revision}`}${source === null ? '' : `, ${sourceWords(source)}`}`;
     case 'ceiling':
       return `safety ceiling${said}`;
     case 'physics':
@@ -36,8 +36,9 @@ export function basisWords(finding: Pick<Finding, 'basis'>): string {
   }
 }
 
-export function sourceWords(basis: Basis): string {
-  return `${KINDS[basis.kind]}: ${basis.source}`;
+/** Said once: many a source of common practice begins with these very words. */
+export function sourceWords({ kind, source }: Basis): string {
+  return source.toLowerCase().startsWith(KINDS[kind]) ? source : `${KINDS[kind]}: ${source}`;
 }
 
 const KINDS: Record<Basis['kind'], string> = {
