@@ -1,11 +1,13 @@
 /** One line of the benchmark: our time beside a bare one measured in the same run, and the goal for their ratio. */
 export type BenchResult = {
   readonly name: string;
+  /** Milliseconds, or what `unit` says. */
   readonly ms: number;
   /** The bare alternative; null where the goal is a time. */
   readonly rawMs: number | null;
   /** Largest ratio, or largest milliseconds where there is no bare alternative. */
   readonly goal: number;
+  readonly unit?: string;
 };
 
 export function isMet(result: BenchResult): boolean {

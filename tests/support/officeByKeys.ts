@@ -187,7 +187,8 @@ export async function goByKeys(hands: KeyboardHands, key: string, title: string 
 
 export async function heading(hands: KeyboardHands, name: string | RegExp): Promise<void> {
   await hands.page.getByRole('heading', { level: 1, name, exact: typeof name === 'string' }).waitFor();
-  await hands.page.locator('[aria-busy="true"]').waitFor({ state: 'detached' });
+  const busy = hands.page.locator('[aria-busy="true"]');
+  while ((await busy.count()) > 0) await busy.first().waitFor({ state: 'detached' });
 }
 
 async function tick(hands: KeyboardHands, label: string): Promise<void> {
