@@ -3,7 +3,7 @@
 import { findAppliance } from '../../db/appliances.ts';
 import type { ReadableDb } from '../../db/openStore.ts';
 import { isStepOpened } from '../../db/runs.ts';
-import { findVisit } from '../../db/visits.ts';
+import { findVisit, type VisitRecord } from '../../db/visits.ts';
 import type { FuelKey, ItemKind, ItemOf, SheetStep, StepItem } from '../../domain/procedure/modelSheet.ts';
 import type { VisitRow } from '../contract/visits.ts';
 import { fail, notFound } from './handler.ts';
@@ -21,18 +21,25 @@ export type OpenItem<K extends ItemKind> = {
 };
 
 export function requireOpenRun(db: ReadableDb, ref: RunRef): LoadedRun {
+  return requireVisitOfOpenRun(db, ref).loaded;
+}
+
+function requireVisitOfOpenRun(
+  db: ReadableDb,
+  ref: RunRef,
+): { readonly loaded: LoadedRun; readonly visit: VisitRecord } {
   const loaded = loadRun(db, ref.runId);
-  if (findVisit(db, ref.visitId) === undefined) return notFound('visits', ref.visitId);
+  const visit = findVisit(db, ref.visitId) ?? notFound('visits', ref.visitId);
   if (loaded.run.sealedAt !== null) return fail('run-sealed', { sealedAt: loaded.run.sealedAt });
-  return loaded;
+  return { loaded, visit };
 }
 
 export function requireOpenStep(
   db: ReadableDb,
   ref: RunRef & { readonly stepKey: string },
 ): { readonly loaded: LoadedRun; readonly step: SheetStep } {
-  const loaded = requireOpenRun(db, ref);
-  requireVisitGoesOn(db, ref.visitId);
+  const { loaded, visit } = requireVisitOfOpenRun(db, ref);
+  requireVisitGoesOn(visit);
   const step = findStep(loaded, ref.stepKey);
   if (step === undefined || !isStepOpened(db, ref.runId, ref.stepKey))
     return fail('step-not-open', { stepKey: ref.stepKey });
@@ -40,9 +47,8 @@ export function requireOpenStep(
 }
 
 /** After a visit that left something open, work goes on in a return trip, which asks again for what has grown too old. */
-function requireVisitGoesOn(db: ReadableDb, visitId: string): void {
-  const visit = findVisit(db, visitId);
-  if (visit === undefined || visit.outcome === null || visit.outcome === 'finished') return;
+function requireVisitGoesOn(visit: VisitRecord): void {
+  if (visit.outcome === null || visit.outcome === 'finished') return;
   fail('visit-ended', { outcome: visit.outcome as VisitOutcome, endedAt: visit.endedAt });
 }
 

@@ -19,6 +19,10 @@ const BENCHES: Readonly<Record<string, () => Promise<readonly BenchResult[]>>> =
 };
 
 const only = process.argv.includes('--only') ? process.argv[process.argv.indexOf('--only') + 1] : undefined;
+if (only !== undefined && !(only in BENCHES)) {
+  process.stderr.write(`no benchmark ${only}; there are ${Object.keys(BENCHES).join(', ')}\n`);
+  process.exit(2);
+}
 const results: BenchResult[] = [];
 for (const [name, bench] of Object.entries(BENCHES)) {
   if (only === undefined || only === name) results.push(...(await bench()));

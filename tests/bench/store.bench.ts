@@ -16,46 +16,64 @@ export async function benchStore(): Promise<readonly BenchResult[]> {
     const office = await setUpOffice(test);
     const run = await bookAndBegin(test, office);
     await walkRun(test, office, run, readStartupNotes());
-    return [await saveField(test, run, office.analyserId), await list(test), await judge(test, run)];
+    return [...(await saveFields(test, run, office.analyserId)), await list(test), await judge(test, run)];
   } finally {
     test.remove();
   }
 }
 
-async function saveField(
+/** A field filled for the first time, and one typed over: that marks the reading that stood there before. */
+async function saveFields(
   test: TestCore,
   run: { readonly visitId: string; readonly runId: string },
   instrumentId: string,
-): Promise<BenchResult> {
+): Promise<readonly BenchResult[]> {
   const folder = mkdtempSync(join(tmpdir(), 'lightoff-bench-'));
   const raw = new Database(join(folder, 'bare.db'));
   setPragmas(raw);
   raw.exec('CREATE TABLE reading (id INTEGER PRIMARY KEY, typed TEXT NOT NULL, value REAL NOT NULL) STRICT');
   const insert = raw.prepare('INSERT INTO reading (typed, value) VALUES (?, ?)');
   let count = 0;
-  const pair = await medianPair(
-    120,
-    () => {
-      count += 1;
-      return test.must('visits.recordReading', {
-        visitId: run.visitId,
-        runId: run.runId,
-        stepKey: 'fill',
-        itemKey: 'cold-pressure',
-        quantity: 'systemPressureBarG',
-        sample: 1,
-        typedText: (1 + (count % 40) / 100).toFixed(2),
-        typedUnit: 'bar',
-        notMeasuredReason: null,
-        instrumentId,
-        measuredById: null,
-      });
-    },
-    () => insert.run('1.31', 1.31),
-  );
+  const save = (sample: number) => {
+    count += 1;
+    return test.must('visits.recordReading', {
+      visitId: run.visitId,
+      runId: run.runId,
+      stepKey: 'fill',
+      itemKey: 'cold-pressure',
+      quantity: 'systemPressureBarG',
+      sample,
+      typedText: (1 + (count % 40) / 100).toFixed(2),
+      typedUnit: 'bar',
+      notMeasuredReason: null,
+      instrumentId,
+      measuredById: null,
+    });
+  };
+  const bare = () => insert.run('1.31', 1.31);
+  const fill = inTurn(save);
+  const typeOver = inTurn(save);
+  const filled = await medianPair(SAVES, fill, bare);
+  const typedOver = await medianPair(2 * SAVES, typeOver, bare);
   raw.close();
   rmSync(folder, { recursive: true });
-  return { name: 'save a field, against a bare FULL commit', ...pair, goal: 2 };
+  return [
+    { name: 'save a field, against a bare FULL commit', ...filled, goal: 2 },
+    { name: 'type a field over, against a bare FULL commit', ...typedOver, goal: 2 },
+  ];
+}
+
+/** As many samples as an item takes. */
+const SAVES = 98;
+
+/** The samples one after the other, past the first, which the walk has filled. */
+function inTurn(save: (sample: number) => unknown): () => unknown {
+  let calls = 0;
+  return () => {
+    const sample = 2 + (calls % SAVES);
+    calls += 1;
+    return save(sample);
+  };
 }
 
 async function list(test: TestCore): Promise<BenchResult> {
