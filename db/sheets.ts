@@ -1,5 +1,5 @@
 /** Queries over model sheets and their revisions. */
-import { and, asc, desc, eq } from 'drizzle-orm';
+import { and, asc, desc, eq, sql } from 'drizzle-orm';
 import type { ReadableDb } from './openStore.ts';
 import { preparedOnce } from './preparedOnce.ts';
 import { sheetRevisions } from './schema/index.ts';
@@ -8,8 +8,18 @@ export type SheetRevisionRow = typeof sheetRevisions.$inferSelect;
 
 /** Newest revision first within a sheet. */
 export function listSheetRevisions(db: ReadableDb): readonly SheetRevisionRow[] {
-  return db.select().from(sheetRevisions).orderBy(asc(sheetRevisions.title), desc(sheetRevisions.revision)).all();
+  return db
+    .select()
+    .from(sheetRevisions)
+    .orderBy(asc(sheetRevisions.sheetId), ...NEWEST_FIRST)
+    .all();
 }
+
+/** Year and month, then the number behind the point as a number: the tenth of a month comes after the second. */
+const NEWEST_FIRST = [
+  desc(sql`substr(${sheetRevisions.revision}, 1, 7)`),
+  desc(sql`CAST(substr(${sheetRevisions.revision}, 9) AS INTEGER)`),
+] as const;
 
 export function findRevision(db: ReadableDb, sheetId: string, revision: string): SheetRevisionRow | undefined {
   return db
@@ -24,7 +34,7 @@ export function findNewestRevision(db: ReadableDb, sheetId: string): SheetRevisi
     .select()
     .from(sheetRevisions)
     .where(eq(sheetRevisions.sheetId, sheetId))
-    .orderBy(desc(sheetRevisions.revision))
+    .orderBy(...NEWEST_FIRST)
     .limit(1)
     .get();
 }

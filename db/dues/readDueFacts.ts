@@ -97,7 +97,9 @@ const CONTACTS = `
 const CREW = `
   SELECT staff_id FROM visit_crew WHERE visit_id = ? ORDER BY role <> 'lead', role <> 'licensed', id LIMIT 1`;
 
-const NEWEST_SHEET = 'SELECT id FROM sheet_revisions WHERE sheet_id = ? ORDER BY revision DESC LIMIT 1';
+const NEWEST_SHEET = `
+  SELECT id FROM sheet_revisions WHERE sheet_id = ?
+  ORDER BY substr(revision, 1, 7) DESC, CAST(substr(revision, 9) AS INTEGER) DESC LIMIT 1`;
 const COVER_OF_SHEET = "SELECT maker, json_extract(body, '$.cover') AS cover FROM sheet_revisions WHERE id = ?";
 
 type ApplianceRow = {

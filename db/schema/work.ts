@@ -360,6 +360,36 @@ export const signOffs = sqliteTable(
   (t) => [uniqueIndex('sign_offs_once').on(t.runId, t.itemKey), oneOf('sign_offs_by', t.by, ['licensed', 'occupant'])],
 );
 
+export const TRANSCRIBED_ENTITIES = [
+  'run_answers',
+  'run_holds',
+  'run_tunings',
+  'firing_point_marks',
+  'sign_offs',
+] as const;
+
+/** What was copied from paper afterwards: who did it and when is in the row itself, who typed it and when is here. Readings say so themselves. */
+export const transcriptions = sqliteTable(
+  'transcriptions',
+  {
+    id: primaryId(),
+    runId: text('run_id')
+      .notNull()
+      .references(() => runs.id, { onDelete: 'restrict' }),
+    entity: text('entity').notNull(),
+    rowId: text('row_id').notNull(),
+    typedById: text('typed_by_id')
+      .notNull()
+      .references(() => staff.id, { onDelete: 'restrict' }),
+    typedAt: instant('typed_at').notNull(),
+  },
+  (t) => [
+    index('transcriptions_by_run').on(t.runId),
+    uniqueIndex('transcriptions_once').on(t.entity, t.rowId),
+    oneOf('transcriptions_entity', t.entity, TRANSCRIBED_ENTITIES),
+  ],
+);
+
 /** Open until a licensed person closes it with a reason; first on the appliance, the site and every list. */
 export const makeSafes = sqliteTable(
   'make_safes',
