@@ -24,6 +24,12 @@ export function listSitesOf(db: ReadableDb, customerId: string): readonly SiteSu
   return siteSummaries(db).where(eq(sites.customerId, customerId)).orderBy(asc(sites.street)).all();
 }
 
+export function listSiteAddresses(
+  db: ReadableDb,
+): readonly { readonly street: string; readonly postcode: string | null; readonly city: string }[] {
+  return db.select({ street: sites.street, postcode: sites.postcode, city: sites.city }).from(sites).all();
+}
+
 export type SiteSummaryRow = {
   readonly siteId: string;
   readonly customerId: string;

@@ -1,8 +1,10 @@
 /** What planning the week needs: when people work, what else they can do, what a job asks for, and trips that were wasted. */
 import { sql } from 'drizzle-orm';
 import { index, integer, sqliteTable, text, uniqueIndex } from 'drizzle-orm/sqlite-core';
-import { day, flag, instant, isDay, oneOf, primaryId, rule } from './columns.ts';
+import type { TravelPair } from '../../domain/schedule/travelTable.ts';
+import { day, flag, instant, isDay, isJson, json, oneOf, primaryId, rule } from './columns.ts';
 import { staff } from './people.ts';
+import { attachments } from './records.ts';
 import { jobs, visits } from './work.ts';
 
 /** Minutes from local midnight; 24:00 as an end is 1440. */
@@ -137,4 +139,23 @@ export const wastedTrips = sqliteTable(
     recordedAt: instant('recorded_at').notNull(),
   },
   (t) => [uniqueIndex('wasted_trips_once').on(t.visitId), oneOf('wasted_trips_code', t.code, WASTED_TRIP_CODES)],
+);
+
+/** Travel times the firm brought as a file; the newest that was not withdrawn counts. */
+export const travelTables = sqliteTable(
+  'travel_tables',
+  {
+    id: primaryId(),
+    fileName: text('file_name').notNull(),
+    attachmentId: text('attachment_id')
+      .notNull()
+      .references(() => attachments.id, { onDelete: 'restrict' }),
+    pairs: json<readonly TravelPair[]>('pairs').notNull(),
+    loadedById: text('loaded_by_id')
+      .notNull()
+      .references(() => staff.id, { onDelete: 'restrict' }),
+    loadedAt: instant('loaded_at').notNull(),
+    withdrawnAt: instant('withdrawn_at'),
+  },
+  (t) => [index('travel_tables_by_load').on(t.loadedAt), isJson('travel_tables_pairs', t.pairs)],
 );

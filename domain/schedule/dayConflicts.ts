@@ -1,7 +1,8 @@
 /** One person's day as a round of stops: the way between them, and what does not fit, each as a fact with its numbers. */
 import type { FuelKey } from '../procedure/modelSheet.ts';
 import { findObstacles, isForbidding, type Obstacle, type Work, type Worker } from './obstacles.ts';
-import { type Coordinates, type TravelSettings, travelMinutes } from './travel.ts';
+import { type TravelTimes, wayMinutes } from './wayMinutes.ts';
+import type { WayPlace } from './wayPlace.ts';
 import { hoursOn } from './workSpans.ts';
 
 export type Stop = {
@@ -10,7 +11,7 @@ export type Stop = {
   /** null: some time that day. */
   readonly startMin: number | null;
   readonly durationMin: number;
-  readonly place: Coordinates | null;
+  readonly place: WayPlace;
   /** Begun or finished ones take up time but are past judging. */
   readonly isAhead: boolean;
   readonly isPencilled: boolean;
@@ -28,7 +29,7 @@ export type Stop = {
   })[];
 };
 
-/** On the way to `toVisitId`, or home when it is null. `minutes` null: a place is not on the map. */
+/** On the way to `toVisitId`, or home when it is null. `minutes` null: neither map nor table knows the way. */
 export type Leg = {
   readonly fromVisitId: string | null;
   readonly toVisitId: string | null;
@@ -58,14 +59,14 @@ export type DayPlan = {
   readonly conflicts: ReadonlyMap<string, readonly Conflict[]>;
 };
 
-export type Traveller = { readonly worker: Worker; readonly base: Coordinates | null };
+export type Traveller = { readonly worker: Worker; readonly base: WayPlace };
 
 /** `isHelping`: somebody else on that visit holds the licence, so that of this person is not asked for. */
 export function planDay(
   on: string,
   { worker, base }: Traveller,
   stops: readonly Stop[],
-  travel: TravelSettings,
+  travel: TravelTimes,
   isHelping: (visitId: string) => boolean = () => false,
 ): DayPlan {
   const timed = stops.filter(isTimed).toSorted((a, b) => a.startMin - b.startMin);
@@ -93,11 +94,11 @@ function isTimed(stop: Stop): stop is TimedStop {
   return stop.startMin !== null;
 }
 
-function legsOf(timed: readonly TimedStop[], base: Coordinates | null, travel: TravelSettings): readonly Leg[] {
+function legsOf(timed: readonly TimedStop[], base: WayPlace, travel: TravelTimes): readonly Leg[] {
   const legs: Leg[] = [];
-  let from: { readonly visitId: string | null; readonly place: Coordinates | null } = { visitId: null, place: base };
+  let from: { readonly visitId: string | null; readonly place: WayPlace } = { visitId: null, place: base };
   for (const stop of timed) {
-    const minutes = travelMinutes(from.place, stop.place, travel);
+    const minutes = wayMinutes(from.place, stop.place, travel);
     legs.push({
       fromVisitId: from.visitId,
       toVisitId: stop.visitId,
@@ -112,7 +113,7 @@ function legsOf(timed: readonly TimedStop[], base: Coordinates | null, travel: T
       fromVisitId: last.visitId,
       toVisitId: null,
       leaveMin: last.startMin + last.durationMin,
-      minutes: travelMinutes(last.place, base, travel),
+      minutes: wayMinutes(last.place, base, travel),
     });
   return legs;
 }

@@ -1,42 +1,39 @@
-/** Travel minutes between all places of a problem: reckoned from coordinates, or taken from a table of the firm's own. */
-import { err, ok, type Result } from '../result.ts';
+/** Travel minutes between all places of a problem: from the firm's own table, reckoned from coordinates, or assumed. */
 import type { Place, TravelMatrix } from './planningProblem.ts';
 import { type TravelSettings, travelMinutes } from './travel.ts';
+import { type TravelTimes, wayMinutes } from './wayMinutes.ts';
+import type { WayPlace } from './wayPlace.ts';
 
-/** Common practice: about the usual way between two jobs in town and country. Only for places that are not on the map. */
+/** Common practice: about the usual way between two jobs in town and country. Only where neither table nor map knows. */
 export const UNKNOWN_WAY_MIN = 25;
 
 export function travelFromCoordinates(places: readonly Place[], settings: TravelSettings): TravelMatrix {
-  return {
-    minutes: places.map((from) =>
-      places.map((to) =>
-        from.placeId === to.placeId ? 0 : (travelMinutes(from.at, to.at, settings) ?? UNKNOWN_WAY_MIN),
-      ),
-    ),
-  };
+  return matrixOf(places, (from, to) => travelMinutes(from.at, to.at, settings));
 }
 
-export type MatrixProblem =
-  | { readonly code: 'place-missing'; readonly placeId: string }
-  | { readonly code: 'not-whole-minutes'; readonly fromPlaceId: string; readonly toPlaceId: string };
+/** `ways`: one for each place, in their order. */
+export function travelFromTimes(
+  places: readonly Place[],
+  ways: ReadonlyMap<string, WayPlace>,
+  times: TravelTimes,
+): TravelMatrix {
+  // Names that the table does not have need not be looked up for each pair again.
+  const known = new Map(
+    places.map(({ placeId, at }) => {
+      const names = ways.get(placeId)?.names ?? [];
+      return [placeId, { at, names: names.filter((name, index) => index === 0 || times.table.has(name)) }];
+    }),
+  );
+  const nowhere: WayPlace = { at: null, names: [] };
+  return matrixOf(places, (from, to) =>
+    wayMinutes(known.get(from.placeId) ?? nowhere, known.get(to.placeId) ?? nowhere, times),
+  );
+}
 
-/** Minutes by the ids of two places, one direction each. */
-export type TravelTable = ReadonlyMap<string, ReadonlyMap<string, number>>;
-
-export function travelFromTable(places: readonly Place[], table: TravelTable): Result<TravelMatrix, MatrixProblem> {
-  const minutes: number[][] = [];
-  for (const from of places) {
-    const given = table.get(from.placeId);
-    if (given === undefined) return err({ code: 'place-missing', placeId: from.placeId });
-    const row: number[] = [];
-    for (const to of places) {
-      const value = from.placeId === to.placeId ? 0 : given.get(to.placeId);
-      if (value === undefined) return err({ code: 'place-missing', placeId: to.placeId });
-      if (!Number.isInteger(value) || value < 0)
-        return err({ code: 'not-whole-minutes', fromPlaceId: from.placeId, toPlaceId: to.placeId });
-      row.push(value);
-    }
-    minutes.push(row);
-  }
-  return ok({ minutes });
+function matrixOf(places: readonly Place[], way: (from: Place, to: Place) => number | null): TravelMatrix {
+  return {
+    minutes: places.map((from) =>
+      places.map((to) => (from.placeId === to.placeId ? 0 : (way(from, to) ?? UNKNOWN_WAY_MIN))),
+    ),
+  };
 }

@@ -43,10 +43,14 @@ const place = {
   customerId: id,
   customerName: z.string(),
   street: z.string(),
+  postcode: z.string().nullable(),
   city: z.string(),
   latitude: z.number().nullable(),
   longitude: z.number().nullable(),
 };
+
+/** Names as they are written in the firm's table of travel times. */
+const travelPair = z.strictObject({ from: z.string(), to: z.string(), minutes: z.number().int() });
 
 const boardVisit = z.strictObject({
   visitId: id,
@@ -100,8 +104,16 @@ export const boardOperations = {
       travel: z.strictObject({
         roadFactor: z.number(),
         speedKmPerH: z.number(),
-        latitude: z.number().nullable(),
-        longitude: z.number().nullable(),
+        /** Where people without a base of their own set out. */
+        firm: z.strictObject({
+          street: z.string().nullable(),
+          postcode: z.string().nullable(),
+          city: z.string().nullable(),
+          latitude: z.number().nullable(),
+          longitude: z.number().nullable(),
+        }),
+        /** Of the firm's own table, the ways between places that are on the board. */
+        pairs: z.array(travelPair),
       }),
     }),
   }),

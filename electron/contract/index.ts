@@ -16,6 +16,7 @@ import { planningOperations } from './planning.ts';
 import { readinessOperations } from './readiness.ts';
 import { registrationOperations } from './registrations.ts';
 import { sheetOperations } from './sheets.ts';
+import { travelOperations } from './travel.ts';
 import { visitOperations } from './visits.ts';
 import { workforceOperations } from './workforce.ts';
 
@@ -27,6 +28,7 @@ export const contract = {
   ...visitOperations,
   ...planningOperations,
   ...workforceOperations,
+  ...travelOperations,
   ...boardOperations,
   ...outputOperations,
   ...readinessOperations,

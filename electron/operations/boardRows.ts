@@ -2,11 +2,14 @@
 import type { ReadableDb } from '../../db/openStore.ts';
 import { findCompany } from '../../db/people.ts';
 import { listJobSkills, listSitePlaces, type SitePlaceRow } from '../../db/planning.ts';
+import { findTravelTable } from '../../db/travelTables.ts';
 import { listCrews, listJobs, listVisitJobs, listVisits } from '../../db/visits.ts';
 import type { FuelKey } from '../../domain/procedure/modelSheet.ts';
 import { byPressing } from '../../domain/schedule/byPressing.ts';
 import { expectedMinutes } from '../../domain/schedule/expectedMinutes.ts';
 import { USUAL_TRAVEL } from '../../domain/schedule/travel.ts';
+import { baseWayPlace, namesOf } from '../../domain/schedule/wayPlace.ts';
+import { foldForSearch } from '../../domain/text/foldForSearch.ts';
 import type { BoardJob, BoardTechnician, BoardVisit, UnplacedJob } from '../contract/board.ts';
 import type { OutputOf } from '../contract/index.ts';
 import { openReadinessOf } from './bookingHandlers.ts';
@@ -15,14 +18,20 @@ import { lengthsOfJobs, readWorkers, type WorkerRow } from './workers.ts';
 import { toAbsence } from './workforceHandlers.ts';
 
 export function readBoard(db: ReadableDb, days: { readonly from: string; readonly to: string }): OutputOf<'board.get'> {
-  return {
-    technicians: readWorkers(db, days)
-      .filter((row) => isSent(row, days))
-      .map(toTechnician),
-    visits: readBoardVisits(db, days),
-    unplaced: readUnplaced(db),
-    travel: readTravel(db),
-  };
+  const technicians = readWorkers(db, days)
+    .filter((row) => isSent(row, days))
+    .map(toTechnician);
+  const visits = readBoardVisits(db, days);
+  const unplaced = readUnplaced(db);
+  const travel = readTravel(db);
+  if (travel.pairs.length === 0) return { technicians, visits, unplaced, travel };
+  const names = new Set([
+    ...[...visits, ...unplaced].flatMap(namesOf),
+    ...technicians.flatMap(({ name, base }) => baseWayPlace(name, base, travel.firm).names),
+  ]);
+  const isHere = (name: string): boolean => names.has(foldForSearch(name));
+  const pairs = travel.pairs.filter(({ from, to }) => isHere(from) && isHere(to));
+  return { technicians, visits, unplaced, travel: { ...travel, pairs } };
 }
 
 export function readTravel(db: ReadableDb): OutputOf<'board.get'>['travel'] {
@@ -30,8 +39,14 @@ export function readTravel(db: ReadableDb): OutputOf<'board.get'>['travel'] {
   return {
     roadFactor: company.travelRoadFactor ?? USUAL_TRAVEL.roadFactor,
     speedKmPerH: company.travelSpeedKmPerH ?? USUAL_TRAVEL.speedKmPerH,
-    latitude: company.latitude,
-    longitude: company.longitude,
+    firm: {
+      street: company.street,
+      postcode: company.postcode,
+      city: company.city,
+      latitude: company.latitude,
+      longitude: company.longitude,
+    },
+    pairs: [...(findTravelTable(db)?.pairs ?? [])],
   };
 }
 
@@ -51,6 +66,7 @@ export function readBoardVisits(db: ReadableDb, days: { readonly from: string; r
     visitId: visit.id,
     siteId: visit.siteId,
     ...who,
+    postcode: places.get(visit.siteId)?.postcode ?? null,
     latitude: places.get(visit.siteId)?.latitude ?? null,
     longitude: places.get(visit.siteId)?.longitude ?? null,
     state: visit.state as BoardVisit['state'],
@@ -98,6 +114,7 @@ function readUnplaced(db: ReadableDb): UnplacedJob[] {
           customerName,
           street,
           city,
+          postcode: place?.postcode ?? null,
           latitude: place?.latitude ?? null,
           longitude: place?.longitude ?? null,
           suggestedMin: expectedMinutes(length === undefined ? [] : [length]),

@@ -7,7 +7,9 @@ import { listSitePlaces } from '../../db/planning.ts';
 import { findNewestRevision } from '../../db/sheets.ts';
 import { findVisit } from '../../db/visits.ts';
 import { READINESS_ITEMS } from '../../domain/procedure/readiness.ts';
-import { type Coordinates, travelMinutes } from '../../domain/schedule/travel.ts';
+import { toTravelTable } from '../../domain/schedule/travelTable.ts';
+import { wayMinutes } from '../../domain/schedule/wayMinutes.ts';
+import { baseWayPlace, wayPlaceOf } from '../../domain/schedule/wayPlace.ts';
 import type { BoardJob, BoardVisit } from '../contract/board.ts';
 import { clockText, type DaySheet, type DaySheetStop } from '../documents/daySheet/daySheetBlocks.ts';
 import { vanParts } from '../documents/daySheet/vanParts.ts';
@@ -26,20 +28,21 @@ const KIND_TEXT: Readonly<Record<BoardJob['kind'], string>> = {
 export function readDaySheet(db: ReadableDb, staffId: string, on: string): DaySheet {
   const company = findCompany(db) ?? notFound('companies', 'this');
   const worker = readWorkers(db, { from: on, to: on }).find((one) => one.staffId === staffId);
-  const travel = readTravel(db);
   const visits = readBoardVisits(db, { from: on, to: on })
     .filter((visit) => visit.crew.some((member) => member.staffId === staffId))
     .toSorted((a, b) => (startOf(a) ?? 0) - (startOf(b) ?? 0));
-  const base = placeOf(worker?.base ?? NOWHERE) ?? placeOf(travel);
+  const travel = readTravel(db);
+  const times = { ...travel, table: toTravelTable(travel.pairs) };
+  const base = baseWayPlace(worker?.name ?? '', worker?.base ?? NOWHERE, travel.firm);
   const stops: DaySheetStop[] = [];
-  let from: Coordinates | null = base;
+  let from = base;
   for (const visit of visits) {
-    const place = placeOf(visit);
-    stops.push(toStop(db, visit, travelMinutes(from, place, travel)));
+    const place = wayPlaceOf(visit);
+    stops.push(toStop(db, visit, wayMinutes(from, place, times)));
     from = place;
   }
   const endMin = stops.at(-1)?.toMin ?? null;
-  const wayHome = visits.length === 0 ? null : travelMinutes(from, base, travel);
+  const wayHome = visits.length === 0 ? null : wayMinutes(from, base, times);
   return {
     companyName: company.name,
     technicianName: worker?.name ?? '',
@@ -59,14 +62,10 @@ export function minuteOf(wallTime: string | null): number | null {
   return Number(hours) * 60 + Number(minutes);
 }
 
-const NOWHERE = { latitude: null, longitude: null };
+const NOWHERE = { street: null, postcode: null, city: null, latitude: null, longitude: null };
 
 function startOf(visit: BoardVisit): number | null {
   return visit.startMin ?? minuteOf(visit.plannedFrom);
-}
-
-function placeOf({ latitude, longitude }: { readonly latitude: number | null; readonly longitude: number | null }) {
-  return latitude === null || longitude === null ? null : { latitude, longitude };
 }
 
 function toStop(db: ReadableDb, visit: BoardVisit, wayMin: number | null): DaySheetStop {

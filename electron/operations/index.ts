@@ -28,6 +28,7 @@ import { runHandlers } from './runHandlers.ts';
 import { serviceDueHandlers } from './serviceDueHandlers.ts';
 import { sheetHandlers } from './sheetHandlers.ts';
 import { siteHandlers } from './siteHandlers.ts';
+import { travelHandlers } from './travelHandlers.ts';
 import { waitHandlers } from './waitHandlers.ts';
 import { workforceHandlers } from './workforceHandlers.ts';
 
@@ -41,6 +42,7 @@ export const handlers: Handlers<OperationName> = {
   ...bookingHandlers,
   ...planningHandlers,
   ...workforceHandlers,
+  ...travelHandlers,
   ...boardHandlers,
   ...outputHandlers,
   ...readinessHandlers,

@@ -18,7 +18,9 @@ import {
   type VisitWindow,
   type WorkDay,
 } from '../../domain/schedule/planningProblem.ts';
-import { travelFromCoordinates } from '../../domain/schedule/travelMatrix.ts';
+import { travelFromTimes } from '../../domain/schedule/travelMatrix.ts';
+import { toTravelTable } from '../../domain/schedule/travelTable.ts';
+import { baseWayPlace, type WayPlace, wayPlaceOf } from '../../domain/schedule/wayPlace.ts';
 import { absencesOn, hoursOn } from '../../domain/schedule/workSpans.ts';
 import type { BoardJob, BoardTechnician, BoardVisit, UnplacedJob } from '../contract/board.ts';
 import { readBoard } from './boardRows.ts';
@@ -128,12 +130,14 @@ export function readPlanningProblem(db: ReadableDb, question: PlanningQuestion):
     });
   }
 
-  const places = placesOf(board, visits, sources, technicians);
+  const ways = waysOf(board, visits, sources, technicians);
+  const places: Place[] = [...ways].map(([placeId, { at }]) => ({ placeId, at }));
+  const table = toTravelTable(board.travel.pairs);
   const needed = new Set(visits.flatMap((visit) => visit.needs));
   const works = worksByCode([...sources.values()]);
   const problem: PlanningProblem = {
     places,
-    travel: travelFromCoordinates(places, board.travel),
+    travel: travelFromTimes(places, ways, { ...board.travel, table }),
     technicians: technicians.map((one) => ({
       technicianId: one.staffId,
       homePlaceId: homeOf(one),
@@ -152,7 +156,8 @@ export function readPlanningProblem(db: ReadableDb, question: PlanningQuestion):
     notReady: jobs.filter((job) => !taken.includes(job)),
     technicians,
     timeZone,
-    assumedPlaces: places.filter((place) => place.at === null).length,
+    assumedPlaces: [...ways.values()].filter(({ at, names }) => at === null && !names.some((name) => table.has(name)))
+      .length,
   };
 }
 
@@ -367,26 +372,20 @@ function homeOf(person: BoardTechnician): string {
   return `base of ${person.staffId}`;
 }
 
-function placesOf(
+/** By the id of each place, where it is and what a table of travel times may call it. */
+function waysOf(
   board: ReturnType<typeof readBoard>,
   visits: readonly PlanVisit[],
   sources: ReadonlyMap<string, PlanSource>,
   technicians: readonly BoardTechnician[],
-): readonly Place[] {
-  const places = new Map<string, Place>();
+): ReadonlyMap<string, WayPlace> {
+  const places = new Map<string, WayPlace>();
   for (const { visitId, placeId } of visits) {
     const source = sources.get(visitId);
     const site = source?.kind === 'visit' ? source.visit : source?.job;
-    places.set(placeId, { placeId, at: coordinates(site?.latitude ?? null, site?.longitude ?? null) });
+    places.set(placeId, site === undefined ? { at: null, names: [] } : wayPlaceOf(site));
   }
-  const firm = coordinates(board.travel.latitude, board.travel.longitude);
-  for (const person of technicians) {
-    const at = coordinates(person.base.latitude, person.base.longitude) ?? firm;
-    places.set(homeOf(person), { placeId: homeOf(person), at });
-  }
-  return [...places.values()];
-}
-
-function coordinates(latitude: number | null, longitude: number | null): Place['at'] {
-  return latitude === null || longitude === null ? null : { latitude, longitude };
+  for (const person of technicians)
+    places.set(homeOf(person), baseWayPlace(person.name, person.base, board.travel.firm));
+  return places;
 }

@@ -1,9 +1,10 @@
 /** What is being carried, drawn where it would be put down, with what would not fit there. */
 import { useEffect, useMemo, useRef, useSyncExternalStore } from 'react';
 import { type Conflict, planDay, type Stop } from '../../domain/schedule/dayConflicts.ts';
+import { wayPlaceOf } from '../../domain/schedule/wayPlace.ts';
 import { clockWords, dayWords } from '../kit/dayWords.ts';
 import type { BoardHandle } from './boardHandle.ts';
-import { type BoardData, baseOf, placeOf, toStop } from './boardModel.ts';
+import { type BoardData, baseOf, toStop, travelTimesOf } from './boardModel.ts';
 import { HEAD_HEIGHT, NAME_WIDTH, ROW_HEIGHT, xOf } from './boardScale.ts';
 import type { Carried, CarryStore } from './carryStore.ts';
 import { conflictWords } from './conflictWords.ts';
@@ -98,7 +99,7 @@ function conflictsThere(data: BoardData, carried: Carried): readonly Conflict[] 
     carried.on,
     { worker: technician, base: baseOf(data, technician) },
     [...others.map(toStop), stop],
-    data.travel,
+    travelTimesOf(data),
   );
   return plan.conflicts.get(stop.visitId) ?? [];
 }
@@ -118,7 +119,7 @@ function stopOf(data: BoardData, carried: Carried): Stop | null {
     on,
     startMin,
     durationMin: carried.durationMin,
-    place: placeOf(job),
+    place: wayPlaceOf(job),
     isAhead: true,
     // Booked with open readiness it would be pencilled in, never firm.
     isPencilled: true,

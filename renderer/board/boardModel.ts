@@ -1,6 +1,8 @@
 /** What the core answers, turned into rows of people with their days: where each visit lies and what does not fit. */
 import { type Conflict, type Leg, planDay, type Stop } from '../../domain/schedule/dayConflicts.ts';
-import type { Coordinates } from '../../domain/schedule/travel.ts';
+import { toTravelTable } from '../../domain/schedule/travelTable.ts';
+import type { TravelTimes } from '../../domain/schedule/wayMinutes.ts';
+import { baseWayPlace, type WayPlace, wayPlaceOf } from '../../domain/schedule/wayPlace.ts';
 import { type Span, workSpans } from '../../domain/schedule/workSpans.ts';
 import type { BoardTechnician, BoardVisit } from '../../electron/contract/board.ts';
 import type { OutputOf } from '../../electron/contract/index.ts';
@@ -54,7 +56,7 @@ function toDay(data: BoardData, technician: BoardTechnician, on: string, visits:
     on,
     { worker: technician, base: baseOf(data, technician) },
     visits.map(toStop),
-    data.travel,
+    travelTimesOf(data),
     (visitId) => isHelping(visits, visitId, technician.staffId),
   );
   const whole = technician.absences.find((one) => one.fromOn <= on && on <= one.toOn && one.fromMin === null);
@@ -90,7 +92,7 @@ export function toStop(visit: BoardVisit): Stop {
     on: visit.plannedOn,
     startMin: startOf(visit),
     durationMin: visit.durationMin,
-    place: placeOf(visit),
+    place: wayPlaceOf(visit),
     isAhead: isMovable(visit),
     isPencilled: visit.state === 'pencilled',
     promisedFromMin: minuteOf(visit.plannedFrom),
@@ -109,16 +111,20 @@ export function isMovable({ state }: Pick<BoardVisit, 'state'>): boolean {
   return state === 'pencilled' || state === 'planned';
 }
 
-export function baseOf(data: BoardData, { base }: BoardTechnician): Coordinates | null {
-  return placeOf(base) ?? placeOf(data.travel);
+export function baseOf(data: BoardData, { name, base }: BoardTechnician): WayPlace {
+  return baseWayPlace(name, base, data.travel.firm);
 }
 
-export function placeOf(from: {
-  readonly latitude: number | null;
-  readonly longitude: number | null;
-}): Coordinates | null {
-  const { latitude, longitude } = from;
-  return latitude === null || longitude === null ? null : { latitude, longitude };
+const timesByAnswer = new WeakMap<BoardData['travel'], TravelTimes>();
+
+/** Made once per answer of the core: it is asked for with every step of a visit that is carried. */
+export function travelTimesOf({ travel }: Pick<BoardData, 'travel'>): TravelTimes {
+  const known = timesByAnswer.get(travel);
+  if (known !== undefined) return known;
+  const { roadFactor, speedKmPerH, pairs } = travel;
+  const times = { roadFactor, speedKmPerH, table: toTravelTable(pairs) };
+  timesByAnswer.set(travel, times);
+  return times;
 }
 
 export function minuteOf(wallTime: string | null): number | null {

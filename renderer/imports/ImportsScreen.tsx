@@ -8,7 +8,6 @@ import { InstantText } from '../kit/DateText.tsx';
 import { DownloadButton } from '../kit/DownloadButton.tsx';
 import { EmptyState } from '../kit/EmptyState.tsx';
 import { ErrorText } from '../kit/ErrorText.tsx';
-import { tableProblemWords } from '../kit/errorWords.ts';
 import { Note } from '../kit/Note.tsx';
 import { Panel } from '../kit/Panel.tsx';
 import { PlainTable } from '../kit/PlainTable.tsx';
@@ -18,6 +17,7 @@ import { useAct } from '../operations/useAct.ts';
 import { useOperation } from '../operations/useOperation.ts';
 import { countWords } from './countWords.ts';
 import { ImportReview } from './ImportReview.tsx';
+import { LARGEST_LIST_BYTES, putListWords } from './putListWords.ts';
 
 export function ImportsScreen() {
   return (
@@ -28,8 +28,6 @@ export function ImportsScreen() {
     </Screen>
   );
 }
-
-const LARGEST_BYTES = 32 * 1024 * 1024;
 
 function TakeIn() {
   const core = useCore();
@@ -44,7 +42,7 @@ function TakeIn() {
     setDone(null);
     if (given === null) return;
     // Looked at before it is read: a file of any size must not hang the window.
-    if (given.size > LARGEST_BYTES) return setProblem(`Nothing was taken in: ${tableProblemWords('too-large', null)}`);
+    if (given.size > LARGEST_LIST_BYTES) return setProblem(putListWords('too-large'));
     const reply = await core.putFile({
       bytes: new Uint8Array(await given.arrayBuffer()),
       mediaType: given.type,
@@ -52,7 +50,7 @@ function TakeIn() {
       takenAt: null,
     });
     if (reply.ok) setFile({ attachmentId: reply.attachmentId });
-    else setProblem(PUT_PROBLEMS[reply.code]);
+    else setProblem(putListWords(reply.code));
   };
   return (
     <Panel title="Take in a list">
@@ -97,15 +95,6 @@ function TakeIn() {
     </Panel>
   );
 }
-
-const PUT_PROBLEMS = {
-  'not-signed-in': 'Nobody is signed in.',
-  'too-large': `Nothing was taken in: ${tableProblemWords('too-large', null)}`,
-  'type-refused': 'Only CSV files (.csv, .tsv, .txt) and workbooks (.xlsx) are taken in.',
-  'not-saved': 'The disk did not take the file. Nothing was stored.',
-  internal: 'Something went wrong in the program itself.',
-  offline: 'The program’s core does not answer.',
-} as const;
 
 function TakenIn() {
   const found = useOperation('imports.list', {});

@@ -1,5 +1,7 @@
 /** Words for every failure the contract declares. A new code without words does not compile. */
 import { READINESS_ITEMS } from '../../domain/procedure/readiness.ts';
+import { assertNever } from '../../domain/result.ts';
+import { LONGEST_WAY_MIN } from '../../domain/schedule/readTravelRows.ts';
 import type { ErrorsOf, OperationName } from '../../electron/contract/index.ts';
 import type { Role } from '../../electron/contract/operation.ts';
 import { COVER_DATE_WORDS } from './coverDates.ts';
@@ -26,6 +28,10 @@ const WORDS: { readonly [C in ErrorCode]: (data: DataByCode[C]) => string } = {
   internal: ({ ref }) => `Something went wrong in the program itself. It is in the log under ${ref}. Try once more.`,
   offline: () => 'The program’s core does not answer. What you typed is kept; try again in a moment.',
   'table-not-read': ({ why, row }) => `Nothing was taken in: ${tableProblemWords(why, row)}`,
+  'travel-columns-missing': ({ missing }) =>
+    `Nothing was taken in: the first line must name the columns from, to and minutes; missing: ${missing.join(', ')}.`,
+  'travel-lines-wrong': ({ lines, count }) =>
+    `Nothing was taken in, ${count === 1 ? '1 line is' : `${count} lines are`} wrong: ${lines.map(travelLineWords).join('; ')}${lines.length < count ? ' …' : '.'}`,
   'field-twice': ({ field }) => `Two columns are both “${field}”. Each can be one column only.`,
   'import-has-errors': ({ issueCount }) =>
     `Nothing was taken in: ${issueCount} cells or rows cannot be taken as they are. Put them right in the file and open it again.`,
@@ -173,6 +179,21 @@ const TABLE_PROBLEMS: Readonly<Record<DataByCode['table-not-read']['why'], (row:
   'no-rows': () => 'there is nothing under the headings.',
   'sheet-missing': () => 'the workbook has no sheet of that name.',
 };
+
+function travelLineWords(line: DataByCode['travel-lines-wrong']['lines'][number]): string {
+  switch (line.code) {
+    case 'name-missing':
+      return `line ${line.row} has nothing under “${line.column}”`;
+    case 'not-whole-minutes':
+      return line.typed === ''
+        ? `line ${line.row} has no minutes`
+        : `line ${line.row}: “${line.typed}” is no whole number of minutes up to ${LONGEST_WAY_MIN}`;
+    case 'said-otherwise':
+      return `line ${line.row} gives other minutes for the same way than line ${line.earlierRow}`;
+    default:
+      return assertNever(line);
+  }
+}
 
 export function roleWords(role: Role): string {
   return role === 'owner' ? 'owner / manager' : role;

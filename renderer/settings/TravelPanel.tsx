@@ -13,6 +13,7 @@ import { useAppStatus } from '../operations/AppStatus.tsx';
 import { useOperation } from '../operations/useOperation.ts';
 import { AbsencesPanel } from '../people/AbsencesPanel.tsx';
 import { addDays } from '../visits/week.ts';
+import { TravelTablePanel } from './TravelTablePanel.tsx';
 
 const DAYS_AHEAD = 400;
 
@@ -29,6 +30,7 @@ export function TravelPanel() {
           </Panel>
         )}
       </Answer>
+      <TravelTablePanel />
       <Answer of={workforce}>{({ absences }) => <ClosedDays absences={absences} />}</Answer>
     </>
   );

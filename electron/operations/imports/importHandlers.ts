@@ -1,5 +1,4 @@
 /** Taking a list in: looking at it, writing it in one transaction, and taking it out again as a whole. */
-import { findAttachment } from '../../../db/attachments.ts';
 import { findImport, findImportOf, listImports, listLaterWork, listWritten } from '../../../db/imports.ts';
 import { findCompany } from '../../../db/people.ts';
 import { attachments, device, imports } from '../../../db/schema/index.ts';
@@ -9,8 +8,9 @@ import type { ImportMapping } from '../../contract/imports.ts';
 import { exportFiles } from '../exports/exportFiles.ts';
 import { actorOf, fail, type HandlerContext, type Handlers, notFound } from '../handler.ts';
 import { dayIn } from '../today.ts';
+import { attachedTable } from './attachedTable.ts';
 import { planImport } from './planImport.ts';
-import { readTable, type Table } from './readTable.ts';
+import type { Table } from './readTable.ts';
 import { writeImport } from './writeImport.ts';
 
 const MOST_ISSUES = 300;
@@ -21,7 +21,7 @@ export const importHandlers: Handlers<
   'imports.check' | 'imports.run' | 'imports.list' | 'imports.undo' | 'exports.make'
 > = {
   'imports.check': async (input, context) => {
-    const { table, fileName, sha256 } = await tableOf(context, input);
+    const { table, fileName, sha256 } = await attachedTable(context, input);
     const mapping = input.mapping ?? firstMapping(context, table);
     const { plan, issues, suggestions } = planImport(context.db, table, mapping, input.decisions, todayOf(context));
     const before = findImportOf(context.db, sha256);
@@ -46,7 +46,7 @@ export const importHandlers: Handlers<
   },
 
   'imports.run': async (input, context) => {
-    const { table, fileName, sha256 } = await tableOf(context, input);
+    const { table, fileName, sha256 } = await attachedTable(context, input);
     const today = todayOf(context);
     const before = findImportOf(context.db, sha256);
     if (before !== undefined && !input.isKnownAgain) return fail('imported-before', { importedAt: before.importedAt });
@@ -121,18 +121,6 @@ export const importHandlers: Handlers<
     return { attachmentId, fileName, byteLength: zip.length, files: [...files] };
   },
 };
-
-async function tableOf(
-  context: HandlerContext,
-  input: { readonly attachmentId: string; readonly sheetName: string | null },
-): Promise<{ readonly table: Table; readonly fileName: string; readonly sha256: string }> {
-  const attachment = findAttachment(context.db, input.attachmentId);
-  const bytes = attachment === undefined ? null : context.services.attachments.get(attachment.sha256);
-  if (attachment === undefined || bytes === null) return notFound('attachments', input.attachmentId);
-  const read = await readTable(bytes, input.sheetName);
-  if (!read.ok) return fail('table-not-read', read.error);
-  return { table: read.value, fileName: attachment.fileName, sha256: attachment.sha256 };
-}
 
 /** What can be told without asking; the order of day and month is never among it. */
 function firstMapping(context: HandlerContext, table: Table): ImportMapping {

@@ -2,13 +2,16 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { planDay, type Stop } from '../../../domain/schedule/dayConflicts.ts';
 import type { Worker } from '../../../domain/schedule/obstacles.ts';
+import { NO_TABLE, toTravelTable } from '../../../domain/schedule/travelTable.ts';
+import type { WayPlace } from '../../../domain/schedule/wayPlace.ts';
 
 const ON = '2026-03-04';
-const HOME = { latitude: 44.6, longitude: -64 };
+const HOME: WayPlace = { at: { latitude: 44.6, longitude: -64 }, names: ['10 quay street graven bay', 'graven bay'] };
 /** 0.1° of a meridian is 11.12 km; × 1.3 at 40 km/h: 22 minutes. */
-const NORTH = { latitude: 44.7, longitude: -64 };
+const NORTH: WayPlace = { at: { latitude: 44.7, longitude: -64 }, names: ['4 mill road farrow mills', 'farrow mills'] };
+const UNKNOWN: WayPlace = { at: null, names: [] };
 const NORTH_MIN = 22;
-const TRAVEL = { roadFactor: 1.3, speedKmPerH: 40 };
+const TRAVEL = { roadFactor: 1.3, speedKmPerH: 40, table: NO_TABLE };
 
 const worker: Worker = {
   activeFrom: '2020-01-01',
@@ -47,7 +50,7 @@ const stop = (visitId: string, startMin: number | null, patch: Partial<Stop> = {
   jobs: [job],
   ...patch,
 });
-const codes = (stops: readonly Stop[], visitId = 'a', who = worker, base: typeof HOME | null = HOME) =>
+const codes = (stops: readonly Stop[], visitId = 'a', who = worker, base = HOME) =>
   (planDay(ON, { worker: who, base }, stops, TRAVEL).conflicts.get(visitId) ?? []).map((one) =>
     one.code === 'obstacle' ? one.obstacle.code : one.code,
   );
@@ -110,15 +113,27 @@ describe('what does not fit on a day', () => {
   });
 
   it('asks no way of a place that is not on the map', () => {
-    expect(codes([stop('b', 520, { place: null }), stop('a', 580)])).toEqual([]);
-    expect(codes([stop('a', 480)], 'a', worker, null)).toEqual([]);
+    expect(codes([stop('b', 520, { place: UNKNOWN }), stop('a', 580)])).toEqual([]);
+    expect(codes([stop('a', 480)], 'a', worker, UNKNOWN)).toEqual([]);
+  });
+
+  it('takes the firm’s own minutes where it has the pair', () => {
+    const table = toTravelTable([{ from: 'Graven Bay', to: 'Farrow Mills', minutes: 50 }]);
+    const { legs, conflicts } = planDay(
+      ON,
+      { worker, base: HOME },
+      [stop('a', 520), stop('b', 600, { place: { at: NORTH.at, names: ['elsewhere'] } })],
+      { ...TRAVEL, table },
+    );
+    expect(legs.map(({ minutes }) => minutes)).toEqual([50, 0, NORTH_MIN]);
+    expect(conflicts.get('a')).toEqual([{ code: 'sets-out-early', leaveMin: 470, hoursFromMin: 480 }]);
   });
 
   it('names an overlap on both visits, whichever comes first', () => {
     const start = fc.integer({ min: 480, max: 900 });
     fc.assert(
       fc.property(start, start, (a, b) => {
-        const stops = [stop('a', a, { place: null }), stop('b', b, { place: null })];
+        const stops = [stop('a', a, { place: UNKNOWN }), stop('b', b, { place: UNKNOWN })];
         const isOverlap = Math.abs(a - b) < 60;
         expect(codes(stops, 'a').includes('overlap')).toBe(isOverlap);
         expect(codes(stops, 'b').includes('overlap')).toBe(isOverlap);
