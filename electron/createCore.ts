@@ -5,7 +5,6 @@
 import { existsSync, mkdirSync, readFileSync } from 'node:fs';
 import { uptime } from 'node:os';
 import { extname, join } from 'node:path';
-import Database from 'better-sqlite3';
 import { openAttachmentFiles } from '../db/attachmentFiles.ts';
 import { findAttachment } from '../db/attachments.ts';
 import { type BackupFolder, kindForToday, openBackupFolder, putCopyInPlace } from '../db/backups.ts';
@@ -26,6 +25,7 @@ import type { ProposalBasis } from './operations/planningHandlers.ts';
 import { createPlanRuns } from './operations/planRuns.ts';
 import { hasIntactChains } from './operations/sealChains.ts';
 import { sniffMediaType } from './operations/sniffMediaType.ts';
+import { storageFailureOf } from './operations/storageFailure.ts';
 
 export type CoreOptions = {
   readonly dataFolder: string;
@@ -149,6 +149,7 @@ export function createCore(options: CoreOptions): Core {
     switchStore,
     restoreFrom,
     changed,
+    logFault: (error) => (options.logFault ?? logToStderr)(crypto.randomUUID(), error),
   });
 
   async function handle(name: OperationName, input: unknown, clientId: ClientId): Promise<AnyReply> {
@@ -257,15 +258,6 @@ function refusal(access: (typeof contract)[OperationName]['access'], actor: Acto
   return { ok: false, error: { code: 'not-allowed', data: { needs: [...access] } } };
 }
 
-const NOT_SAVED: Readonly<Record<string, 'disk-full' | 'read-only' | 'locked'>> = {
-  SQLITE_FULL: 'disk-full',
-  SQLITE_READONLY: 'read-only',
-  SQLITE_BUSY: 'locked',
-  ENOSPC: 'disk-full',
-  EROFS: 'read-only',
-  EACCES: 'read-only',
-};
-
 function failureReply(name: OperationName, error: unknown, logFault: (ref: string, error: unknown) => void): AnyReply {
   if (error instanceof OperationFailure) {
     const shape =
@@ -273,22 +265,11 @@ function failureReply(name: OperationName, error: unknown, logFault: (ref: strin
       commonErrors[error.code as keyof typeof commonErrors];
     if (shape !== undefined) return { ok: false, error: { code: error.code, data: error.data } };
   }
-  if (isStorageError(error)) {
-    const known = Object.entries(NOT_SAVED).find(([code]) => error.code.startsWith(code));
-    if (known !== undefined || error.code.startsWith('SQLITE_IOERR')) {
-      return { ok: false, error: { code: 'not-saved', data: { why: known?.[1] ?? 'failed' } } };
-    }
-  }
+  const why = storageFailureOf(error);
+  if (why !== null) return { ok: false, error: { code: 'not-saved', data: { why } } };
   const ref = crypto.randomUUID();
   logFault(ref, error);
   return { ok: false, error: { code: 'internal', data: { ref } } };
-}
-
-function isStorageError(error: unknown): error is { readonly code: string } {
-  return (
-    error instanceof Database.SqliteError ||
-    (error instanceof Error && 'code' in error && typeof error.code === 'string')
-  );
 }
 
 function logToStderr(ref: string, error: unknown): void {

@@ -11,6 +11,7 @@ import { importOperations } from './imports.ts';
 import { messageOperations } from './messages.ts';
 import type { ErrorOf, Reply } from './operation.ts';
 import { outputOperations } from './outputs.ts';
+import { packetBatchOperations } from './packetBatches.ts';
 import { peopleOperations } from './people.ts';
 import { planningOperations } from './planning.ts';
 import { readinessOperations } from './readiness.ts';
@@ -33,6 +34,7 @@ export const contract = {
   ...outputOperations,
   ...readinessOperations,
   ...registrationOperations,
+  ...packetBatchOperations,
   ...dueOperations,
   ...messageOperations,
   ...handoverOperations,

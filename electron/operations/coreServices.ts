@@ -21,6 +21,8 @@ export type CoreServices = {
   /** The planner's threads and what they found. */
   readonly plans: PlanRuns<ProposalBasis>;
   readonly changed: (topics: readonly string[]) => void;
+  /** For a bug that must not stop the rest of a long work. */
+  readonly logFault: (error: unknown) => void;
 };
 
 /** Slows down guessing: each wrong PIN of a person makes the next try wait longer. */

@@ -17,6 +17,7 @@ import { importHandlers } from './imports/importHandlers.ts';
 import { makeSafeHandlers } from './makeSafeHandlers.ts';
 import { messageHandlers } from './messageHandlers.ts';
 import { outputHandlers } from './outputHandlers.ts';
+import { packetBatchHandlers } from './packetBatchHandlers.ts';
 import { packetHandlers } from './packetHandlers.ts';
 import { peopleHandlers } from './peopleHandlers.ts';
 import { planningHandlers } from './planningHandlers.ts';
@@ -58,6 +59,7 @@ export const handlers: Handlers<OperationName> = {
   ...messageHandlers,
   ...handoverHandlers,
   ...packetHandlers,
+  ...packetBatchHandlers,
   ...recordHandlers,
   ...backupHandlers,
   ...importHandlers,

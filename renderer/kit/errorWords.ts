@@ -81,6 +81,8 @@ const WORDS: { readonly [C in ErrorCode]: (data: DataByCode[C]) => string } = {
   'dates-reversed': () => 'The second date is before the first.',
   'consent-missing': () => 'The office registers on the owner’s behalf only with the owner’s consent: give its date.',
   'follow-up-missing': () => 'When the owner registers, the office needs a day to follow up.',
+  'batch-stopped': () => 'The building was stopped. Resume it to go on.',
+  'nothing-built': () => 'Nothing of it is built yet.',
   'packet-missing': () => 'Build the final packet first.',
   'not-submitted': () => 'It has not been submitted yet.',
   'gaps-open': ({ gaps }) => `The packet still lacks ${gaps.length === 1 ? 'one thing' : `${gaps.length} things`}.`,
