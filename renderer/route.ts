@@ -31,6 +31,8 @@ export const ROUTES = {
   visit: '/visit/:visitId',
   run: '/run/:visitId/:runId/:stepKey?',
   deadlines: '/deadlines',
+  'packet-batches': '/packets',
+  'packet-batch': '/packets/:batchId',
   'service-due': '/service-due',
   messages: '/messages',
   registrations: '/registrations',

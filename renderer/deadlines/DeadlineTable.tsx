@@ -1,12 +1,24 @@
-/** Lines of the deadlines: each leads to what is missing and to the visit. */
+/** Lines of the deadlines: each leads to what is missing and to the visit, and can be chosen for its packet. */
+import { Checkbox, Group } from '@mantine/core';
 import { derivationSentence } from '../../domain/coverage/derivation.ts';
 import type { DeadlineRow } from '../../electron/contract/dues.ts';
 import { PlainTable } from '../kit/PlainTable.tsx';
+import { useHasRole } from '../operations/AppStatus.tsx';
 import { RouteLink } from '../RouteLink.tsx';
 import { daysLeftWords } from '../registrations/deadlineWords.ts';
 import { ALARM_TONES, ALARM_WORDS, STAGE_WORDS } from './stageWords.ts';
 
-export function DeadlineTable({ rows }: { readonly rows: readonly DeadlineRow[] }) {
+export function DeadlineTable({
+  rows,
+  chosen,
+  onChoose,
+}: {
+  readonly rows: readonly DeadlineRow[];
+  /** By run. */
+  readonly chosen: ReadonlySet<string>;
+  readonly onChoose: (runIds: ReadonlySet<string>) => void;
+}) {
+  const mayBuild = useHasRole('owner', 'dispatcher');
   return (
     <PlainTable
       caption="Deadlines"
@@ -15,10 +27,23 @@ export function DeadlineTable({ rows }: { readonly rows: readonly DeadlineRow[] 
       columns={[
         {
           label: 'Appliance',
-          cell: ({ applianceId, maker, model, serial }) => (
-            <RouteLink to="appliance" params={{ applianceId }}>
-              {maker} {model}, {serial}
-            </RouteLink>
+          cell: ({ applianceId, runId, maker, model, serial }) => (
+            <Group gap="sm" wrap="nowrap" align="start">
+              {mayBuild ? (
+                <Checkbox
+                  aria-label={`Choose ${maker} ${model}, ${serial}`}
+                  title={runId === null ? 'No record has been begun' : undefined}
+                  disabled={runId === null}
+                  checked={runId !== null && chosen.has(runId)}
+                  onChange={(event) =>
+                    runId !== null && onChoose(withOrWithout(chosen, runId, event.currentTarget.checked))
+                  }
+                />
+              ) : null}
+              <RouteLink to="appliance" params={{ applianceId }}>
+                {maker} {model}, {serial}
+              </RouteLink>
+            </Group>
           ),
         },
         { label: 'Last day', cell: (row) => <LastDay row={row} /> },
@@ -51,6 +76,13 @@ export function DeadlineTable({ rows }: { readonly rows: readonly DeadlineRow[] 
       ]}
     />
   );
+}
+
+function withOrWithout(chosen: ReadonlySet<string>, runId: string, isWanted: boolean): ReadonlySet<string> {
+  const next = new Set(chosen);
+  if (isWanted) next.add(runId);
+  else next.delete(runId);
+  return next;
 }
 
 function LastDay({ row }: { readonly row: DeadlineRow }) {

@@ -1,7 +1,6 @@
 /** What has to be registered, by days left: narrowed by state, technician, maker and week, each line with what it lacks. */
 import { NativeSelect } from '@mantine/core';
-import { useEffect } from 'react';
-import type { DEADLINE_FILTERS } from '../../electron/contract/dues.ts';
+import { useEffect, useState } from 'react';
 import type { OutputOf } from '../../electron/contract/index.ts';
 import { Answer } from '../kit/Answer.tsx';
 import { EmptyState } from '../kit/EmptyState.tsx';
@@ -12,12 +11,12 @@ import { useKept } from '../kit/useKept.ts';
 import { useAppStatus } from '../operations/AppStatus.tsx';
 import { useOperation } from '../operations/useOperation.ts';
 import { usePages } from '../operations/usePages.ts';
+import { ChosenPackets } from './ChosenPackets.tsx';
 import { DeadlineTable } from './DeadlineTable.tsx';
+import type { DeadlineFilter } from './deadlineFilter.ts';
 import { RebuildButton } from './RebuildButton.tsx';
 import { FILTER_WORDS } from './stageWords.ts';
 import { WeeksPanel } from './WeeksPanel.tsx';
-
-type Show = (typeof DEADLINE_FILTERS)[number];
 
 export function DeadlinesScreen() {
   const [show, setShow] = useKept('deadlines.show', 'open');
@@ -63,16 +62,8 @@ export function DeadlinesScreen() {
   );
 }
 
-function Deadlines({
-  filter,
-}: {
-  readonly filter: {
-    readonly show: Show;
-    readonly staffId: string | null;
-    readonly maker: string | null;
-    readonly week: string | null;
-  };
-}) {
+function Deadlines({ filter }: { readonly filter: DeadlineFilter }) {
+  const [chosen, setChosen] = useState<ReadonlySet<string>>(new Set());
   const pages = usePages(JSON.stringify(filter));
   const found = useOperation('deadlines.list', { ...filter, after: pages.after });
   const { askAgain } = found;
@@ -92,7 +83,10 @@ function Deadlines({
               confirmed.
             </EmptyState>
           ) : (
-            <DeadlineTable rows={rows} />
+            <>
+              <ChosenPackets filter={filter} chosen={chosen} onChoose={setChosen} />
+              <DeadlineTable rows={rows} chosen={chosen} onChoose={setChosen} />
+            </>
           )}
           {uncounted > 0 ? (
             <p className="lo-faint" role="status">

@@ -21,6 +21,8 @@ import { JobsScreen } from '../jobs/JobsScreen.tsx';
 import { WastedTripsScreen } from '../jobs/WastedTripsScreen.tsx';
 import { Screen } from '../kit/Screen.tsx';
 import { MessagesScreen } from '../messages/MessagesScreen.tsx';
+import { PacketBatchesScreen } from '../packets/PacketBatchesScreen.tsx';
+import { PacketBatchScreen } from '../packets/PacketBatchScreen.tsx';
 import { PeopleScreen } from '../people/PeopleScreen.tsx';
 import { StaffMemberScreen } from '../people/StaffMemberScreen.tsx';
 import { PhoneScreen } from '../phone/PhoneScreen.tsx';
@@ -87,6 +89,10 @@ export function CurrentScreen({ place }: { readonly place: Exclude<Place, { scre
       return <VisitScreen key={place.params.visitId} visitId={place.params.visitId} />;
     case 'deadlines':
       return <DeadlinesScreen />;
+    case 'packet-batches':
+      return <PacketBatchesScreen />;
+    case 'packet-batch':
+      return <PacketBatchScreen key={place.params.batchId} batchId={place.params.batchId} />;
     case 'service-due':
       return <ServiceDueScreen />;
     case 'registrations':

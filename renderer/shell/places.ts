@@ -52,7 +52,7 @@ export const PLACES: readonly PlaceEntry[] = [
     key: 'a',
     holds: ['appliance', 'new-appliance', 'edit-appliance', 'appliance-history'],
   },
-  { screen: 'deadlines', label: 'Deadlines', key: 'l', holds: [] },
+  { screen: 'deadlines', label: 'Deadlines', key: 'l', holds: ['packet-batches', 'packet-batch'] },
   { screen: 'service-due', label: 'Service due', key: 'v', holds: ['messages'] },
   { screen: 'registrations', label: 'Registrations', key: 'r', holds: ['registration'] },
   { screen: 'claims', label: 'Claims', key: 'k', holds: [] },
