@@ -37,7 +37,18 @@ export const imports = sqliteTable(
   ],
 );
 
-export const MESSAGE_KINDS = ['service-due', 'first-year', 'appointment', 'registration', 'recall'] as const;
+/** `appointment`: that it is booked. */
+export const MESSAGE_KINDS = [
+  'service-due',
+  'first-year',
+  'appointment',
+  'appointment-reminder',
+  'on-the-way',
+  'registration',
+  'recall',
+] as const;
+/** What a wording is kept for; a phone call has none. */
+export const WRITTEN_CHANNELS = ['letter', 'e-mail', 'text'] as const;
 export const MESSAGE_EVENTS = ['sent', 'bounced', 'answered', 'withdrawn'] as const;
 
 /** Wording of the firm's own; without a row the built-in wording is used. */
@@ -58,7 +69,7 @@ export const messageTemplates = sqliteTable(
   (t) => [
     uniqueIndex('message_templates_once').on(t.kind, t.channel, t.language),
     oneOf('message_templates_kind', t.kind, MESSAGE_KINDS),
-    oneOf('message_templates_channel', t.channel, ['letter', 'e-mail']),
+    oneOf('message_templates_channel', t.channel, WRITTEN_CHANNELS),
     oneOf('message_templates_language', t.language, LANGUAGES),
   ],
 );
