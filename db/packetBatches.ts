@@ -38,7 +38,9 @@ export type BuiltPacketRow = {
 };
 
 export function listPacketBatches(raw: Database, limit: number): readonly PacketBatchRow[] {
-  return rawStatement(raw, `${BATCHES} GROUP BY b.id ORDER BY b.started_at DESC, b.id DESC LIMIT ?`).all(limit) as PacketBatchRow[];
+  return rawStatement(raw, `${BATCHES} GROUP BY b.id ORDER BY b.started_at DESC, b.id DESC LIMIT ?`).all(
+    limit,
+  ) as PacketBatchRow[];
 }
 
 export function findPacketBatch(raw: Database, batchId: string): PacketBatchRow | undefined {
