@@ -6,7 +6,7 @@ import { unwrap } from '../../../domain/result.ts';
 
 describe('deviationFromRating', () => {
   it.each([9, 11])('should not tell a rating of %d kW from an input between 9 and 11 kW', (siteRatingKw) => {
-    const measured = { inputKw: 10, lowestKw: 9, highestKw: 11 };
+    const measured = { basis: 'gross', inputKw: 10, lowestKw: 9, highestKw: 11, isLongEnough: true } as const;
     expect(unwrap(deviationFromRating({ measured, siteRatingKw })).isRatingInsideInterval).toBe(true);
   });
 });
