@@ -88,16 +88,7 @@ function DateForm({
   const read = readImpreciseDay(form.values.on);
   const kind = keyOf(COVER_DATE_WORDS, form.values.kind) ?? 'installed';
   return (
-    <DraftFormFrame
-      form={form}
-      submitLabel="Set"
-      failure={<ErrorText error={form.error} />}
-      beside={
-        <Button variant="default" onClick={onDone}>
-          Leave it
-        </Button>
-      }
-    >
+    <DraftFormFrame form={form} submitLabel="Set" failure={<ErrorText error={form.error} />} onLeave={onDone}>
       <div className="lo-fields">
         <SelectField
           form={form}

@@ -73,16 +73,7 @@ function FuelForm({ applianceId, onDone }: { readonly applianceId: string; reado
     onDone,
   });
   return (
-    <DraftFormFrame
-      form={form}
-      submitLabel="Record"
-      failure={<ErrorText error={form.error} />}
-      beside={
-        <Button variant="default" onClick={onDone}>
-          Leave it
-        </Button>
-      }
-    >
+    <DraftFormFrame form={form} submitLabel="Record" failure={<ErrorText error={form.error} />} onLeave={onDone}>
       <Caution>Conversions only with the maker’s kit, by a licensed person, as the maker’s manual says.</Caution>
       <div className="lo-fields">
         <SelectField form={form} name="fuel" label="Set up for" options={optionsOf(FUEL_WORDS)} />

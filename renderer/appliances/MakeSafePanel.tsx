@@ -140,16 +140,7 @@ function DescribeForm({ makeSafe, onDone }: { readonly makeSafe: MakeSafe; reado
     onDone,
   });
   return (
-    <DraftFormFrame
-      form={form}
-      submitLabel="Save"
-      failure={<ErrorText error={form.error} />}
-      beside={
-        <Button variant="default" onClick={onDone}>
-          Leave it
-        </Button>
-      }
-    >
+    <DraftFormFrame form={form} submitLabel="Save" failure={<ErrorText error={form.error} />} onLeave={onDone}>
       <div className="lo-fields">
         <TextField
           form={form}
@@ -194,11 +185,7 @@ export function OpenMakeSafePanel({
         form={form}
         submitLabel="Open a make-safe"
         failure={<ErrorText error={form.error} />}
-        beside={
-          <Button variant="default" onClick={onDone}>
-            Leave it
-          </Button>
-        }
+        onLeave={onDone}
       >
         <Caution>
           Gas smell or a CO alarm: everybody out first, touch no switch, call from outside

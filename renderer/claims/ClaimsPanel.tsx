@@ -131,7 +131,7 @@ function NewClaim({ applianceId, onDone }: { readonly applianceId: string; reado
       form={form}
       submitLabel="Open the claim"
       failure={<ErrorText error={form.error} />}
-      beside={<Leave onDone={onDone} />}
+      onLeave={onDone}
     >
       <ClaimFieldset form={form} />
     </DraftFormFrame>
@@ -148,22 +148,9 @@ function EditClaim({ row, onDone }: { readonly row: ClaimRow; readonly onDone: (
     onDone,
   });
   return (
-    <DraftFormFrame
-      form={form}
-      submitLabel="Save"
-      failure={<ErrorText error={form.error} />}
-      beside={<Leave onDone={onDone} />}
-    >
+    <DraftFormFrame form={form} submitLabel="Save" failure={<ErrorText error={form.error} />} onLeave={onDone}>
       <ClaimFieldset form={form} />
     </DraftFormFrame>
-  );
-}
-
-function Leave({ onDone }: { readonly onDone: () => void }) {
-  return (
-    <Button variant="default" onClick={onDone}>
-      Leave it
-    </Button>
   );
 }
 

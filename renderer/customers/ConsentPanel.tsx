@@ -75,16 +75,7 @@ function ConsentForm({ partyId, onDone }: { readonly partyId: string; readonly o
     onDone,
   });
   return (
-    <DraftFormFrame
-      form={form}
-      submitLabel="Record"
-      failure={<ErrorText error={form.error} />}
-      beside={
-        <Button variant="default" onClick={onDone}>
-          Leave it
-        </Button>
-      }
-    >
+    <DraftFormFrame form={form} submitLabel="Record" failure={<ErrorText error={form.error} />} onLeave={onDone}>
       <div className="lo-fields">
         <SelectField
           form={form}

@@ -9,14 +9,17 @@ export function DraftFormFrame<V extends object>({
   submitLabel,
   failure,
   beside,
+  onLeave,
   children,
 }: {
   readonly form: DraftForm<V>;
   readonly submitLabel: string;
   /** What the core refused, other than single fields. */
   readonly failure?: ReactNode;
-  /** More buttons. */
+  /** More beside the button. */
   readonly beside?: ReactNode;
+  /** Closes the form as if it had not been opened; what is typed stays as a draft. */
+  readonly onLeave?: () => void;
   readonly children: ReactNode;
 }) {
   const element = useRef<HTMLFormElement>(null);
@@ -50,6 +53,11 @@ export function DraftFormFrame<V extends object>({
           <Button type="submit" loading={form.isBusy}>
             {submitLabel}
           </Button>
+          {onLeave === undefined ? null : (
+            <Button variant="default" onClick={onLeave}>
+              Leave it
+            </Button>
+          )}
           {beside}
         </Group>
       </Stack>

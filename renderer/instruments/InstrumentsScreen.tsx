@@ -127,16 +127,7 @@ function CalibrationPanel({ instrument, onDone }: { readonly instrument: Instrum
   });
   return (
     <Panel title={`Calibration of ${instrument.label}`}>
-      <DraftFormFrame
-        form={form}
-        submitLabel="Record"
-        failure={<ErrorText error={form.error} />}
-        beside={
-          <Button variant="default" onClick={onDone}>
-            Leave it
-          </Button>
-        }
-      >
+      <DraftFormFrame form={form} submitLabel="Record" failure={<ErrorText error={form.error} />} onLeave={onDone}>
         <div className="lo-fields">
           <DayField form={form} name="calibratedOn" label="Calibrated on" isNeeded />
           <DayField form={form} name="dueOn" label="Due again" isNeeded />

@@ -1,5 +1,5 @@
 /** A new instrument with its data sheet: accuracy and range per quantity, from which every reading's uncertainty follows. */
-import { Button, TextInput } from '@mantine/core';
+import { TextInput } from '@mantine/core';
 import { entryUnits } from '../../domain/quantity/entryUnits.ts';
 import { type QuantityKey, quantitySpec } from '../../domain/quantity/quantities.ts';
 import { readNumberText } from '../../domain/quantity/readNumberText.ts';
@@ -51,11 +51,7 @@ export function NewInstrumentPanel({ onDone }: { readonly onDone: () => void }) 
         form={form}
         submitLabel="Add instrument"
         failure={<ErrorText error={form.error} />}
-        beside={
-          <Button variant="default" onClick={onDone}>
-            Leave it
-          </Button>
-        }
+        onLeave={onDone}
       >
         <div className="lo-fields">
           <SelectField form={form} name="kind" label="Kind" options={optionsOf(INSTRUMENT_WORDS)} />

@@ -103,16 +103,7 @@ function AbsenceForm({ staffId, onDone }: { readonly staffId: string | null; rea
     onDone,
   });
   return (
-    <DraftFormFrame
-      form={form}
-      submitLabel="Add"
-      failure={<ErrorText error={form.error} />}
-      beside={
-        <Button variant="default" onClick={onDone}>
-          Leave it
-        </Button>
-      }
-    >
+    <DraftFormFrame form={form} submitLabel="Add" failure={<ErrorText error={form.error} />} onLeave={onDone}>
       <div className="lo-fields">
         <TextField form={form} name="reason" label="Why" placeholder="holiday" isNeeded />
         <DayField form={form} name="fromOn" label="From" isNeeded />

@@ -94,16 +94,7 @@ function LicenceForm({ staffId, onDone }: { readonly staffId: string; readonly o
     onDone,
   });
   return (
-    <DraftFormFrame
-      form={form}
-      submitLabel="Add"
-      failure={<ErrorText error={form.error} />}
-      beside={
-        <Button variant="default" onClick={onDone}>
-          Leave it
-        </Button>
-      }
-    >
+    <DraftFormFrame form={form} submitLabel="Add" failure={<ErrorText error={form.error} />} onLeave={onDone}>
       <div className="lo-fields">
         <TextField form={form} name="licenceClass" label="Class" isNeeded />
         <TextField form={form} name="number" label="Number" isNeeded />

@@ -98,16 +98,7 @@ function NewPersonPanel({ onLeave }: { readonly onLeave: () => void }) {
   });
   return (
     <Panel title="New person">
-      <DraftFormFrame
-        form={form}
-        submitLabel="Add person"
-        failure={<ErrorText error={form.error} />}
-        beside={
-          <Button variant="default" onClick={onLeave}>
-            Leave it
-          </Button>
-        }
-      >
+      <DraftFormFrame form={form} submitLabel="Add person" failure={<ErrorText error={form.error} />} onLeave={onLeave}>
         <StaffFieldset form={form} />
         <div style={{ maxWidth: '20rem' }}>
           <PinInput

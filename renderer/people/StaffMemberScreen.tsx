@@ -113,16 +113,7 @@ function EditForm({ person, onDone }: { readonly person: StaffMember; readonly o
     onDone,
   });
   return (
-    <DraftFormFrame
-      form={form}
-      submitLabel="Save"
-      failure={<ErrorText error={form.error} />}
-      beside={
-        <Button variant="default" onClick={onDone}>
-          Leave it
-        </Button>
-      }
-    >
+    <DraftFormFrame form={form} submitLabel="Save" failure={<ErrorText error={form.error} />} onLeave={onDone}>
       <StaffFieldset form={form} />
       <DayField
         form={form}

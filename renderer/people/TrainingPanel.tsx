@@ -67,16 +67,7 @@ function TrainingForm({ staffId, onDone }: { readonly staffId: string; readonly 
     onDone,
   });
   return (
-    <DraftFormFrame
-      form={form}
-      submitLabel="Add"
-      failure={<ErrorText error={form.error} />}
-      beside={
-        <Button variant="default" onClick={onDone}>
-          Leave it
-        </Button>
-      }
-    >
+    <DraftFormFrame form={form} submitLabel="Add" failure={<ErrorText error={form.error} />} onLeave={onDone}>
       <div className="lo-fields">
         <TextField form={form} name="maker" label="Maker" isNeeded />
         <TextField form={form} name="modelLine" label="Line of models" isNeeded />

@@ -86,16 +86,7 @@ function PermitForm({ siteId, onDone }: { readonly siteId: string; readonly onDo
     onDone,
   });
   return (
-    <DraftFormFrame
-      form={form}
-      submitLabel="Add"
-      failure={<ErrorText error={form.error} />}
-      beside={
-        <Button variant="default" onClick={onDone}>
-          Leave it
-        </Button>
-      }
-    >
+    <DraftFormFrame form={form} submitLabel="Add" failure={<ErrorText error={form.error} />} onLeave={onDone}>
       <div className="lo-fields">
         <TextField form={form} name="number" label="Number" isNeeded />
         <TextField form={form} name="issuer" label="Issued by" isNeeded />

@@ -86,16 +86,7 @@ function RoleForm({ site, onDone }: { readonly site: OutputOf<'sites.get'>; read
       .map(({ partyId, name }) => ({ value: partyId, label: name })),
   ];
   return (
-    <DraftFormFrame
-      form={form}
-      submitLabel="Add"
-      failure={<ErrorText error={form.error} />}
-      beside={
-        <Button variant="default" onClick={onDone}>
-          Leave it
-        </Button>
-      }
-    >
+    <DraftFormFrame form={form} submitLabel="Add" failure={<ErrorText error={form.error} />} onLeave={onDone}>
       <div className="lo-fields">
         <SelectField form={form} name="role" label="Role" options={optionsOf(PARTY_ROLE_WORDS)} />
         <SelectField

@@ -224,16 +224,7 @@ function MoveForm({ visit, onDone }: { readonly visit: VisitRow; readonly onDone
     onDone,
   });
   return (
-    <DraftFormFrame
-      form={form}
-      submitLabel="Save"
-      failure={<ErrorText error={form.error} />}
-      beside={
-        <Button variant="default" onClick={onDone}>
-          Leave it as it was
-        </Button>
-      }
-    >
+    <DraftFormFrame form={form} submitLabel="Save" failure={<ErrorText error={form.error} />} onLeave={onDone}>
       <VisitFields form={form} jobIds={visit.jobs.map(({ jobId }) => jobId)} />
     </DraftFormFrame>
   );
