@@ -37,16 +37,17 @@ export function countMessages(db: ReadableDb, messageIds: readonly string[]): nu
     .all().length;
 }
 
+/** What makes two messages the same one. */
+export type SameMessage = {
+  readonly kind: string;
+  readonly applianceId: string;
+  readonly visitId: string | null;
+  readonly recallId: string | null;
+  readonly aboutOn: string | null;
+};
+
 /** When the same was last prepared and not withdrawn; null: never. */
-export function lastPreparedAt(
-  db: ReadableDb,
-  same: {
-    readonly kind: string;
-    readonly applianceId: string;
-    readonly aboutOn: string | null;
-    readonly recallId: string | null;
-  },
-): string | null {
+export function lastPreparedAt(db: ReadableDb, same: SameMessage): string | null {
   return (
     db
       .select({ at: sql<string | null>`max(${messages.preparedAt})` })
@@ -55,6 +56,7 @@ export function lastPreparedAt(
         and(
           eq(messages.kind, same.kind),
           eq(messages.applianceId, same.applianceId),
+          sql`${messages.visitId} IS ${same.visitId}`,
           sql`${messages.aboutOn} IS ${same.aboutOn}`,
           sql`${messages.recallId} IS ${same.recallId}`,
           sql`NOT EXISTS (SELECT 1 FROM ${messageEvents} WHERE ${messageEvents.messageId} = ${messages.id} AND ${messageEvents.kind} = 'withdrawn')`,

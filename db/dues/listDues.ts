@@ -55,7 +55,9 @@ export type DueFilter = {
   readonly area?: string | undefined;
   readonly months?: { readonly from: string | null; readonly to: string } | undefined;
   readonly isBooked?: boolean | undefined;
-  readonly applianceId?: string | undefined;
+  readonly applianceIds?: readonly string[] | undefined;
+  /** Only whose customer was ever asked about service by this channel; the newest word is for the reader to look at. */
+  readonly askedAbout?: string | undefined;
 };
 
 export function listDues(raw: Database, filter: DueFilter): readonly DueListRow[] {
@@ -81,7 +83,15 @@ export function listDues(raw: Database, filter: DueFilter): readonly DueListRow[
     filter.months === undefined ? null : ['d.month <= ?', filter.months.to],
     filter.months?.from == null ? null : ['d.month >= ?', filter.months.from],
     filter.isBooked === undefined ? null : ['(d.visit_id IS NOT NULL) = ?', filter.isBooked ? 1 : 0],
-    filter.applianceId === undefined ? null : ['d.appliance_id = ?', filter.applianceId],
+    filter.applianceIds === undefined
+      ? null
+      : ['d.appliance_id IN (SELECT value FROM json_each(?))', JSON.stringify(filter.applianceIds)],
+    filter.askedAbout === undefined
+      ? null
+      : [
+          "EXISTS (SELECT 1 FROM consents k WHERE k.party_id = c.party_id AND k.purpose = 'service-due' AND k.channel = ? AND k.granted = 1)",
+          filter.askedAbout,
+        ],
     after === null ? null : ['(d.due_on, d.appliance_id, d.kind) > (?, ?, ?)', ...after],
   ];
   const given = parts.filter((part) => part !== null);

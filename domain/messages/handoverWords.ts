@@ -2,7 +2,7 @@
  * The words of the sheet that stays with the people who live there: plain, one page. What to do about gas, CO and a bang is
  * the usual caution (common practice, no single source). French and Spanish await a native reader.
  */
-import type { MessageLanguage } from './builtInWordings.ts';
+import type { MessageLanguage } from './messageKinds.ts';
 
 export type HandoverWords = {
   readonly title: string;

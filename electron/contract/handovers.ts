@@ -1,6 +1,6 @@
 /** The sheet that stays with the people who live there. */
 import { z } from 'zod';
-import { MESSAGE_LANGUAGES } from '../../domain/messages/builtInWordings.ts';
+import { MESSAGE_LANGUAGES } from '../../domain/messages/messageKinds.ts';
 import { id, nothing, operation } from './operation.ts';
 
 const language = z.enum(MESSAGE_LANGUAGES);

@@ -15,6 +15,7 @@ import { packetBatchOperations } from './packetBatches.ts';
 import { peopleOperations } from './people.ts';
 import { planningOperations } from './planning.ts';
 import { readinessOperations } from './readiness.ts';
+import { recallOperations } from './recalls.ts';
 import { registrationOperations } from './registrations.ts';
 import { sheetOperations } from './sheets.ts';
 import { travelOperations } from './travel.ts';
@@ -37,6 +38,7 @@ export const contract = {
   ...packetBatchOperations,
   ...dueOperations,
   ...messageOperations,
+  ...recallOperations,
   ...handoverOperations,
   ...backupOperations,
   ...importOperations,

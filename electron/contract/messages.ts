@@ -1,15 +1,15 @@
-/** Reminders as letters, e-mail drafts and lists: looked at first, then prepared, and what came of each. Nothing is sent from here. */
+/** Messages as letters, e-mail drafts, texts and lists: looked at first, then prepared, and what came of each. Nothing is sent from here. */
 import { z } from 'zod';
-import { MESSAGE_KINDS, MESSAGE_LANGUAGES } from '../../domain/messages/builtInWordings.ts';
 import { MESSAGE_FIELDS } from '../../domain/messages/fillTemplate.ts';
+import { MESSAGE_KINDS, MESSAGE_LANGUAGES, WRITTEN_CHANNELS } from '../../domain/messages/messageKinds.ts';
 import { day, id, instant, nothing, operation, words } from './operation.ts';
 
 const kind = z.enum(MESSAGE_KINDS);
 const language = z.enum(MESSAGE_LANGUAGES);
-export const messageChannel = z.enum(['letter', 'e-mail']);
+export const messageChannel = z.enum(WRITTEN_CHANNELS);
 
 const askedFor = {
-  /** Reminders that stand today, by their keys (`reminders.list`). */
+  /** Messages that stand today, by their keys (`messages.standing`, `reminders.list`). */
   keys: z.array(z.string().max(120)).min(1).max(500),
   channel: messageChannel,
   /** null: each person's own, else the firm's. */
@@ -21,6 +21,7 @@ export const LEFT_OUT = [
   'missing-fields',
   'no-address',
   'no-email',
+  'no-phone',
   'no-consent',
   'no-emergency-number',
   'prepared-already',
@@ -71,6 +72,27 @@ export const messageOperations = {
     access: ['owner', 'dispatcher'],
     input: z.strictObject({ kind, channel: messageChannel, language }),
     output: nothing,
+  }),
+  /** What could be written today, by key: what was not prepared yet first. */
+  'messages.standing': operation({
+    access: 'signed-in',
+    input: z.strictObject({
+      about: z.discriminatedUnion('kind', [
+        z.strictObject({ kind: z.literal('reminders') }),
+        z.strictObject({
+          kind: z.literal('appointments'),
+          which: z.enum(['appointment', 'appointment-reminder', 'on-the-way']),
+        }),
+        z.strictObject({ kind: z.literal('recall'), recallId: id }),
+      ]),
+      channel: messageChannel,
+      limit: z.number().int().min(1).max(500).default(200),
+    }),
+    output: z.strictObject({
+      keys: z.array(z.string()),
+      total: z.number().int(),
+      preparedCount: z.number().int(),
+    }),
   }),
   /** Every message as it would read, and what is missing. Writes nothing. */
   'messages.check': operation({

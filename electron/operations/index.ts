@@ -15,7 +15,7 @@ import { claimHandlers } from './history/claimHandlers.ts';
 import { historyHandlers } from './history/historyHandlers.ts';
 import { importHandlers } from './imports/importHandlers.ts';
 import { makeSafeHandlers } from './makeSafeHandlers.ts';
-import { messageHandlers } from './messageHandlers.ts';
+import { messageHandlers } from './messages/messageHandlers.ts';
 import { outputHandlers } from './outputHandlers.ts';
 import { packetBatchHandlers } from './packetBatchHandlers.ts';
 import { packetHandlers } from './packetHandlers.ts';
@@ -23,6 +23,7 @@ import { peopleHandlers } from './peopleHandlers.ts';
 import { planningHandlers } from './planningHandlers.ts';
 import { readinessHandlers } from './readinessHandlers.ts';
 import { readingHandlers } from './readingHandlers.ts';
+import { recallHandlers } from './recalls/recallHandlers.ts';
 import { recordHandlers } from './recordHandlers.ts';
 import { registrationHandlers } from './registrationHandlers.ts';
 import { runHandlers } from './runHandlers.ts';
@@ -57,6 +58,7 @@ export const handlers: Handlers<OperationName> = {
   ...serviceDueHandlers,
   ...coverageHandlers,
   ...messageHandlers,
+  ...recallHandlers,
   ...handoverHandlers,
   ...packetHandlers,
   ...packetBatchHandlers,

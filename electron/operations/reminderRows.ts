@@ -14,6 +14,7 @@ import type { HandlerContext } from './handler.ts';
 export function readReminders(
   context: Pick<HandlerContext, 'store' | 'db' | 'now'>,
   input: ParsedInputOf<'reminders.list'>,
+  narrowedTo: { readonly applianceIds?: readonly string[]; readonly askedAbout?: string } = {},
 ): OutputOf<'reminders.list'> {
   const { raw } = context.store;
   const utcToday = context.now.slice(0, 10);
@@ -25,6 +26,7 @@ export function readReminders(
     dueBefore: input.kinds.includes('service') ? addDays(utcToday, OFFERED_DAYS_BEFORE + 2) : undefined,
     latestFrom: addDays(utcToday, -1),
     isBooked: false,
+    ...narrowedTo,
     limit: input.limit,
     after: input.after,
   });

@@ -81,6 +81,10 @@ const WORDS: { readonly [C in ErrorCode]: (data: DataByCode[C]) => string } = {
   'dates-reversed': () => 'The second date is before the first.',
   'consent-missing': () => 'The office registers on the owner’s behalf only with the owner’s consent: give its date.',
   'follow-up-missing': () => 'When the owner registers, the office needs a day to follow up.',
+  'serial-range-unclear': ({ from, to, why }) =>
+    `The serials ${from} to ${to} cannot be compared: ${RANGE_PROBLEMS[why]}.`,
+  'altitudes-reversed': () => 'The lower altitude is above the higher one.',
+  'no-owner-on-file': () => 'Nobody is on file for this appliance: give its site and customer first.',
   'batch-stopped': () => 'The building was stopped. Resume it to go on.',
   'nothing-built': () => 'Nothing of it is built yet.',
   'packet-missing': () => 'Build the final packet first.',
@@ -142,6 +146,12 @@ const WORDS: { readonly [C in ErrorCode]: (data: DataByCode[C]) => string } = {
   'not-finished': () => 'Finish the visit first.',
   'make-safe-closed': () => 'This make-safe is already closed.',
 };
+
+const RANGE_PROBLEMS = {
+  'no-number': 'one of them has no digits',
+  'not-comparable': 'what stands around the number differs',
+  reversed: 'the first is the larger one',
+} as const;
 
 const NOT_SAVED = {
   'disk-full': 'the disk is full',

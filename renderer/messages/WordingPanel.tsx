@@ -1,8 +1,8 @@
 /** The firm's own wordings: changed here with the fields they may use; what comes with the program can be brought back. */
 import { Button, Group, NativeSelect, Stack, Textarea, TextInput } from '@mantine/core';
 import { useState } from 'react';
-import type { MessageKind, MessageLanguage } from '../../domain/messages/builtInWordings.ts';
 import { MESSAGE_FIELDS } from '../../domain/messages/fillTemplate.ts';
+import type { MessageKind, MessageLanguage } from '../../domain/messages/messageKinds.ts';
 import type { OutputOf } from '../../electron/contract/index.ts';
 import { Answer } from '../kit/Answer.tsx';
 import { ErrorText } from '../kit/ErrorText.tsx';

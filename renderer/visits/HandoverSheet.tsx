@@ -1,7 +1,7 @@
 /** Makes and saves the one-page sheet that stays with the people who live there. */
 import { Button, Group, NativeSelect } from '@mantine/core';
 import { useState } from 'react';
-import type { MessageLanguage } from '../../domain/messages/builtInWordings.ts';
+import type { MessageLanguage } from '../../domain/messages/messageKinds.ts';
 import { downloadAttachment } from '../kit/downloadFile.ts';
 import { ErrorText } from '../kit/ErrorText.tsx';
 import { Note } from '../kit/Note.tsx';

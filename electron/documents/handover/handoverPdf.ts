@@ -1,6 +1,7 @@
 /** The sheet that stays with the people who live there: one page, danger first, then the settings, the service, whom to call. */
-import type { MessageLanguage } from '../../../domain/messages/builtInWordings.ts';
+
 import { HANDOVER_WORDS, type HandoverWords } from '../../../domain/messages/handoverWords.ts';
+import type { MessageLanguage } from '../../../domain/messages/messageKinds.ts';
 import { formatQuantity } from '../../../domain/quantity/formatQuantity.ts';
 import type { UnitSystem } from '../../../domain/quantity/preferredUnit.ts';
 import type { QuantityKey } from '../../../domain/quantity/quantities.ts';

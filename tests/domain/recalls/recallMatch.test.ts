@@ -20,7 +20,7 @@ describe('a serial against a range, both ends included', () => {
     ['0C-001500', 'look-alike', 'a nought where the series has a Q: one of the two is a slip'],
     ['QC', 'no-number', 'nothing to compare'],
     ['QC-00100000000000000000001', 'outside', 'more digits than a double holds exactly'],
-  ] as const)('%s is %s: %s', (serial, expected) => {
+  ] as const)('%s is %s: %s', (serial, expected, _why) => {
     expect(serialInRange(serial, RANGE)).toBe(expected);
   });
 
@@ -29,7 +29,7 @@ describe('a serial against a range, both ends included', () => {
     ['5100233', 'inside', 'and none'],
     ['AB51OO233', 'look-alike', 'two letters O among the digits'],
     ['AB6100233', 'outside', 'above'],
-  ] as const)('%s is %s in 5100000 to 5100999: %s', (serial, expected) => {
+  ] as const)('%s is %s in 5100000 to 5100999: %s', (serial, expected, _why) => {
     expect(serialInRange(serial, { from: '5100000', to: '5100999' })).toBe(expected);
   });
 
@@ -76,7 +76,7 @@ describe('a notice against an appliance', () => {
     [{ serial: 'QC-OO12OO' }, ['serial-look-alike'], 'the plate has to be looked at'],
     [{ altitudeM: null }, ['altitude-missing'], 'the site has no altitude'],
     [{ serial: '', altitudeM: null }, ['serial-missing', 'altitude-missing'], 'both'],
-  ] as const)('is about %j with the doubts %j: %s', (own, doubts) => {
+  ] as const)('is about %j with the doubts %j: %s', (own, doubts, _why) => {
     expect(recallMatch(RULE, { ...APPLIANCE, ...own })).toEqual({ doubts });
   });
 
@@ -86,7 +86,7 @@ describe('a notice against an appliance', () => {
     [{ serial: 'QC-002500' }, 'between the ranges'],
     [{ altitudeM: 599.9 }, 'below the altitude'],
     [{ serial: '', altitudeM: 10 }, 'what is known rules it out already'],
-  ] as const)('is not about %j: %s', (own) => {
+  ] as const)('is not about %j: %s', (own, _why) => {
     expect(recallMatch(RULE, { ...APPLIANCE, ...own })).toBeNull();
   });
 

@@ -1,31 +1,29 @@
-/** Reminders as things people can send: looked at, made into files, and what came of each. */
-import { strToU8, zipSync } from 'fflate';
-import { countMessages, listMessageEvents, listMessages, listTemplates } from '../../db/messages.ts';
-import { findCompany } from '../../db/people.ts';
-import { attachments, messageEvents, messages, messageTemplates } from '../../db/schema/index.ts';
+/** Messages as things people can send: looked at, made into files, and what came of each. */
+import { countMessages, listMessageEvents, listMessages, listTemplates } from '../../../db/messages.ts';
+import { findCompany } from '../../../db/people.ts';
+import { attachments, messageEvents, messages, messageTemplates } from '../../../db/schema/index.ts';
+import { awaitsNativeReader, builtInWording } from '../../../domain/messages/builtInWordings.ts';
+import { unknownFields } from '../../../domain/messages/fillTemplate.ts';
 import {
-  awaitsNativeReader,
-  builtInWording,
   MESSAGE_KINDS,
   MESSAGE_LANGUAGES,
   type MessageLanguage,
-} from '../../domain/messages/builtInWordings.ts';
-import { dayInLanguage } from '../../domain/messages/dayInLanguage.ts';
-import { unknownFields } from '../../domain/messages/fillTemplate.ts';
-import type { ParsedInputOf } from '../contract/index.ts';
-import { type DueEntry, dueCalendar } from '../documents/messages/dueCalendar.ts';
-import { emailDraft } from '../documents/messages/emailDraft.ts';
-import { type Letter, lettersPdf } from '../documents/messages/lettersPdf.ts';
-import { mailMergeCsv } from '../documents/messages/mailMergeCsv.ts';
-import { addressLines, type Composed, composeMessages, toPreview } from './composeMessages.ts';
-import { actorOf, fail, type HandlerContext, type Handlers, notFound } from './handler.ts';
-import { readReminders } from './reminderRows.ts';
-import { dayIn } from './today.ts';
+  WRITTEN_CHANNELS,
+} from '../../../domain/messages/messageKinds.ts';
+import type { ParsedInputOf } from '../../contract/index.ts';
+import { type DueEntry, dueCalendar } from '../../documents/messages/dueCalendar.ts';
+import { actorOf, fail, type HandlerContext, type Handlers, notFound } from '../handler.ts';
+import { readReminders } from '../reminderRows.ts';
+import { dayIn } from '../today.ts';
+import { type Composed, composeMessages, toPreview } from './composeMessages.ts';
+import { makeMessageFile } from './makeMessageFile.ts';
+import { standingMessages } from './standingMessages.ts';
 
 export const messageHandlers: Handlers<
   | 'messageTemplates.list'
   | 'messageTemplates.save'
   | 'messageTemplates.reset'
+  | 'messages.standing'
   | 'messages.check'
   | 'messages.prepare'
   | 'messages.list'
@@ -35,10 +33,10 @@ export const messageHandlers: Handlers<
   'messageTemplates.list': (_input, context) => {
     const own = listTemplates(context.db);
     return MESSAGE_KINDS.flatMap((kind) =>
-      (['letter', 'e-mail'] as const).flatMap((channel) =>
+      WRITTEN_CHANNELS.flatMap((channel) =>
         MESSAGE_LANGUAGES.map((language) => {
           const kept = own.find((one) => one.kind === kind && one.channel === channel && one.language === language);
-          const { subject, body } = kept ?? builtInWording(kind, language);
+          const { subject, body } = kept ?? builtInWording(kind, language, channel);
           const isOwn = kept !== undefined;
           return {
             kind,
@@ -74,6 +72,8 @@ export const messageHandlers: Handlers<
     return {};
   },
 
+  'messages.standing': (input, context) => standingMessages(context, input),
+
   'messages.check': (input, context) => composeMessages(context, input).map((one) => toPreview(one, input.channel)),
 
   'messages.prepare': async (input, context) => {
@@ -86,7 +86,7 @@ export const messageHandlers: Handlers<
       const because = leftOut.flatMap((one) => one.leftOutBecause ?? []);
       return fail('nothing-to-prepare', { because: because.length > 0 ? because : ['stands-no-longer'] });
     }
-    const file = await makeFile(context, input, going);
+    const file = await makeMessageFile(context, input, going);
     const { sha256 } = context.services.attachments.put(file.bytes);
     const preparedById = actorOf(context).staffId;
     const attachmentId = context.write((writer) => {
@@ -101,14 +101,16 @@ export const messageHandlers: Handlers<
         addedById: preparedById,
         addedAt: context.now,
       });
-      for (const { row, kind, language, filled } of going) {
+      for (const { subject, language, filled } of going) {
         writer.insert(messages, {
-          kind,
+          kind: subject.kind,
           channel: input.channel,
           language,
-          partyId: row.partyId,
-          applianceId: row.applianceId,
-          aboutOn: row.dueOn,
+          partyId: subject.partyId,
+          applianceId: subject.applianceId,
+          visitId: subject.visitId,
+          recallId: subject.recallId,
+          aboutOn: subject.aboutOn,
           subject: filled.subject,
           body: filled.body,
           attachmentId: id,
@@ -123,8 +125,8 @@ export const messageHandlers: Handlers<
       attachmentId,
       fileName: file.fileName,
       preparedCount: going.length,
-      leftOut: leftOut.flatMap(({ row, leftOutBecause }) =>
-        leftOutBecause === null ? [] : [{ name: row.partyName, because: leftOutBecause }],
+      leftOut: leftOut.flatMap(({ subject, leftOutBecause }) =>
+        leftOutBecause === null ? [] : [{ name: subject.partyName, because: leftOutBecause }],
       ),
     };
   },
@@ -209,97 +211,6 @@ export const messageHandlers: Handlers<
     };
   },
 };
-
-type MadeFile = { readonly bytes: Uint8Array; readonly fileName: string; readonly mediaType: string };
-
-async function makeFile(
-  context: HandlerContext,
-  input: ParsedInputOf<'messages.prepare'>,
-  going: readonly Composed[],
-): Promise<MadeFile> {
-  const company = findCompany(context.db) ?? notFound('companies', 'this');
-  const today = dayIn(company.timeZone, context.now);
-  const named = (what: string) => `reminders-${today}${what}`;
-  if (input.form === 'mail-merge') {
-    return { bytes: strToU8(mailMergeCsv(going.map(toMergeRow))), fileName: named('.csv'), mediaType: 'text/csv' };
-  }
-  if (input.channel === 'e-mail') {
-    const address = company.email ?? '';
-    if (address === '') return fail('firm-email-missing', {});
-    const drafts: Record<string, Uint8Array> = {};
-    for (const [index, { row, filled, language, key }] of going.entries()) {
-      drafts[fileNameOf(index, row.partyName, '.eml')] = await emailDraft({
-        from: { name: company.name, address },
-        to: { name: row.partyName, address: row.email ?? '' },
-        subject: filled.subject,
-        text: filled.body,
-        language,
-        madeAt: context.now,
-        messageId: key.replaceAll(/[^A-Za-z0-9-]/g, '.'),
-      });
-    }
-    return zipped(drafts, named('-drafts.zip'), context.now);
-  }
-  const firm = {
-    name: company.name,
-    lines: [
-      company.street,
-      [company.postcode, company.city].filter(Boolean).join(' '),
-      company.phone,
-      company.email,
-    ].flatMap((line) => (line === null || line === '' ? [] : [line])),
-    country: company.country,
-  };
-  const letters = going.map(
-    ({ row, filled, language }): Letter => ({
-      language,
-      addressLines: addressLines(row),
-      dayText: dayInLanguage(today, language),
-      ...filled,
-    }),
-  );
-  if (input.form === 'one-file') {
-    return {
-      bytes: await lettersPdf(letters, firm, context.now),
-      fileName: named('-letters.pdf'),
-      mediaType: 'application/pdf',
-    };
-  }
-  const files: Record<string, Uint8Array> = {};
-  for (const [index, letter] of letters.entries()) {
-    const name = fileNameOf(index, letter.addressLines[0] ?? '', '.pdf');
-    files[name] = await lettersPdf([letter], firm, context.now);
-  }
-  return zipped(files, named('-letters.zip'), context.now);
-}
-
-function zipped(files: Readonly<Record<string, Uint8Array>>, fileName: string, madeAt: string): MadeFile {
-  return { bytes: zipSync(files, { mtime: new Date(madeAt) }), fileName, mediaType: 'application/zip' };
-}
-
-/** The number keeps two people of one name apart, and the order of the list. */
-function fileNameOf(index: number, name: string, ending: string): string {
-  const safe = name
-    .normalize('NFC')
-    .replaceAll(/[^\p{L}\p{N} -]/gu, '')
-    .trim();
-  return `${String(index + 1).padStart(3, '0')} ${safe}${ending}`;
-}
-
-function toMergeRow({ row, filled, language }: Composed) {
-  return {
-    name: row.partyName,
-    ...row.postalAddress,
-    email: row.email,
-    phone: row.phone,
-    language,
-    appliance: `${row.maker} ${row.model}`,
-    serial: row.serial,
-    aboutOn: row.dueOn,
-    subject: filled.subject,
-    body: filled.body,
-  };
-}
 
 function findTemplate(
   context: HandlerContext,
