@@ -35,6 +35,8 @@ export const ROUTES = {
   'packet-batch': '/packets/:batchId',
   'service-due': '/service-due',
   messages: '/messages',
+  recalls: '/notices',
+  recall: '/notices/:recallId',
   registrations: '/registrations',
   registration: '/registrations/:applianceId',
   people: '/people',

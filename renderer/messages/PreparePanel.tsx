@@ -1,11 +1,11 @@
-/** The reminders that stand, each as it would read; what is missing is said before anything is made. */
+/** What could be written today, each as it would read; what is missing is said before anything is made. */
 import { Button, Checkbox, Group, NativeSelect, Stack } from '@mantine/core';
-import { useState } from 'react';
-import type { ReminderRow } from '../../electron/contract/dues.ts';
+import { type ReactNode, useState } from 'react';
+import type { InputOf } from '../../electron/contract/index.ts';
 import type { MessagePreview } from '../../electron/contract/messages.ts';
 import { Answer } from '../kit/Answer.tsx';
 import { DateText } from '../kit/DateText.tsx';
-import { downloadAttachment, saveText } from '../kit/downloadFile.ts';
+import { downloadAttachment } from '../kit/downloadFile.ts';
 import { EmptyState } from '../kit/EmptyState.tsx';
 import { ErrorText } from '../kit/ErrorText.tsx';
 import { Note } from '../kit/Note.tsx';
@@ -24,12 +24,28 @@ type Form = 'one-file' | 'one-each' | 'mail-merge';
 /** More are prepared in a second round: each is looked at first. */
 const AT_ONCE = 200;
 
-export function PreparePanel({ onMade }: { readonly onMade: () => void }) {
-  const [channel, setChannel] = useState<Channel>('letter');
-  const reminders = useOperation('reminders.list', { onlyReachable: true, limit: AT_ONCE });
+export type About = InputOf<'messages.standing'>['about'];
+
+export function PreparePanel({
+  title,
+  about,
+  firstChannel = 'letter',
+  empty,
+  action,
+}: {
+  readonly title: string;
+  readonly about: About;
+  readonly firstChannel?: Channel;
+  /** What belongs here and how it gets here. */
+  readonly empty: string;
+  readonly action?: ReactNode;
+}) {
+  const [channel, setChannel] = useState<Channel>(firstChannel);
+  const [made, setMade] = useState(0);
+  const standing = useOperation('messages.standing', { about, channel, limit: AT_ONCE });
   return (
     <Panel
-      title="Reminders to prepare"
+      title={title}
       action={
         <Group gap="sm">
           <NativeSelect
@@ -38,33 +54,36 @@ export function PreparePanel({ onMade }: { readonly onMade: () => void }) {
             data={[...optionsOf(CHANNEL_WORDS)]}
             onChange={(event) => setChannel(event.currentTarget.value as Channel)}
           />
-          <CalendarButton />
+          {action}
         </Group>
       }
     >
-      <Answer of={reminders}>
-        {({ rows }) => {
-          const reachable = rows.filter(({ channels }) => channels.includes(channel));
-          return reachable.length === 0 ? (
-            <EmptyState title="Nobody to write to today">
-              Reminders that stand and whose person agreed to a {CHANNEL_WORDS[channel]} get here. Consent is kept on
-              the customer.
-            </EmptyState>
+      <Answer of={standing}>
+        {({ keys, total }) =>
+          keys.length === 0 ? (
+            <EmptyState title="Nobody to write to today">{empty}</EmptyState>
           ) : (
-            <Prepare key={channel} rows={reachable} channel={channel} onMade={onMade} />
-          );
-        }}
+            <>
+              <Prepare key={`${channel} ${made}`} keys={keys} channel={channel} onMade={() => setMade(made + 1)} />
+              {total > keys.length ? (
+                <p className="lo-faint" style={{ margin: 0 }}>
+                  {keys.length} of {total}: the others come once these are prepared.
+                </p>
+              ) : null}
+            </>
+          )
+        }
       </Answer>
     </Panel>
   );
 }
 
 function Prepare({
-  rows,
+  keys,
   channel,
   onMade,
 }: {
-  readonly rows: readonly ReminderRow[];
+  readonly keys: readonly string[];
   readonly channel: Channel;
   readonly onMade: () => void;
 }) {
@@ -74,10 +93,10 @@ function Prepare({
   const [unwanted, setUnwanted] = useState<ReadonlySet<string>>(new Set());
   const [made, setMade] = useState<string | null>(null);
   const prepare = useAct('messages.prepare');
-  const checked = useOperation('messages.check', { keys: rows.map(({ key }) => key), channel });
+  const checked = useOperation('messages.check', { keys: [...keys], channel });
   const start = async (previews: readonly MessagePreview[]) => {
-    const keys = previews.filter(({ key }) => !unwanted.has(key)).map(({ key }) => key);
-    const reply = await prepare.act({ keys, channel, form });
+    const wanted = previews.filter(({ key }) => !unwanted.has(key)).map(({ key }) => key);
+    const reply = await prepare.act({ keys: wanted, channel, form });
     if (!reply.ok) return;
     await downloadAttachment(core, reply.value.attachmentId);
     const { preparedCount, leftOut, fileName } = reply.value;
@@ -96,7 +115,7 @@ function Prepare({
           </Button>
         }
       >
-        {made} Send them from your own mail or by post, then note it below.
+        {made} Send them from your own mail, phone or by post, then note it under “Letters and e-mails”.
       </Note>
     );
   }
@@ -107,7 +126,7 @@ function Prepare({
         return (
           <Stack gap="md">
             <PlainTable
-              caption="Reminders to prepare"
+              caption="To prepare"
               rows={previews}
               keyOf={({ key }) => key}
               columns={[
@@ -148,22 +167,11 @@ function Prepare({
                 <NativeSelect
                   aria-label="As which file"
                   value={form}
-                  data={
-                    channel === 'letter'
-                      ? [
-                          { value: 'one-file', label: 'one PDF to print' },
-                          { value: 'one-each', label: 'a PDF for each, in a ZIP' },
-                          { value: 'mail-merge', label: 'a table for mail merge (CSV)' },
-                        ]
-                      : [
-                          { value: 'one-file', label: 'drafts (.eml) in a ZIP' },
-                          { value: 'mail-merge', label: 'a table for mail merge (CSV)' },
-                        ]
-                  }
+                  data={[...FORMS[channel]]}
                   onChange={(event) => setForm(event.currentTarget.value as Form)}
                 />
                 <Button loading={prepare.isBusy} disabled={going.length === 0} onClick={() => void start(previews)}>
-                  {going.length === 1 ? 'Prepare 1 reminder' : `Prepare ${going.length} reminders`}
+                  {going.length === 1 ? 'Prepare 1 message' : `Prepare ${going.length} messages`}
                 </Button>
               </Group>
             ) : null}
@@ -192,21 +200,14 @@ function AsItReads({ preview }: { readonly preview: MessagePreview }) {
   );
 }
 
-function CalendarButton() {
-  const make = useAct('dueCalendars.export');
-  return (
-    <>
-      <Button
-        variant="default"
-        loading={make.isBusy}
-        onClick={async () => {
-          const reply = await make.act({});
-          if (reply.ok) saveText(reply.value.text, 'text/calendar', reply.value.fileName);
-        }}
-      >
-        Due days as a calendar
-      </Button>
-      <ErrorText error={make.error} />
-    </>
-  );
-}
+const MAIL_MERGE = { value: 'mail-merge', label: 'a table for mail merge (CSV)' };
+
+const FORMS: Readonly<Record<Channel, readonly { readonly value: string; readonly label: string }[]>> = {
+  letter: [
+    { value: 'one-file', label: 'one PDF to print' },
+    { value: 'one-each', label: 'a PDF for each, in a ZIP' },
+    MAIL_MERGE,
+  ],
+  'e-mail': [{ value: 'one-file', label: 'drafts (.eml) in a ZIP' }, MAIL_MERGE],
+  text: [{ value: 'one-file', label: 'a file to copy them from' }, MAIL_MERGE],
+};

@@ -28,6 +28,8 @@ import { StaffMemberScreen } from '../people/StaffMemberScreen.tsx';
 import { PhoneScreen } from '../phone/PhoneScreen.tsx';
 import { PlanningScreen } from '../planning/PlanningScreen.tsx';
 import { RouteLink } from '../RouteLink.tsx';
+import { RecallScreen } from '../recalls/RecallScreen.tsx';
+import { RecallsScreen } from '../recalls/RecallsScreen.tsx';
 import { RegistrationScreen } from '../registrations/RegistrationScreen.tsx';
 import { RegistrationsScreen } from '../registrations/RegistrationsScreen.tsx';
 import type { Place } from '../route.ts';
@@ -123,6 +125,10 @@ export function CurrentScreen({ place }: { readonly place: Exclude<Place, { scre
       return <PlanningScreen />;
     case 'messages':
       return <MessagesScreen />;
+    case 'recalls':
+      return <RecallsScreen />;
+    case 'recall':
+      return <RecallScreen key={place.params.recallId} recallId={place.params.recallId} />;
     case 'claims':
       return <ClaimsScreen />;
     case 'imports':

@@ -24,6 +24,7 @@ type PlaceName =
   | 'deadlines'
   | 'service-due'
   | 'registrations'
+  | 'recalls'
   | 'people'
   | 'instruments'
   | 'sheets'
@@ -55,6 +56,7 @@ export const PLACES: readonly PlaceEntry[] = [
   { screen: 'deadlines', label: 'Deadlines', key: 'l', holds: ['packet-batches', 'packet-batch'] },
   { screen: 'service-due', label: 'Service due', key: 'v', holds: ['messages'] },
   { screen: 'registrations', label: 'Registrations', key: 'r', holds: ['registration'] },
+  { screen: 'recalls', label: 'Notices', key: 'u', holds: ['recall'] },
   { screen: 'claims', label: 'Claims', key: 'k', holds: [] },
   { screen: 'people', label: 'People', key: 'p', holds: ['staff-member'] },
   { screen: 'instruments', label: 'Instruments', key: 'i', holds: [] },

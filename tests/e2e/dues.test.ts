@@ -110,7 +110,7 @@ describe('what falls due, on screen', () => {
     await page.getByRole('heading', { level: 1, name: 'Letters and e-mails' }).waitFor();
     await page.getByText('Annual service of your Invented maker T 24').first().waitFor();
     await look('messages');
-    const [letter] = await Promise.all([page.waitForEvent('download'), hands.pressButton(/^Prepare \d+ reminders?$/)]);
+    const [letter] = await Promise.all([page.waitForEvent('download'), hands.pressButton(/^Prepare \d+ messages?$/)]);
     expect(letter.suggestedFilename()).toBe('reminders-2026-03-02-letters.pdf');
     await page.getByText(/prepared in reminders-2026-03-02-letters\.pdf/).waitFor();
     await hands.pressButton('Note today, Lowri Kestrel');
