@@ -28,40 +28,46 @@ export type DueSource = {
 /** Contacts of the first year are kept a second one; wide enough that a clock set wrong for months loses none. */
 const CONTACT_DAYS = 800;
 
+/** Rows come as arrays with the position of their appliance: half the time of named columns, and it shows at 100 000. */
 export function readDueFacts(raw: Database, applianceIds: readonly string[], now: string): readonly DueSource[] {
   const contactsSince = addDays(now.slice(0, 10), -CONTACT_DAYS);
   const ids = JSON.stringify(applianceIds);
-  const dates = grouped<DateRow>(raw, DATES, ids);
-  const visits = grouped<VisitRow>(raw, VISITS, ids);
-  const contacts = grouped<ContactRow>(raw, CONTACTS, ids);
+  const read = (sql: string): unknown[] => rawStatement(raw, sql).raw().all(ids);
+  const dates = byPosition(read(DATES) as DateRow[], ([at, kind, on, precision]) => [at, { kind, on, precision }]);
+  const visits = byPosition(read(VISITS) as VisitColumns[], toVisitRow);
+  const contacts = byPosition(read(CONTACTS) as ContactRow[], ([at, kind]) => [at, kind]);
   const sheets = new Map<string | null, Sheet | null>();
-  return (rawStatement(raw, APPLIANCES).all(ids) as ApplianceRow[]).map((row) => {
-    const work = visits.get(row.applianceId) ?? [];
-    const timeZone = row.timeZone ?? 'UTC';
+  return (read(APPLIANCES) as ApplianceColumns[]).map((columns) => {
+    const [at, sheetId, maker, ownZone, postcode, isPlaced, stage, registrationJobId] = columns;
+    const work = (visits[at] ?? NONE).toSorted(byDay);
+    const timeZone = ownZone ?? 'UTC';
     const finished = work.filter(({ outcome }) => outcome === 'finished');
-    if (!sheets.has(row.sheetId)) sheets.set(row.sheetId, sheetOf(raw, row.sheetId));
-    const sheet = sheets.get(row.sheetId) ?? null;
-    const ofRegistration = work.findLast(({ jobId, visitId }) => jobId === row.registrationJobId && visitId !== null);
+    let sheet = sheets.get(sheetId);
+    if (sheet === undefined) {
+      sheet = sheetOf(raw, sheetId);
+      sheets.set(sheetId, sheet);
+    }
+    const ofRegistration = work.findLast(({ jobId, visitId }) => jobId === registrationJobId && visitId !== null);
     return {
-      applianceId: row.applianceId,
+      applianceId: applianceIds[at] ?? '',
       facts: {
         cover: sheet?.cover ?? null,
         serviceRule: serviceRuleOf(sheet),
-        dates: dates.get(row.applianceId) ?? [],
-        stage: row.stage ?? 'not-begun',
+        dates: dates[at] ?? NONE,
+        stage: stage ?? 'not-begun',
         servicesOn: finished.filter(({ kind }) => kind === 'service').map((visit) => visitDay(visit, timeZone)),
         visitsOn: finished.map((visit) => visitDay(visit, timeZone)),
         contactsSince,
-        closedContacts: (contacts.get(row.applianceId) ?? []).map(({ kind }) => kind),
-        isPlaced: row.isPlaced === 1,
+        closedContacts: contacts[at] ?? NONE,
+        isPlaced: isPlaced === 1,
       },
-      maker: row.maker,
-      postcode: row.postcode,
+      maker,
+      postcode,
       timeZone,
       registrationWork: {
-        jobId: row.registrationJobId,
+        jobId: registrationJobId,
         visitId: ofRegistration?.visitId ?? null,
-        staffId: row.stage === 'confirmed' ? null : staffOf(raw, ofRegistration),
+        staffId: stage === 'confirmed' ? null : staffOf(raw, ofRegistration),
       },
       openService: openServiceOf(work),
     };
@@ -71,27 +77,22 @@ export function readDueFacts(raw: Database, applianceIds: readonly string[], now
 const EACH = 'FROM json_each(?) each JOIN';
 
 const APPLIANCES = `
-  SELECT a.id AS applianceId, a.sheet_id AS sheetId, a.maker, s.time_zone AS timeZone, s.postcode,
-    p.id IS NOT NULL AS isPlaced, r.state AS stage, r.job_id AS registrationJobId
+  SELECT each.key, a.sheet_id, a.maker, s.time_zone, s.postcode, p.id IS NOT NULL, r.state, r.job_id
   ${EACH} appliances a ON a.id = each.value
   LEFT JOIN placements p ON p.appliance_id = a.id AND p.to_on IS NULL
   LEFT JOIN sites s ON s.id = p.site_id
   LEFT JOIN registrations r ON r.appliance_id = a.id`;
 
 const DATES = `
-  SELECT d.appliance_id AS applianceId, d.kind, d.happened_on AS "on", d.precision
-  ${EACH} appliance_dates d ON d.appliance_id = each.value`;
+  SELECT each.key, d.kind, d.happened_on, d.precision ${EACH} appliance_dates d ON d.appliance_id = each.value`;
 
 const VISITS = `
-  SELECT j.appliance_id AS applianceId, j.id AS jobId, j.kind, j.closed_at AS closedAt, v.id AS visitId,
-    v.planned_on AS plannedOn, v.started_at AS startedAt, v.outcome
+  SELECT each.key, j.id, j.kind, j.closed_at, v.id, v.planned_on, v.started_at, v.outcome
   ${EACH} jobs j ON j.appliance_id = each.value
   LEFT JOIN visit_jobs l ON l.job_id = j.id
-  LEFT JOIN visits v ON v.id = l.visit_id AND v.state <> 'cancelled'
-  ORDER BY v.planned_on, v.id`;
+  LEFT JOIN visits v ON v.id = l.visit_id AND v.state <> 'cancelled'`;
 
-const CONTACTS = `
-  SELECT c.appliance_id AS applianceId, c.kind ${EACH} first_year_contacts c ON c.appliance_id = each.value`;
+const CONTACTS = `SELECT each.key, c.kind ${EACH} first_year_contacts c ON c.appliance_id = each.value`;
 
 /** Who led; else who was licensed; else anybody. */
 const CREW = `
@@ -102,19 +103,28 @@ const NEWEST_SHEET = `
   ORDER BY substr(revision, 1, 7) DESC, CAST(substr(revision, 9) AS INTEGER) DESC LIMIT 1`;
 const COVER_OF_SHEET = "SELECT maker, json_extract(body, '$.cover') AS cover FROM sheet_revisions WHERE id = ?";
 
-type ApplianceRow = {
-  readonly applianceId: string;
-  readonly sheetId: string | null;
-  readonly maker: string;
-  readonly timeZone: string | null;
-  readonly postcode: string | null;
-  readonly isPlaced: 0 | 1;
-  readonly stage: RegistrationStage | null;
-  readonly registrationJobId: string | null;
-};
-type DateRow = KnownDate & { readonly applianceId: string };
+type ApplianceColumns = readonly [
+  at: number,
+  sheetId: string | null,
+  maker: string,
+  timeZone: string | null,
+  postcode: string | null,
+  isPlaced: 0 | 1,
+  stage: RegistrationStage | null,
+  registrationJobId: string | null,
+];
+type DateRow = readonly [at: number, kind: KnownDate['kind'], on: KnownDate['on'], precision: KnownDate['precision']];
+type VisitColumns = readonly [
+  at: number,
+  jobId: string,
+  kind: string,
+  closedAt: string | null,
+  visitId: string | null,
+  plannedOn: string | null,
+  startedAt: string | null,
+  outcome: string | null,
+];
 type VisitRow = {
-  readonly applianceId: string;
   readonly jobId: string;
   readonly kind: string;
   readonly closedAt: string | null;
@@ -123,14 +133,37 @@ type VisitRow = {
   readonly startedAt: string | null;
   readonly outcome: string | null;
 };
-type ContactRow = { readonly applianceId: string; readonly kind: 'first-call' | 'look-in' };
+type ContactRow = readonly [at: number, kind: 'first-call' | 'look-in'];
 
-function grouped<Row extends { readonly applianceId: string }>(
-  raw: Database,
-  sql: string,
-  ids: string,
-): ReadonlyMap<string, Row[]> {
-  return Map.groupBy(rawStatement(raw, sql).all(ids) as Row[], ({ applianceId }) => applianceId);
+const NONE: readonly never[] = [];
+
+/** The rows of each appliance, by its place in the list that was asked for. */
+function byPosition<Columns, Row>(
+  rows: readonly Columns[],
+  toRow: (columns: Columns) => readonly [at: number, row: Row],
+): readonly (readonly Row[] | undefined)[] {
+  const found: Row[][] = [];
+  for (const columns of rows) {
+    const [at, row] = toRow(columns);
+    const before = found[at];
+    if (before === undefined) found[at] = [row];
+    else before.push(row);
+  }
+  return found;
+}
+
+function toVisitRow(columns: VisitColumns): readonly [number, VisitRow] {
+  const [at, jobId, kind, closedAt, visitId, plannedOn, startedAt, outcome] = columns;
+  return [at, { jobId, kind, closedAt, visitId, plannedOn, startedAt, outcome }];
+}
+
+/** By the day they were planned for; jobs without a visit first. */
+function byDay(a: VisitRow, b: VisitRow): number {
+  return compare(a.plannedOn ?? '', b.plannedOn ?? '') || compare(a.visitId ?? '', b.visitId ?? '');
+}
+
+function compare(a: string, b: string): number {
+  return a < b ? -1 : a > b ? 1 : 0;
 }
 
 /** The day it was done there; imported ones have only the day they were planned for. */

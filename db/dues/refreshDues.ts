@@ -21,11 +21,40 @@ export function refreshStaleDues(raw: Database, now: string): void {
 
 /** One step of working everything out anew: the appliances after this one, in order. null: that was the last step. */
 export function rebuildDuesAfter(raw: Database, now: string, after: string | null, limit: number): string | null {
-  const ids = rawStatement(raw, 'SELECT id FROM appliances WHERE id > ? ORDER BY id LIMIT ?')
-    .pluck()
-    .all(after ?? '', limit) as string[];
+  const ids = idsAfter(raw, after, limit);
   for (let from = 0; from < ids.length; from += CHUNK) refreshDues(raw, ids.slice(from, from + CHUNK), now);
   return ids.length === limit ? (ids.at(-1) ?? null) : null;
+}
+
+/** The same into an empty table: nothing to compare with, and many rows in one statement. */
+function fillDuesAfter(raw: Database, now: string, after: string | null): string | null {
+  const ids = idsAfter(raw, after, STEP);
+  for (let from = 0; from < ids.length; from += CHUNK) {
+    const rows = readDueFacts(raw, ids.slice(from, from + CHUNK), now).flatMap((source) =>
+      applianceDues(source.facts).map((due) => columnsOf(source, due)),
+    );
+    insertRows(raw, rows);
+  }
+  return ids.length === STEP ? (ids.at(-1) ?? null) : null;
+}
+
+function idsAfter(raw: Database, after: string | null, limit: number): readonly string[] {
+  return rawStatement(raw, 'SELECT id FROM appliances WHERE id > ? ORDER BY id LIMIT ?')
+    .pluck()
+    .all(after ?? '', limit) as string[];
+}
+
+/** SQLite takes some 32 000 values in one statement. */
+const ROWS_AT_ONCE = 200;
+
+function insertRows(raw: Database, rows: readonly Row[]): void {
+  const many = rawStatement(raw, INSERT_MANY);
+  const one = rawStatement(raw, INSERT);
+  let from = 0;
+  for (; from + ROWS_AT_ONCE <= rows.length; from += ROWS_AT_ONCE) {
+    many.run(rows.slice(from, from + ROWS_AT_ONCE).flat());
+  }
+  for (const row of rows.slice(from)) one.run(row);
 }
 
 /** At opening: an older version's rows, or none at all, are replaced. */
@@ -45,9 +74,9 @@ export function rebuildAllDues(raw: Database, now: string, onStep: (after: strin
     .transaction(() => {
       raw.exec('DELETE FROM appliance_dues; DELETE FROM registration_gaps');
       for (const { name } of indexes) raw.exec(`DROP INDEX ${name}`);
-      for (let after = rebuildDuesAfter(raw, now, null, STEP); after !== null; ) {
+      for (let after = fillDuesAfter(raw, now, null); after !== null; ) {
         onStep(after);
-        after = rebuildDuesAfter(raw, now, after, STEP);
+        after = fillDuesAfter(raw, now, after);
       }
       for (const { sql } of indexes) raw.exec(sql);
       raw
@@ -93,10 +122,12 @@ function isSame(before: readonly Row[], after: readonly Row[]): boolean {
 
 const KEPT = `SELECT d.* FROM json_each(?) each JOIN appliance_dues d ON d.appliance_id = each.value`;
 
-const INSERT = `
+const INTO = `
   INSERT INTO appliance_dues (appliance_id, kind, is_open, window_from, due_on, latest_on, gone_on, sureness, stage, month,
-    area, maker, staff_id, time_zone, job_id, visit_id, booked_on)
-  VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)`;
+    area, maker, staff_id, time_zone, job_id, visit_id, booked_on) VALUES`;
+const PLACES = '(?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)';
+const INSERT = `${INTO} ${PLACES}`;
+const INSERT_MANY = `${INTO} ${Array.from({ length: ROWS_AT_ONCE }, () => PLACES).join(', ')}`;
 
 /** In the order of the table's columns. */
 function columnsOf(source: DueSource, due: ApplianceDue): Row {

@@ -42,12 +42,16 @@ export function registrationDue(input: {
   readonly dates: readonly KnownDate[];
 }): RegistrationDue | null {
   const rule = input.cover?.registration ?? null;
-  const known = input.dates
-    .filter((date) => STARTS.includes(date.kind))
-    .sort((a, b) => (cautiousDay(a) < cautiousDay(b) ? -1 : 1));
-  const named =
-    rule === null || rule.countedFrom === 'earliest' ? undefined : known.find((date) => date.kind === rule.countedFrom);
-  const from = named ?? known[0];
+  let named: KnownDate | undefined;
+  let earliest: KnownDate | undefined;
+  // Of two on the same day the one that comes first in the life of a boiler.
+  for (const kind of STARTS) {
+    const date = input.dates.find((one) => one.kind === kind);
+    if (date === undefined) continue;
+    if (kind === rule?.countedFrom) named = date;
+    if (earliest === undefined || cautiousDay(date) < cautiousDay(earliest)) earliest = date;
+  }
+  const from = named ?? earliest;
   if (from === undefined) return null;
   const window = rule?.window ?? SHORTEST_WINDOW;
   const countedFromOn = cautiousDay(from);

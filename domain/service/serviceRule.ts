@@ -58,7 +58,7 @@ export function serviceAnchorOf(
   dates: readonly KnownDate[],
   servicesOn: readonly string[],
 ): ServiceAnchor | null {
-  const date = [rule.anchor, ...INSTEAD].flatMap((kind) => dates.filter((one) => one.kind === kind))[0];
+  const date = firstOf(rule.anchor, dates);
   if (date !== undefined) {
     return {
       countedFrom: date.kind,
@@ -69,6 +69,16 @@ export function serviceAnchorOf(
   }
   const first = servicesOn.toSorted()[0];
   return first === undefined ? null : { countedFrom: 'last-service', on: first, precision: 'day', isAssumed: true };
+}
+
+function firstOf(anchor: CoverDate, dates: readonly KnownDate[]): KnownDate | undefined {
+  const named = dates.find((one) => one.kind === anchor);
+  if (named !== undefined) return named;
+  for (const kind of INSTEAD) {
+    const found = dates.find((one) => one.kind === kind);
+    if (found !== undefined) return found;
+  }
+  return undefined;
 }
 
 export function surenessOf(rule: ServiceRule, anchor: ServiceAnchor): Sureness {
