@@ -1,5 +1,5 @@
 /** Reads a run whole, as the plain record that the domain judges, walks and prints. */
-import { and, asc, desc, eq, isNotNull, isNull, lt, sql } from 'drizzle-orm';
+import { and, asc, desc, eq, isNotNull, isNull, sql } from 'drizzle-orm';
 import type { EmitterKind, FuelKey } from '../domain/procedure/modelSheet.ts';
 import type { RecordedInstrument, RunRecord } from '../domain/procedure/runRecord.ts';
 import type { QuantityKey } from '../domain/quantity/quantities.ts';
@@ -106,24 +106,6 @@ export function findStandingReadingId(
     quantity: where.quantity,
     sample: where.sample,
   })?.id;
-}
-
-/** The live readings with a number of the run before this one on the same appliance, oldest first. */
-export function listReadingsBefore(db: ReadableDb, run: RunRow, applianceId: string): readonly ReadingRow[] {
-  const before = db
-    .select({ id: runs.id })
-    .from(runs)
-    .innerJoin(jobs, eq(jobs.id, runs.jobId))
-    .where(and(eq(jobs.applianceId, applianceId), lt(runs.startedAt, run.startedAt)))
-    .orderBy(desc(runs.startedAt))
-    .get();
-  if (before === undefined) return [];
-  return db
-    .select()
-    .from(readings)
-    .where(and(eq(readings.runId, before.id), isNull(readings.supersededById), isNotNull(readings.valueOwn)))
-    .orderBy(asc(readings.measuredAt), AS_STORED)
-    .all();
 }
 
 export function findReading(db: ReadableDb, readingId: string): ReadingRow | undefined {

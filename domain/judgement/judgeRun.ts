@@ -11,6 +11,7 @@ import { clockedInput } from './computed/clockedInput.ts';
 import { coldFillForHeight } from './computed/coldFillForHeight.ts';
 import { combustionQuality } from './computed/combustionQuality.ts';
 import { coRising } from './computed/coRising.ts';
+import { DRIFT_FROM, driftSinceVisits } from './computed/driftSinceVisits.ts';
 import { factoryDefaults } from './computed/factoryDefaults.ts';
 import { heatOutputOfCircuit } from './computed/heatOutputOfCircuit.ts';
 import { inletDrop } from './computed/inletDrop.ts';
@@ -96,6 +97,7 @@ const COMPUTED_RULES: readonly ComputedRule[] = [
   { judge: factoryDefaults, from: QUANTITY_KEYS },
   { judge: answersDisagree, from: [] },
   { judge: worseAfterWork, from: ['coPpm'] },
+  { judge: driftSinceVisits, from: DRIFT_FROM },
 ];
 
 /** Limits, relations, ceilings and proof. */

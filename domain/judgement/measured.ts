@@ -2,6 +2,7 @@
 
 import type { RecordedInstrument, RecordedReading } from '../procedure/runRecord.ts';
 import type { QuantityKey } from '../quantity/quantities.ts';
+import { plusMinusOfInstrument } from '../trend/plusMinusOfInstrument.ts';
 
 export type Measured = {
   readonly reading: RecordedReading;
@@ -22,9 +23,7 @@ export type Measured = {
 export function measuredFrom(reading: RecordedReading, instrument: RecordedInstrument | undefined): Measured | null {
   const { valueOwn: value, quantity, comparator } = reading;
   if (value === null || !Number.isFinite(value)) return null;
-  const accuracy = instrument?.accuracy[quantity];
-  const spread = accuracy === undefined ? 0 : Math.max(accuracy.abs, (Math.abs(value) * accuracy.relPct) / 100);
-  const plusMinus = Number.isFinite(spread) ? Math.abs(spread) : 0;
+  const plusMinus = plusMinusOfInstrument(value, instrument?.accuracy[quantity]);
   return {
     reading,
     quantity,

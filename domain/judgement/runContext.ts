@@ -7,6 +7,7 @@ import { SITE_FUELS } from '../combustion/fuels.ts';
 import type { ModelSheet } from '../procedure/modelSheet.ts';
 import type { RecordedAnswer, RecordedHold, RecordedInstrument, RunRecord } from '../procedure/runRecord.ts';
 import type { QuantityKey } from '../quantity/quantities.ts';
+import type { PastRun } from '../trend/pastRun.ts';
 import type { JudgeInput } from './judgeInput.ts';
 import { instantMs, type Measured, measuredFrom } from './measured.ts';
 import { type Region, regionOf } from './regions.ts';
@@ -29,6 +30,8 @@ export type RunContext = {
   readonly rowOf: (one: Measured) => SampleRow | undefined;
   readonly firingPoints: ReadonlySet<string>;
   readonly reopenedAtMs: number | null;
+  /** Oldest first. */
+  readonly past: readonly PastRun[];
   readonly stepOfItem: ReadonlyMap<string, string>;
   /** Of a wait that was run again only the newest. */
   readonly holds: readonly RecordedHold[];
@@ -76,6 +79,7 @@ export function runContext(input: JudgeInput): RunContext {
     rowOf: (one) => rowOf.get(one),
     firingPoints: new Set(sheet.firingPoints.map((point) => point.key)),
     reopenedAtMs: instantMs(input.reopenedAt ?? ''),
+    past: input.past ?? [],
     stepOfItem: new Map(steps.flatMap((step) => step.items.map((item) => [item.key, step.key] as const))),
     holds: [...new Map(byStart(record.holds).map((hold) => [hold.itemKey, hold])).values()],
     answersOf: (itemKey) => answers.get(itemKey) ?? [],

@@ -9,6 +9,9 @@ export type TrendQuantity =
   | 'flow'
   | 'output'
   | 'flue-over-return'
+  | 'flue-temperature'
+  | 'dynamic-inlet-pressure'
+  | 'all-on-inlet-pressure'
   | 'co2'
   | 'o2'
   | 'co'
@@ -26,6 +29,37 @@ export type TrendQuantity =
   | 'neutraliser-outlet-ph'
   | 'condensate-volume'
   | 'return-temperature';
+
+export const TREND_LABELS: Readonly<Record<TrendQuantity, string>> = {
+  'delta-t': 'ΔT',
+  flow: 'Flow',
+  output: 'Output',
+  'flue-over-return': 'Flue over return',
+  'flue-temperature': 'Flue gas',
+  'dynamic-inlet-pressure': 'Gas pressure, high fire',
+  'all-on-inlet-pressure': 'Gas pressure, everything on',
+  co2: 'CO₂',
+  o2: 'O₂',
+  co: 'CO',
+  'hot-water-flow': 'Hot-water flow',
+  'hot-water-rise': 'Hot-water rise',
+  'cold-pressure': 'Pressure, cold',
+  'hot-pressure': 'Pressure, hot',
+  'pressure-rise': 'Pressure rise',
+  'relief-valve-wet': 'Relief valve wet',
+  'make-up-never-needed': 'Never topped up',
+  ph: 'pH',
+  conductivity: 'Conductivity',
+  hardness: 'Hardness',
+  'glycol-share': 'Glycol',
+  'neutraliser-outlet-ph': 'pH after the neutraliser',
+  'condensate-volume': 'Condensate',
+  'return-temperature': 'Return water',
+};
+
+export function isTrendQuantity(text: string): text is TrendQuantity {
+  return Object.hasOwn(TREND_LABELS, text);
+}
 
 export type TrendChange = { readonly quantity: TrendQuantity; readonly moved: 'up' | 'down' | 'same' };
 

@@ -3,9 +3,12 @@ import { checkRange, err, type OutOfRange, ok, type Result } from '../result.ts'
 
 /** The state a reading was taken in. */
 export type ReadingState = {
-  readonly firing: 'high' | 'mid' | 'low';
-  readonly call: 'heating' | 'hot-water';
-  readonly returnC: Celsius;
+  /** Key of the firing point. */
+  readonly firing: string;
+  /** null: not written down. */
+  readonly call: 'heating' | 'hot-water' | null;
+  /** null: not read. */
+  readonly returnC: Celsius | null;
 };
 
 /**
@@ -22,16 +25,24 @@ export function visitComparability(visits: {
   readonly after: ReadingState;
 }): Result<readonly ComparabilityObstacle[], OutOfRange> {
   const { before, after } = visits;
-  const refused =
-    checkRange('before.returnC', before.returnC, 0, 120) ?? checkRange('after.returnC', after.returnC, 0, 120);
+  const refused = checkReturn('before.returnC', before.returnC) ?? checkReturn('after.returnC', after.returnC);
   if (refused) return err(refused);
   const obstacles: ComparabilityObstacle[] = [];
   if (before.firing !== after.firing) obstacles.push('other-firing-point');
-  if (before.call !== after.call) obstacles.push('other-call');
-  if (Math.abs(before.returnC - after.returnC) > RETURN_TOLERANCE_K) obstacles.push('other-return-temperature');
+  if (before.call !== null && after.call !== null && before.call !== after.call) obstacles.push('other-call');
+  if (before.returnC === null || after.returnC === null) obstacles.push('return-not-read');
+  else if (Math.abs(before.returnC - after.returnC) > RETURN_TOLERANCE_K) obstacles.push('other-return-temperature');
   return ok(obstacles);
 }
 
-export type ComparabilityObstacle = 'other-firing-point' | 'other-call' | 'other-return-temperature';
+export type ComparabilityObstacle =
+  | 'other-firing-point'
+  | 'other-call'
+  | 'other-return-temperature'
+  | 'return-not-read';
 
 const RETURN_TOLERANCE_K = 3;
+
+function checkReturn(name: string, returnC: Celsius | null): OutOfRange | null {
+  return returnC === null ? null : checkRange(name, returnC, 0, 120);
+}

@@ -17,6 +17,7 @@ import { planningOperations } from './planning.ts';
 import { readinessOperations } from './readiness.ts';
 import { recallOperations } from './recalls.ts';
 import { registrationOperations } from './registrations.ts';
+import { serviceOperations } from './service.ts';
 import { sheetOperations } from './sheets.ts';
 import { travelOperations } from './travel.ts';
 import { visitOperations } from './visits.ts';
@@ -37,6 +38,7 @@ export const contract = {
   ...registrationOperations,
   ...packetBatchOperations,
   ...dueOperations,
+  ...serviceOperations,
   ...messageOperations,
   ...recallOperations,
   ...handoverOperations,

@@ -4,8 +4,9 @@ import { exportMapping } from '../../domain/intake/exportMapping.ts';
 import { fuel, type ModelSheet } from '../../domain/procedure/modelSheet.ts';
 import type { ProgressBlocker, StepLock } from '../../domain/procedure/progressTypes.ts';
 import type { RunRecord } from '../../domain/procedure/runRecord.ts';
-import { QUANTITY_KEYS, type QuantityKey } from '../../domain/quantity/quantities.ts';
+import { QUANTITY_KEYS } from '../../domain/quantity/quantities.ts';
 import type { Obstacle } from '../../domain/schedule/obstacles.ts';
+import type { PastRun } from '../../domain/trend/pastRun.ts';
 import { day, id, instant, line, nothing, operation, optionalLine, words } from './operation.ts';
 import { minuteOfDay } from './workforce.ts';
 
@@ -274,19 +275,11 @@ export const visitOperations = {
     },
   }),
   'visits.getRun': operation({ access: 'signed-in', input: z.strictObject(runRef), output: runView }),
-  /** What was read on this appliance the last time it was worked on, for whoever services it to see; never a value of this run. */
-  'visits.getLastTime': operation({
+  /** What earlier visits read on this appliance, oldest first: to compare with, never a value of this run. */
+  'visits.getPast': operation({
     access: 'signed-in',
     input: z.strictObject({ runId: id }),
-    output: z.array(
-      z.strictObject({
-        quantity: z.enum(QUANTITY_KEYS as [QuantityKey, ...QuantityKey[]]),
-        point: z.string().nullable(),
-        valueOwn: z.number(),
-        comparator: z.enum(['=', '>', '<']),
-        measuredAt: instant,
-      }),
-    ),
+    output: z.array(z.custom<PastRun>(isObject)),
   }),
   /** Opens a step, or says which hold points stand in the way. The opened step is where a restart comes back to. */
   'visits.openStep': operation({

@@ -28,6 +28,7 @@ import { recordHandlers } from './recordHandlers.ts';
 import { registrationHandlers } from './registrationHandlers.ts';
 import { runHandlers } from './runHandlers.ts';
 import { serviceDueHandlers } from './serviceDueHandlers.ts';
+import { serviceHandlers } from './serviceHandlers.ts';
 import { sheetHandlers } from './sheetHandlers.ts';
 import { siteHandlers } from './siteHandlers.ts';
 import { travelHandlers } from './travelHandlers.ts';
@@ -56,6 +57,7 @@ export const handlers: Handlers<OperationName> = {
   ...registrationHandlers,
   ...deadlineHandlers,
   ...serviceDueHandlers,
+  ...serviceHandlers,
   ...coverageHandlers,
   ...messageHandlers,
   ...recallHandlers,

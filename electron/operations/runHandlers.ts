@@ -6,7 +6,6 @@ import {
   isStepOpened,
   listAnswers,
   listOpenedSteps,
-  listReadingsBefore,
   readRunRecord,
 } from '../../db/runs.ts';
 import { attachmentLinks, runAnswers, runSteps, runs, signOffs } from '../../db/schema/index.ts';
@@ -15,19 +14,18 @@ import { findVisit } from '../../db/visits.ts';
 import { failedTest } from '../../domain/procedure/failedTest.ts';
 import type { StepItem } from '../../domain/procedure/modelSheet.ts';
 import { ADVICE_ANSWER } from '../../domain/procedure/progress/findingsByItem.ts';
-import { isQuantityKey } from '../../domain/quantity/quantities.ts';
 import { beginVisit, returnTripOf } from './beginVisit.ts';
 import { actorOf, fail, type Handlers, notFound } from './handler.ts';
 import { listRunPeople } from './licensing.ts';
 import { requireLicensedFor, requireOpenItem, requireOpenRun, requireWhoDidIt } from './runGuards.ts';
-import { findStep, loadRun, readRunState } from './runState.ts';
+import { findStep, loadRun, readPast, readRunState } from './runState.ts';
 import { readVisitRows } from './visitRows.ts';
 
 export const runHandlers: Handlers<
   | 'visits.begin'
   | 'visits.beginReturn'
   | 'visits.getRun'
-  | 'visits.getLastTime'
+  | 'visits.getPast'
   | 'visits.openStep'
   | 'visits.answer'
   | 'visits.attachPhoto'
@@ -73,17 +71,7 @@ export const runHandlers: Handlers<
     };
   },
 
-  'visits.getLastTime': (input, context) => {
-    const { run, job } = loadRun(context.db, input.runId);
-    const last = new Map(
-      listReadingsBefore(context.db, run, job.applianceId).map((row) => [`${row.quantity} ${row.point}`, row]),
-    );
-    return [...last.values()].flatMap(({ quantity, point, valueOwn, comparator, measuredAt }) =>
-      valueOwn === null || !isQuantityKey(quantity)
-        ? []
-        : [{ quantity, point, valueOwn, comparator: comparator as '=' | '>' | '<', measuredAt }],
-    );
-  },
+  'visits.getPast': (input, context) => [...readPast(context.db, loadRun(context.db, input.runId))],
 
   'visits.openStep': (input, context) => {
     const loaded = requireOpenRun(context.db, input);

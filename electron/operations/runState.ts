@@ -1,9 +1,12 @@
 /** A run with what the domain says of it: findings and progress are computed each time, never stored. */
 
+import { findPlacement } from '../../db/appliances.ts';
 import type { ReadableDb } from '../../db/openStore.ts';
+import { listPastRuns } from '../../db/pastRuns.ts';
 import { findLastMakeSafeClosedAt, findRun, type RunRow, readRunRecord } from '../../db/runs.ts';
 import type { jobs } from '../../db/schema/index.ts';
 import { getRevisionById } from '../../db/sheets.ts';
+import { findSite } from '../../db/sites.ts';
 import { findVisit } from '../../db/visits.ts';
 import type { Finding } from '../../domain/judgement/finding.ts';
 import { judgeRun } from '../../domain/judgement/judgeRun.ts';
@@ -12,6 +15,7 @@ import { runProgress } from '../../domain/procedure/progress.ts';
 import type { ProgressPerson, RunProgress, StepList } from '../../domain/procedure/progressTypes.ts';
 import type { RunRecord } from '../../domain/procedure/runRecord.ts';
 import { stepListOf } from '../../domain/procedure/stepListOf.ts';
+import type { PastRun } from '../../domain/trend/pastRun.ts';
 import { notFound } from './handler.ts';
 import { listRunPeople } from './licensing.ts';
 
@@ -47,7 +51,12 @@ export function readRunState(db: ReadableDb, runId: string, visitId: string, now
   const visit = findVisit(db, visitId) ?? notFound('visits', visitId);
   const record = readRunRecord(db, loaded.run, loaded.job);
   const people = listRunPeople(db, record, visit.plannedOn);
-  const findings = judgeRun({ record, sheet: loaded.sheet, reopenedAt: loaded.run.reopenedAt });
+  const findings = judgeRun({
+    record,
+    sheet: loaded.sheet,
+    reopenedAt: loaded.run.reopenedAt,
+    past: readPast(db, loaded),
+  });
   const progress = runProgress({
     sheet: loaded.sheet,
     steps: loaded.steps,
@@ -59,6 +68,14 @@ export function readRunState(db: ReadableDb, runId: string, visitId: string, now
     now,
   });
   return { ...loaded, record, people, findings, progress };
+}
+
+/** What this run is held against: a startup is where comparing begins. */
+export function readPast(db: ReadableDb, { run, job }: Pick<LoadedRun, 'run' | 'job'>): readonly PastRun[] {
+  if (job.kind === 'startup') return [];
+  const siteId = findPlacement(db, job.applianceId)?.siteId;
+  const timeZone = siteId === undefined ? undefined : findSite(db, siteId)?.timeZone;
+  return listPastRuns(db, job.applianceId, timeZone ?? 'UTC', run.startedAt);
 }
 
 export function stepsOf(loaded: Pick<LoadedRun, 'sheet' | 'steps'>): readonly SheetStep[] {

@@ -19,6 +19,7 @@ import { useAct } from '../operations/useAct.ts';
 import { useOperation } from '../operations/useOperation.ts';
 import { RouteLink } from '../RouteLink.tsx';
 import { Thumbnail } from '../run/items/Thumbnail.tsx';
+import { TrendsPanel } from '../service/TrendsPanel.tsx';
 import { historyWords } from './historyWords.ts';
 
 type History = OutputOf<'history.get'>;
@@ -41,6 +42,7 @@ export function HistoryScreen({ applianceId }: { readonly applianceId: string })
           <>
             <Owners history={history} />
             <ClaimsPanel applianceId={applianceId} />
+            <TrendsPanel applianceId={applianceId} />
             <Timeline entries={history.entries} />
           </>
         )}

@@ -4,11 +4,11 @@ import { useCallback, useEffect, useLayoutEffect, useMemo, useRef, useState } fr
 import { flushSync } from 'react-dom';
 import type { SheetStep } from '../../domain/procedure/modelSheet.ts';
 import type { ItemAddress } from '../../domain/procedure/progressTypes.ts';
+import type { PastRun } from '../../domain/trend/pastRun.ts';
 import type { InputOf, ReplyOf } from '../../electron/contract/index.ts';
 import type { RunView } from '../../electron/contract/visits.ts';
 import { useAppStatus, useSignedIn, useUnitSystem } from '../operations/AppStatus.tsx';
 import { useCore } from '../operations/CoreAccess.tsx';
-import { useOperation } from '../operations/useOperation.ts';
 import { hashFor } from '../route.ts';
 import { useUnsaved } from '../shell/LeaveGuard.tsx';
 import { analyseRun, judgeView, type RunAnalysis } from './analyseRun.ts';
@@ -33,12 +33,19 @@ import { StopLayer } from './stop/StopLayer.tsx';
 import { useMakeSafes } from './stop/useMakeSafes.ts';
 import { wordSource } from './words/wordSource.ts';
 
-const NOTHING_BEFORE: RunContextValue['lastTime'] = [];
-
 /** In place of a step's key in the address: the list of what is open before leaving. */
 export const LEAVING = '~leaving';
 
-export function Run({ view: asked, stepKey }: { readonly view: RunView; readonly stepKey: string | null }) {
+export function Run({
+  view: asked,
+  past,
+  stepKey,
+}: {
+  readonly view: RunView;
+  /** Earlier visits to the same appliance, oldest first. */
+  readonly past: readonly PastRun[];
+  readonly stepKey: string | null;
+}) {
   const [view, showView] = useNewestView(asked);
   const { visitId, runId } = view;
   const core = useCore();
@@ -48,7 +55,7 @@ export function Run({ view: asked, stepKey }: { readonly view: RunView; readonly
   const { today } = useAppStatus();
   const makeSafes = useMakeSafes(view);
   const now = useNow(1000);
-  const findings = useMemo(() => judgeView(view), [view]);
+  const findings = useMemo(() => judgeView(view, past), [view, past]);
   const analysis = useMemo(
     () => analyseRun(view, findings, { now, firingReleasedAt: makeSafes.lastClosedAt }),
     [view, findings, now, makeSafes.lastClosedAt],
@@ -59,9 +66,6 @@ export function Run({ view: asked, stepKey }: { readonly view: RunView; readonly
   const [active, setActive] = useState<ItemAddress | null>(() => whereToResume(view, analysis, stepKey));
   const unsaved = useUnsavedBoxes(() => draftsLeftOver(runId, analysis.steps));
   const instruments = useInstruments(view.record.instruments, today);
-  const isStartup = view.record.kind === 'startup';
-  const before = useOperation('visits.getLastTime', { runId }, { isWanted: !isStartup });
-  const lastTime = before.state === 'ready' ? before.value : NOTHING_BEFORE;
   const [measuredById, chooseMeasuredBy] = useState(signedIn.staffId);
   const [keysTooEarly, setKeysTooEarly] = useState('');
   const [isTakingIn, setIsTakingIn] = useState(false);
@@ -123,8 +127,8 @@ export function Run({ view: asked, stepKey }: { readonly view: RunView; readonly
   const goToLeaving = useCallback(() => show(latest.current.active, true), [show]);
   const analyseNow = useCallback((): RunAnalysis => {
     const { view: shown, releasedAt } = latest.current;
-    return analyseRun(shown, judgeView(shown), { now: new Date().toISOString(), firingReleasedAt: releasedAt });
-  }, []);
+    return analyseRun(shown, judgeView(shown, past), { now: new Date().toISOString(), firingReleasedAt: releasedAt });
+  }, [past]);
   const goToStep = useCallback(
     (wanted: string) => {
       const address = itemToOpen(analyseNow().progress, wanted);
@@ -235,7 +239,7 @@ export function Run({ view: asked, stepKey }: { readonly view: RunView; readonly
       takeIn: () => setIsTakingIn(true),
       unsaved,
       instruments,
-      lastTime,
+      past,
       measuredById,
       chooseMeasuredBy,
     }),
@@ -257,7 +261,7 @@ export function Run({ view: asked, stepKey }: { readonly view: RunView; readonly
       makeSafes.open,
       unsaved,
       instruments,
-      lastTime,
+      past,
       measuredById,
     ],
   );

@@ -5,6 +5,7 @@ import type { SheetStep } from '../../domain/procedure/modelSheet.ts';
 import { runProgress } from '../../domain/procedure/progress.ts';
 import type { RunProgress } from '../../domain/procedure/progressTypes.ts';
 import { stepListOf } from '../../domain/procedure/stepListOf.ts';
+import type { PastRun } from '../../domain/trend/pastRun.ts';
 import type { RunView } from '../../electron/contract/visits.ts';
 
 export type RunAnalysis = {
@@ -13,8 +14,11 @@ export type RunAnalysis = {
   readonly progress: RunProgress;
 };
 
-export function judgeView(view: Pick<RunView, 'record' | 'sheet' | 'reopenedAt'>): readonly Finding[] {
-  return judgeRun({ record: view.record, sheet: view.sheet, reopenedAt: view.reopenedAt });
+export function judgeView(
+  view: Pick<RunView, 'record' | 'sheet' | 'reopenedAt'>,
+  past: readonly PastRun[] = [],
+): readonly Finding[] {
+  return judgeRun({ record: view.record, sheet: view.sheet, reopenedAt: view.reopenedAt, past });
 }
 
 export function analyseRun(

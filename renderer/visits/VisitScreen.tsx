@@ -21,6 +21,7 @@ import { useAct } from '../operations/useAct.ts';
 import { useOperation } from '../operations/useOperation.ts';
 import { RouteLink } from '../RouteLink.tsx';
 import { goTo } from '../route.ts';
+import { ServiceDueWords } from '../service/ServiceDueWords.tsx';
 import { Shortcut } from '../shortcuts/Shortcut.tsx';
 import { HandoverSheet } from './HandoverSheet.tsx';
 import { SealPanel } from './SealPanel.tsx';
@@ -169,6 +170,13 @@ function Visit({ visit }: { readonly visit: VisitRow }) {
             { label: 'Open', cell: (job) => <MakeSafeCount count={job.openMakeSafes} /> },
           ]}
         />
+        {visit.jobs
+          .filter(({ kind }) => kind === 'service')
+          .map(({ jobId, applianceId, serial }) => (
+            <p key={jobId} style={{ margin: 0 }}>
+              {serial}: <ServiceDueWords applianceId={applianceId} of="next" />
+            </p>
+          ))}
       </Panel>
       {visit.jobs.some(({ runId }) => runId !== null) ? (
         <Panel title="For the people who live there">

@@ -3,6 +3,7 @@
  * the key of an item; a name it has come up with since still reads as words.
  */
 import { isQuantityKey } from '../../../domain/quantity/quantities.ts';
+import { isTrendQuantity, SYMPTOMS, TREND_LABELS } from '../../../domain/trend/symptoms.ts';
 import type { PacketView } from './packetView.ts';
 import { pointText, readingLabel } from './packetWords.ts';
 import { asWords, quantityLabel } from './quantityText.ts';
@@ -14,12 +15,21 @@ export function subjectWords(about: Subject, view: PacketView): string {
   // A relation's points may hold hyphens themselves; its formula says it in words.
   if (kind === 'relation') return about.formula ?? quantityLabel(name);
   const { firingPoints } = view.record.sheet;
+  if (kind === 'symptom' || kind === 'drift') {
+    const where = pointText(point, firingPoints);
+    const moved = SYMPTOMS.find((symptom) => symptom.key === name)?.label ?? driftWords(name);
+    return where === null ? moved : `${moved}, ${where.toLowerCase()}`;
+  }
   if (isQuantityKey(name)) return `${readingLabel(name, point, firingPoints)}${KIND_WORDS[kind] ?? ''}`;
   const item = kind === '' ? view.itemOf(name) : undefined;
   const words = item?.label ?? NAMES[name] ?? asWords(name);
   const where = pointText(point, firingPoints);
   const full = where === null ? words : `${words}, ${where.toLowerCase()}`;
   return kind === 'mistake' ? `Possible slip: ${full.toLowerCase()}` : full;
+}
+
+function driftWords(name: string): string {
+  return `Moved since last time: ${isTrendQuantity(name) ? TREND_LABELS[name] : asWords(name).toLowerCase()}`;
 }
 
 /** What the judgement adds to a quantity it looks at in one particular way. */

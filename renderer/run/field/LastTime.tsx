@@ -5,8 +5,8 @@ import { dayWords } from '../../kit/dayWords.ts';
 import { useRun } from '../state/RunContext.ts';
 
 export function LastTime({ quantity, point }: { readonly quantity: QuantityKey; readonly point: string | null }) {
-  const { lastTime, unitSystem } = useRun();
-  const last = lastTime.find((one) => one.quantity === quantity && one.point === point);
+  const { past, unitSystem } = useRun();
+  const last = past.at(-1)?.readings.findLast((one) => one.quantity === quantity && one.point === point);
   if (last === undefined) return null;
   const { text, unit } = formatQuantity(quantity, last.valueOwn, unitSystem);
   return (

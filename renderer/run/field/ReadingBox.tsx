@@ -50,7 +50,7 @@ export type ReadingBoxProps = {
 
 export function ReadingBox(props: ReadingBoxProps) {
   const { address, quantity, point, sample, label, size, isMain = false, detailPlace, onEnter, onLeaveOut } = props;
-  const { view, analysis, unitSystem, write, signedIn, instruments, measuredById } = useRun();
+  const { view, past, analysis, unitSystem, write, signedIn, instruments, measuredById } = useRun();
   const reading = standingReading(view.record.readings, address.itemKey, quantity, sample);
   const storedText = reading === undefined || reading.valueOwn === null ? '' : reading.typedText;
   const { unit, units, switchUnit } = useEntryUnit(
@@ -108,6 +108,7 @@ export function ReadingBox(props: ReadingBoxProps) {
     }
     return liveFindings(
       view,
+      past,
       {
         visitId: view.visitId,
         stepKey: address.stepKey,
@@ -137,6 +138,7 @@ export function ReadingBox(props: ReadingBoxProps) {
     instrumentId,
     measuredById,
     signedIn,
+    past,
   ]);
   const problem = parsed !== null && !parsed.ok ? parsed.error : null;
   const meanings = problem?.code === 'ambiguous' ? problem.meanings : [];

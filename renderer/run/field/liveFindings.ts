@@ -4,6 +4,7 @@ import { judgeReading } from '../../../domain/judgement/judgeReading.ts';
 import { heaviestVerdict, verdictRank } from '../../../domain/judgement/verdictRank.ts';
 import type { RecordedReading } from '../../../domain/procedure/runRecord.ts';
 import type { TypedValue } from '../../../domain/quantity/parseTyped.ts';
+import type { PastRun } from '../../../domain/trend/pastRun.ts';
 import type { RunView } from '../../../electron/contract/visits.ts';
 
 /** Not yet stored: it has no id of its own. */
@@ -11,6 +12,7 @@ export const TYPED_READING_ID = 'as-typed';
 
 export function liveFindings(
   view: Pick<RunView, 'record' | 'sheet' | 'reopenedAt'>,
+  past: readonly PastRun[],
   box: Omit<RecordedReading, 'readingId' | 'typedText' | 'typedUnit' | 'valueOwn' | 'comparator' | 'supersededById'>,
   typed: TypedValue,
 ): readonly Finding[] {
@@ -36,6 +38,7 @@ export function liveFindings(
       record: { ...view.record, readings: others },
       sheet: view.sheet,
       reopenedAt: view.reopenedAt,
+      past,
       reading,
     }),
   );

@@ -4,6 +4,7 @@ import type { ItemOf } from '../../../domain/procedure/modelSheet.ts';
 import type { ItemAddress } from '../../../domain/procedure/progressTypes.ts';
 import { FieldSaved } from '../../kit/FieldSaved.tsx';
 import { KeyHint } from '../../kit/KeyHint.tsx';
+import { ServiceDueWords } from '../../service/ServiceDueWords.tsx';
 import { timeOfDay } from '../clock/timeOfDay.ts';
 import { useField } from '../field/useField.ts';
 import { isAltKey } from '../focus/isAltKey.ts';
@@ -19,6 +20,7 @@ export function NoteItem({ item, address }: { readonly item: ItemOf<'note'>; rea
   const saveAnswer = useAnswerSave(here);
   const given = newestAnswer(view.record, item.key);
   const messageId = useId();
+  const { applianceId } = view.visit.jobs.find((job) => job.runId === view.runId) ?? {};
   const field = useField({
     address: here,
     box: 'note',
@@ -75,6 +77,11 @@ export function NoteItem({ item, address }: { readonly item: ItemOf<'note'>; rea
             The job says <b className="run-serial">{view.record.appliance.serial}</b>. Type what the plate says.
           </p>
         ) : null}
+        {item.holds === 'date' && item.meets.includes(NEXT_SERVICE) && applianceId !== undefined ? (
+          <p className="run-card-hint">
+            <ServiceDueWords applianceId={applianceId} of={view.record.kind === 'service' ? 'if-done-today' : 'next'} />
+          </p>
+        ) : null}
         {meanings.map((meaning, index) => (
           <button key={meaning} type="button" className="run-button" onClick={() => take(meaning)}>
             <KeyHint keys={`Alt+${index + 1}`} /> {dayInWords(meaning)}
@@ -84,6 +91,9 @@ export function NoteItem({ item, address }: { readonly item: ItemOf<'note'>; rea
     </div>
   );
 }
+
+/** The demand of practice that the day of the next service is written down. */
+const NEXT_SERVICE = '2.0/annual-service';
 
 const PLACEHOLDERS = { text: '', time: '14:32', date: '4 July 2026' } as const;
 

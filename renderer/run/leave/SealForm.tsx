@@ -2,6 +2,7 @@
 import { useState } from 'react';
 import { FieldSaved, type SaveState } from '../../kit/FieldSaved.tsx';
 import { RouteLink } from '../../RouteLink.tsx';
+import { ServiceDueWords } from '../../service/ServiceDueWords.tsx';
 import { useRun } from '../state/RunContext.ts';
 import { saveErrorWords } from '../words/saveErrorWords.ts';
 
@@ -36,6 +37,11 @@ export function SealForm() {
       ) : (
         <p>
           Sealed. Fingerprint <code className="run-fingerprint">{view.sealedSha256}</code>
+        </p>
+      )}
+      {job === undefined || view.sealedSha256 === null ? null : (
+        <p>
+          <ServiceDueWords applianceId={job.applianceId} of="next" />
         </p>
       )}
       <div className="run-box-row">

@@ -5,6 +5,7 @@ import { VerdictMark } from '../../kit/VerdictMark.tsx';
 import { useRun } from '../state/RunContext.ts';
 import { shownVerdict } from '../words/shownVerdict.ts';
 import { ComputedValues } from './ComputedValues.tsx';
+import { EarlierVisits } from './EarlierVisits.tsx';
 import { FindingsOfStep } from './FindingsOfStep.tsx';
 import { FiringPointChart } from './FiringPointChart.tsx';
 import { stepFindings } from './stepFindings.ts';
@@ -35,6 +36,7 @@ export function SidePanel() {
       </button>
       <div className="run-side-content">
         <FindingsOfStep findings={findings} />
+        <EarlierVisits step={step} />
         {isCombustion ? <FiringPointChart /> : null}
         <ComputedValues findings={findings} />
       </div>

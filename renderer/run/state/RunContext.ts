@@ -2,8 +2,9 @@
 import { createContext, useContext } from 'react';
 import type { ItemAddress } from '../../../domain/procedure/progressTypes.ts';
 import type { UnitSystem } from '../../../domain/quantity/preferredUnit.ts';
+import type { PastRun } from '../../../domain/trend/pastRun.ts';
 import type { Person } from '../../../electron/contract/app.ts';
-import type { InputOf, OperationName, OutputOf, ReplyOf } from '../../../electron/contract/index.ts';
+import type { InputOf, OperationName, ReplyOf } from '../../../electron/contract/index.ts';
 import type { RunView } from '../../../electron/contract/visits.ts';
 import type { RunAnalysis } from '../analyseRun.ts';
 import type { Instruments } from '../instruments/useInstruments.ts';
@@ -44,8 +45,8 @@ export type RunContextValue = {
   readonly takeIn: () => void;
   readonly unsaved: UnsavedBoxes;
   readonly instruments: Instruments;
-  /** Readings of the visit before, when this one is not the startup. */
-  readonly lastTime: OutputOf<'visits.getLastTime'>;
+  /** Earlier visits to the same appliance, oldest first; none when this is the startup. */
+  readonly past: readonly PastRun[];
   /** Who reads the instrument, unless said otherwise. */
   readonly measuredById: string;
   readonly chooseMeasuredBy: (staffId: string) => void;

@@ -2,6 +2,7 @@
 import type { Finding } from '../../../domain/judgement/finding.ts';
 import type { Basis, ModelSheet } from '../../../domain/procedure/modelSheet.ts';
 import { isQuantityKey, type QuantityKey, quantitySpec } from '../../../domain/quantity/quantities.ts';
+import { isTrendQuantity, SYMPTOMS, TREND_LABELS } from '../../../domain/trend/symptoms.ts';
 import { pointWords } from './pointWords.ts';
 import { isSuggestionCode, suggestionQuestion } from './suggestionWords.ts';
 
@@ -13,9 +14,23 @@ export function subjectWords(finding: Pick<Finding, 'subject'>, sheet: Pick<Mode
   if (relation !== null && isQuantityKey(relation[1] ?? '')) {
     return `${quantitySpec(relation[1] as QuantityKey).label}: ${relation[2]?.replace('-', ' minus ').replaceAll('-', ' ')}`;
   }
+  const [, kind, moved, at] = /^(symptom|drift):([^@]+)(?:@(.+))?$/.exec(finding.subject) ?? [];
+  if (kind !== undefined && moved !== undefined) {
+    const where = at === undefined ? '' : `, ${pointWords(at, sheet).toLowerCase()}`;
+    return `${kind === 'symptom' ? symptomLabel(moved) : `Moved since last time: ${trendLabel(moved)}`}${where}`;
+  }
   const [, what = finding.subject, point] = /^(?:[a-z-]+:)?([^@]+)(?:@(.+))?$/.exec(finding.subject) ?? [];
   const name = isQuantityKey(what) ? quantitySpec(what).label : sentence(what);
   return point === undefined ? name : `${name}, ${pointWords(point, sheet).toLowerCase()}`;
+}
+
+/** A symptom or quantity of a record made with another edition of the table still reads as words. */
+export function symptomLabel(key: string): string {
+  return SYMPTOMS.find((symptom) => symptom.key === key)?.label ?? sentence(key);
+}
+
+function trendLabel(key: string): string {
+  return isTrendQuantity(key) ? TREND_LABELS[key] : sentence(key);
 }
 
 /** Who asks for it: `sheet (maker): table 4`, `safety ceiling: …`, `common practice: …`. */

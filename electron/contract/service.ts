@@ -1,0 +1,41 @@
+/** The years of one appliance: what its visits read, and when it is next due. */
+import { z } from 'zod';
+import type { Derivation } from '../../domain/coverage/derivation.ts';
+import type { SheetLimit } from '../../domain/procedure/modelSheet.ts';
+import { SURENESSES } from '../../domain/service/serviceRule.ts';
+import type { PastRun } from '../../domain/trend/pastRun.ts';
+import { day, id, operation } from './operation.ts';
+
+const derivation = z.custom<Derivation>(isObject);
+const due = z.strictObject({ due: derivation, latest: derivation });
+
+export const serviceOperations = {
+  /** What every visit read, oldest first, with the limits of the sheet as it is now. */
+  'service.getTrends': operation({
+    access: 'signed-in',
+    input: z.strictObject({ applianceId: id }),
+    output: z.strictObject({
+      runs: z.array(z.custom<PastRun>(isObject)),
+      firingPoints: z.array(z.strictObject({ key: z.string(), label: z.string() })),
+      limits: z.array(z.custom<SheetLimit>(isObject)),
+      sheetTitle: z.string().nullable(),
+    }),
+  }),
+  /** The next service and why then; and the one after, if it were done today. Null: no date to count from is on file. */
+  'service.getDue': operation({
+    access: 'signed-in',
+    input: z.strictObject({ applianceId: id }),
+    output: z.strictObject({
+      today: day,
+      /** The last one that was finished. */
+      lastOn: day.nullable(),
+      next: due.nullable(),
+      ifDoneToday: due.nullable(),
+      sureness: z.enum(SURENESSES).nullable(),
+    }),
+  }),
+} as const;
+
+function isObject(value: unknown): boolean {
+  return typeof value === 'object' && value !== null;
+}

@@ -1,0 +1,53 @@
+/** The years of one appliance, for its history and for whoever services it. */
+import { findAppliance, findPlacement } from '../../db/appliances.ts';
+import { readDueFacts } from '../../db/dues/readDueFacts.ts';
+import { listPastRuns } from '../../db/pastRuns.ts';
+import { findNewestRevision } from '../../db/sheets.ts';
+import { findSite } from '../../db/sites.ts';
+import type { DueFacts } from '../../domain/coverage/applianceDues.ts';
+import { dayAt } from '../../domain/coverage/dayAt.ts';
+import type { ModelSheet } from '../../domain/procedure/modelSheet.ts';
+import { serviceAnchorOf, surenessOf } from '../../domain/service/serviceRule.ts';
+import { dueDerivation, latestDerivation, serviceSchedule } from '../../domain/service/serviceSchedule.ts';
+import { type HandlerContext, type Handlers, notFound } from './handler.ts';
+
+export const serviceHandlers: Handlers<'service.getTrends' | 'service.getDue'> = {
+  'service.getTrends': (input, context) => {
+    const appliance = findAppliance(context.db, input.applianceId) ?? notFound('appliances', input.applianceId);
+    const revision = appliance.sheetId === null ? undefined : findNewestRevision(context.db, appliance.sheetId);
+    const sheet = revision === undefined ? null : (revision.body as ModelSheet);
+    return {
+      runs: [...listPastRuns(context.db, appliance.id, timeZoneOf(context, appliance.id), null)],
+      firingPoints: sheet?.firingPoints.map(({ key, label }) => ({ key, label })) ?? [],
+      limits: sheet === null ? [] : [...sheet.limits],
+      sheetTitle: sheet?.title ?? null,
+    };
+  },
+
+  'service.getDue': (input, context) => {
+    const [source] = readDueFacts(context.store.raw, [input.applianceId], context.now);
+    if (source === undefined) return notFound('appliances', input.applianceId);
+    const { serviceRule, dates, servicesOn } = source.facts;
+    const today = dayAt(source.timeZone, context.now);
+    const anchor = serviceAnchorOf(serviceRule, dates, servicesOn);
+    return {
+      today,
+      lastOn: servicesOn.toSorted().at(-1) ?? null,
+      next: nextOf(source.facts, servicesOn),
+      ifDoneToday: nextOf(source.facts, [...servicesOn, today]),
+      sureness: anchor === null ? null : surenessOf(serviceRule, anchor),
+    };
+  },
+};
+
+function nextOf({ serviceRule, dates }: Pick<DueFacts, 'serviceRule' | 'dates'>, servicesOn: readonly string[]) {
+  const anchor = serviceAnchorOf(serviceRule, dates, servicesOn);
+  if (anchor === null) return null;
+  const { next } = serviceSchedule(serviceRule, anchor, servicesOn);
+  return { due: dueDerivation(next, anchor), latest: latestDerivation(next, anchor) };
+}
+
+function timeZoneOf(context: HandlerContext, applianceId: string): string {
+  const siteId = findPlacement(context.db, applianceId)?.siteId;
+  return (siteId === undefined ? undefined : findSite(context.db, siteId)?.timeZone) ?? 'UTC';
+}
