@@ -342,6 +342,29 @@ export const firingPointMarks = sqliteTable(
   (t) => [index('firing_point_marks_by_run').on(t.runId)],
 );
 
+/** When it locked out, as told or as the control remembers it. One written down by mistake is removed, and stays on file. */
+export const runLockouts = sqliteTable(
+  'run_lockouts',
+  {
+    id: primaryId(),
+    runId: text('run_id')
+      .notNull()
+      .references(() => runs.id, { onDelete: 'restrict' }),
+    itemKey: text('item_key').notNull(),
+    happenedAt: instant('happened_at').notNull(),
+    code: text('code'),
+    outdoorTypedText: text('outdoor_typed_text'),
+    outdoorTypedUnit: text('outdoor_typed_unit'),
+    outdoorC: real('outdoor_c'),
+    byId: text('by_id')
+      .notNull()
+      .references(() => staff.id, { onDelete: 'restrict' }),
+    recordedAt: instant('recorded_at').notNull(),
+    removedAt: instant('removed_at'),
+  },
+  (t) => [index('run_lockouts_by_run').on(t.runId)],
+);
+
 export const signOffs = sqliteTable(
   'sign_offs',
   {
@@ -435,6 +458,17 @@ export const fittedParts = sqliteTable(
     serial: text('serial'),
     fittedOn: day('fitted_on').notNull(),
     coverFrom: day('cover_from'),
+    /** On which run, in answer to which item, and which of its sheet's parts; null: noted down without one. */
+    runId: text('run_id').references(() => runs.id, { onDelete: 'restrict' }),
+    itemKey: text('item_key'),
+    partKey: text('part_key'),
+    recordedById: text('recorded_by_id').references(() => staff.id, { onDelete: 'restrict' }),
+    recordedAt: instant('recorded_at'),
+    removedAt: instant('removed_at'),
   },
-  (t) => [index('fitted_parts_by_appliance').on(t.applianceId), isDay('fitted_parts_on', t.fittedOn)],
+  (t) => [
+    index('fitted_parts_by_appliance').on(t.applianceId),
+    index('fitted_parts_by_run').on(t.runId),
+    isDay('fitted_parts_on', t.fittedOn),
+  ],
 );

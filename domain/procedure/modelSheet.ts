@@ -95,6 +95,8 @@ const onlyFor = z.strictObject({
   emitters: z.array(emitter).min(1).optional(),
   /** An earlier item of the same list was answered with one of these values. */
   answer: z.strictObject({ item: key, is: z.array(key).min(1) }).optional(),
+  /** A part was changed on this run after which the sheet wants a new tuning run, or a new baseline. */
+  changedPart: z.enum(['needs-tuning', 'new-baseline']).optional(),
 });
 
 const itemBase = {
@@ -133,6 +135,10 @@ const chooseItem = z.strictObject({
         outcome: z.enum(['fine', 'finding', 'stop']).default('fine'),
         /** With `stop`: everybody leaves the building before anything else is done or typed. */
         leaveFirst: z.boolean().optional(),
+        /** The fault stays open: the visit may end as one to be come back to, never as finished. */
+        staysOpen: z.boolean().optional(),
+        /** Something was adjusted: what was read at the firing points before this answer is history, and is read again. */
+        readAgain: z.boolean().optional(),
       }),
     )
     .min(2),
@@ -182,6 +188,12 @@ const tuningItem = z.strictObject({
   basis,
 });
 
+/** Which of the sheet's parts were changed on this run, each with its number; none is an answer too. */
+const partsItem = z.strictObject({ ...itemBase, kind: z.literal('parts') });
+
+/** Lockouts since the last visit, each with when it was and how cold it was outside; none is an answer too. */
+const lockoutsItem = z.strictObject({ ...itemBase, kind: z.literal('lockouts') });
+
 const photoItem = z.strictObject({ ...itemBase, kind: z.literal('photo') });
 
 /** A proof that somebody other than the one who did the work must give. */
@@ -201,6 +213,8 @@ export const stepItem = z.discriminatedUnion('kind', [
   seriesItem,
   holdItem,
   tuningItem,
+  partsItem,
+  lockoutsItem,
   photoItem,
   witnessItem,
   signOffItem,
@@ -222,6 +236,18 @@ const step = z.strictObject({
   items: z.array(stepItem).min(1),
 });
 export type SheetStep = z.infer<typeof step>;
+
+/** A part that can be changed, and what the maker wants done after it. */
+const part = z.strictObject({
+  key,
+  label: text,
+  /** A new tuning run before the appliance is left. */
+  needsTuning: z.boolean(),
+  /** What was read before the change says nothing about what is read after it. */
+  newBaseline: z.boolean(),
+  basis,
+});
+export type SheetPart = z.infer<typeof part>;
 
 const altitudeRule = z.discriminatedUnion('method', [
   z.strictObject({ method: z.literal('not-on-sheet') }),
@@ -344,6 +370,10 @@ export const modelSheet = z.strictObject({
   }),
   startup: z.array(step).min(1),
   service: z.array(step).default([]),
+  /** Absent: a repair walks the service. */
+  repair: z.array(step).optional(),
+  /** Absent: no part is said to want anything. */
+  parts: z.array(part).optional(),
   cover: cover.nullable(),
 });
 export type ModelSheet = z.infer<typeof modelSheet>;

@@ -64,6 +64,29 @@ export type RecordedTuning = {
   readonly interruptedReason: string | null;
 };
 
+export type RecordedPart = {
+  readonly itemKey: string;
+  /** Of the sheet's list. */
+  readonly partKey: string;
+  readonly partNumber: string;
+  readonly serial: string | null;
+  readonly byId: string;
+  readonly at: string;
+};
+
+export type RecordedLockout = {
+  readonly itemKey: string;
+  readonly happenedAt: string;
+  /** As the display showed it; null: nobody saw it. */
+  readonly code: string | null;
+  readonly outdoorTypedText: string | null;
+  readonly outdoorTypedUnit: string | null;
+  /** null: nobody knows. */
+  readonly outdoorC: number | null;
+  readonly byId: string;
+  readonly at: string;
+};
+
 export type RecordedPhoto = {
   readonly itemKey: string;
   readonly attachmentId: string;
@@ -133,6 +156,9 @@ export type RunRecord = {
   readonly readings: readonly RecordedReading[];
   readonly holds: readonly RecordedHold[];
   readonly tunings: readonly RecordedTuning[];
+  /** Absent: of a record made before they were kept. */
+  readonly parts?: readonly RecordedPart[];
+  readonly lockouts?: readonly RecordedLockout[];
   readonly photos: readonly RecordedPhoto[];
   readonly firingPoints: readonly RecordedFiringPoint[];
   readonly signOffs: readonly RecordedSignOff[];
