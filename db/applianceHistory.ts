@@ -43,7 +43,11 @@ export function findClaim(db: ReadableDb, claimId: string): ClaimRecord | undefi
 }
 
 export function listFittedParts(db: ReadableDb, applianceId: string): readonly (typeof fittedParts.$inferSelect)[] {
-  return db.select().from(fittedParts).where(eq(fittedParts.applianceId, applianceId)).all();
+  return db
+    .select()
+    .from(fittedParts)
+    .where(and(eq(fittedParts.applianceId, applianceId), isNull(fittedParts.removedAt)))
+    .all();
 }
 
 export function listDocumentsOfAppliance(db: ReadableDb, applianceId: string) {

@@ -1,7 +1,7 @@
 /** What earlier runs read on one appliance, as a later visit is held against it. */
 import { and, asc, eq, inArray, isNotNull, isNull, lt } from 'drizzle-orm';
 import { dayAt } from '../domain/coverage/dayAt.ts';
-import type { FuelKey } from '../domain/procedure/modelSheet.ts';
+import type { FuelKey, ModelSheet } from '../domain/procedure/modelSheet.ts';
 import type { RecordedReading } from '../domain/procedure/runRecord.ts';
 import type { QuantityKey } from '../domain/quantity/quantities.ts';
 import { isQuantityKey } from '../domain/quantity/quantities.ts';
@@ -9,7 +9,8 @@ import type { PastReading, PastRun } from '../domain/trend/pastRun.ts';
 import { plusMinusOfInstrument } from '../domain/trend/plusMinusOfInstrument.ts';
 import type { ReadableDb } from './openStore.ts';
 import { listInstruments } from './people.ts';
-import { jobs, readings, runs } from './schema/index.ts';
+import { fittedParts, jobs, readings, runs } from './schema/index.ts';
+import { getRevisionById } from './sheets.ts';
 
 /** Oldest first. Without `before`: all there are. */
 export function listPastRuns(
@@ -45,6 +46,10 @@ export function listPastRuns(
       .all(),
     (row) => row.runId,
   );
+  const newBaselines = runsWithNewBaseline(
+    db,
+    earlier.map(({ run }) => run),
+  );
   return earlier.flatMap(({ run, kind }) => {
     const rows = read.get(run.id) ?? [];
     const [first] = rows;
@@ -56,11 +61,36 @@ export function listPastRuns(
         kind: kind as PastRun['kind'],
         on: dayAt(timeZone, run.startedAt),
         fuel: run.fuel as FuelKey,
-        startsBaseline: kind === 'startup',
+        startsBaseline: kind === 'startup' || newBaselines.has(run.id),
         readings: lastSamples(rows).flatMap((row) => toPastReading(row, instruments) ?? []),
       },
     ];
   });
+}
+
+/** By what each run's own sheet says of the parts that were changed on it. */
+function runsWithNewBaseline(db: ReadableDb, earlier: readonly (typeof runs.$inferSelect)[]): ReadonlySet<string> {
+  const changed = db
+    .select({ runId: fittedParts.runId, partKey: fittedParts.partKey })
+    .from(fittedParts)
+    .where(
+      and(
+        inArray(
+          fittedParts.runId,
+          earlier.map((run) => run.id),
+        ),
+        isNull(fittedParts.removedAt),
+      ),
+    )
+    .all();
+  const sheetOf = new Map(earlier.map((run) => [run.id, run.sheetRevisionId]));
+  return new Set(
+    changed.flatMap(({ runId, partKey }) => {
+      if (runId === null) return [];
+      const sheet = getRevisionById(db, sheetOf.get(runId) ?? '').body as ModelSheet;
+      return sheet.parts?.some((part) => part.key === partKey && part.newBaseline) === true ? [runId] : [];
+    }),
+  );
 }
 
 type ReadingRow = typeof readings.$inferSelect;

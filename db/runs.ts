@@ -11,11 +11,13 @@ import {
   attachmentLinks,
   attachments,
   firingPointMarks,
+  fittedParts,
   jobs,
   makeSafes,
   readings,
   runAnswers,
   runHolds,
+  runLockouts,
   runSteps,
   runs,
   runTunings,
@@ -180,6 +182,14 @@ export function findSignOff(db: ReadableDb, runId: string, itemKey: string): typ
     .get();
 }
 
+export function findFittedPart(db: ReadableDb, id: string): typeof fittedParts.$inferSelect | undefined {
+  return db.select().from(fittedParts).where(eq(fittedParts.id, id)).get();
+}
+
+export function findLockout(db: ReadableDb, id: string): typeof runLockouts.$inferSelect | undefined {
+  return db.select().from(runLockouts).where(eq(runLockouts.id, id)).get();
+}
+
 export function findPhotoLink(
   db: ReadableDb,
   runId: string,
@@ -309,6 +319,38 @@ export function readRunRecord(db: ReadableDb, run: RunRow, job: typeof jobs.$inf
       interruptedAt: row.interruptedAt,
       interruptedReason: row.interruptedReason,
     })),
+    parts: db
+      .select()
+      .from(fittedParts)
+      .where(and(eq(fittedParts.runId, run.id), isNull(fittedParts.removedAt)))
+      .orderBy(asc(fittedParts.recordedAt), AS_STORED)
+      .all()
+      .map((row) => ({
+        rowId: row.id,
+        itemKey: row.itemKey ?? '',
+        partKey: row.partKey ?? '',
+        partNumber: row.partNumber,
+        serial: row.serial,
+        byId: row.recordedById ?? '',
+        at: row.recordedAt ?? run.startedAt,
+      })),
+    lockouts: db
+      .select()
+      .from(runLockouts)
+      .where(and(eq(runLockouts.runId, run.id), isNull(runLockouts.removedAt)))
+      .orderBy(asc(runLockouts.happenedAt), AS_STORED)
+      .all()
+      .map(({ id, itemKey, happenedAt, code, outdoorTypedText, outdoorTypedUnit, outdoorC, byId, recordedAt }) => ({
+        rowId: id,
+        itemKey,
+        happenedAt,
+        code,
+        outdoorTypedText,
+        outdoorTypedUnit,
+        outdoorC,
+        byId,
+        at: recordedAt,
+      })),
     photos: db
       .select({ itemKey: attachmentLinks.itemKey, attachment: attachments })
       .from(attachmentLinks)

@@ -15,6 +15,7 @@ import { DRIFT_FROM, driftSinceVisits } from './computed/driftSinceVisits.ts';
 import { factoryDefaults } from './computed/factoryDefaults.ts';
 import { heatOutputOfCircuit } from './computed/heatOutputOfCircuit.ts';
 import { inletDrop } from './computed/inletDrop.ts';
+import { lockoutPattern } from './computed/lockoutPattern.ts';
 import { outdoorSensor } from './computed/outdoorSensor.ts';
 import { supplyForEmitters } from './computed/supplyForEmitters.ts';
 import { worseAfterWork } from './computed/worseAfterWork.ts';
@@ -98,6 +99,7 @@ const COMPUTED_RULES: readonly ComputedRule[] = [
   { judge: answersDisagree, from: [] },
   { judge: worseAfterWork, from: ['coPpm'] },
   { judge: driftSinceVisits, from: DRIFT_FROM },
+  { judge: lockoutPattern, from: ['inletPressureMbarG'] },
 ];
 
 /** Limits, relations, ceilings and proof. */

@@ -6,6 +6,7 @@ import type { Fuel } from '../combustion/fuel.ts';
 import { SITE_FUELS } from '../combustion/fuels.ts';
 import type { ModelSheet } from '../procedure/modelSheet.ts';
 import type { RecordedAnswer, RecordedHold, RecordedInstrument, RunRecord } from '../procedure/runRecord.ts';
+import { stepListOf, stepsOfList } from '../procedure/stepListOf.ts';
 import type { QuantityKey } from '../quantity/quantities.ts';
 import type { PastRun } from '../trend/pastRun.ts';
 import type { JudgeInput } from './judgeInput.ts';
@@ -60,7 +61,7 @@ export function runContext(input: JudgeInput): RunContext {
   const rows = sampleRows(measured);
   const series = Map.groupBy(rows, seriesKey);
   const rowOf = new Map(rows.flatMap((row) => row.readings.map((one) => [one, row] as const)));
-  const steps = record.kind === 'startup' || sheet.service.length === 0 ? sheet.startup : sheet.service;
+  const steps = stepsOfList(sheet, stepListOf(record.kind, sheet));
   const answers = Map.groupBy(
     [...record.answers].sort((one, other) => compare(one.at, other.at) || compare(one.value ?? '', other.value ?? '')),
     (one) => one.itemKey,

@@ -9,6 +9,8 @@ export function crossCheckSheet(sheet: ModelSheet): readonly SheetProblem[] {
   return [
     ...checkSteps('startup', sheet.startup, sheet),
     ...checkSteps('service', sheet.service, sheet),
+    ...checkSteps('repair', sheet.repair ?? [], sheet),
+    ...checkParts(sheet),
     ...checkFuels(sheet),
     ...checkSerialPattern(sheet),
   ];
@@ -79,6 +81,12 @@ function checkItem(
       }
     }
   }
+  if (item.kind === 'parts' && (sheet.parts ?? []).length === 0) {
+    problems.push({ path, message: 'asks which parts were changed, and the sheet lists none' });
+  }
+  if (item.onlyFor?.changedPart !== undefined && ![...earlier.values()].some((one) => one.kind === 'parts')) {
+    problems.push({ path: `${path}.onlyFor.changedPart`, message: 'no earlier item asks which parts were changed' });
+  }
   if (item.kind === 'sign-off' && item.mayBeNotPossible) {
     problems.push({
       path: `${path}.mayBeNotPossible`,
@@ -105,6 +113,15 @@ function possibleValues(item: StepItem): readonly string[] {
   if (item.kind === 'choose') return item.options.map((option) => option.value);
   if (item.kind === 'confirm') return ['yes', 'no', 'not-applicable'];
   return [];
+}
+
+function checkParts(sheet: ModelSheet): readonly SheetProblem[] {
+  const seen = new Set<string>();
+  return (sheet.parts ?? []).flatMap(({ key }, index) => {
+    const isTwice = seen.has(key);
+    seen.add(key);
+    return isTwice ? [{ path: `parts.${index}.key`, message: `part "${key}" is there twice` }] : [];
+  });
 }
 
 function checkFuels(sheet: ModelSheet): readonly SheetProblem[] {

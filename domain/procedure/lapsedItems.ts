@@ -5,7 +5,7 @@ import { ownProgress } from './progress/ownProgress.ts';
 import { recordByItem } from './progress/recordByItem.ts';
 import type { ItemAddress, StepList } from './progressTypes.ts';
 import type { RunRecord } from './runRecord.ts';
-import { stepListOf } from './stepListOf.ts';
+import { stepListOf, stepsOfList } from './stepListOf.ts';
 
 export type LapsedItem = ItemAddress & {
   readonly lapse: LapseKind;
@@ -24,7 +24,7 @@ export function lapsedItems(input: {
   const steps = input.steps ?? stepListOf(record.kind, sheet);
   const byItem = recordByItem(record);
   const progressInput = { sheet, steps, record, findings: [], now: reopenedAt };
-  return sheet[steps].flatMap((step) =>
+  return stepsOfList(sheet, steps).flatMap((step) =>
     step.items.flatMap((item) => {
       const lapse = lapseOf(item, sheet);
       if (lapse === null) return [];

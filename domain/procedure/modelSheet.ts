@@ -167,6 +167,8 @@ const seriesItem = z.strictObject({
   firingPoint: key,
   quantities: z.array(quantity).min(1),
   optional: z.array(quantity).default([]),
+  /** Read before any work, and not again after it. */
+  isAsFound: z.boolean().optional(),
 });
 
 /** A timed wait. Only its start is stored; what is left is computed from the clock. */
@@ -182,6 +184,8 @@ const tuningItem = z.strictObject({
   ...itemBase,
   kind: z.literal('tuning'),
   stages: z.array(z.strictObject({ key, label: text })).min(1),
+  /** Written down at each stage as the display shows it: fan speed, power, supply water. */
+  stageReadings: z.array(z.strictObject({ quantity, isNeeded: z.boolean() })).optional(),
   postRunWaitS: z.number().int().min(0).max(7200),
   needsCasingClosed: z.boolean(),
   needsHeatLoadOpen: z.boolean(),

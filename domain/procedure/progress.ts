@@ -13,9 +13,9 @@ import { stepLocks } from './progress/stepLocks.ts';
 import type { ItemProgress, RunProgress, RunProgressInput, StepLock, StepState } from './progressTypes.ts';
 
 export function runProgress(input: RunProgressInput): RunProgress {
-  const steps = input.sheet[input.steps];
+  const steps = input.sheet[input.steps] ?? [];
   const byItem = recordByItem(input.record);
-  const asked = askedItems(steps, byItem);
+  const asked = askedItems(steps, byItem, input.sheet);
   const findings = findingsByItem(input, asked, byItem);
   const itemsByStep = new Map(asked.map((one) => [one.step.key, stepItems(one, findings, byItem, input)] as const));
   const gates = gatesOf([...itemsByStep.values()].flat(), runBlockers(input, steps, byItem, findings.ofRun));

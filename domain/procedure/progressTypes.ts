@@ -4,7 +4,7 @@ import type { QuantityKey } from '../quantity/quantities.ts';
 import type { Block, FuelKey, ItemKind, LapseKind, ModelSheet } from './modelSheet.ts';
 import type { RunRecord } from './runRecord.ts';
 
-export type StepList = 'startup' | 'service';
+export type StepList = 'startup' | 'service' | 'repair';
 
 /** Somebody who may have measured, typed or signed. */
 export type ProgressPerson = { readonly staffId: string; readonly name: string; readonly isLicensed: boolean };
@@ -47,6 +47,15 @@ export type ItemReason =
   | { readonly code: 'tuning-stages-missing'; readonly stageKeys: readonly string[] }
   | { readonly code: 'post-run-wait'; readonly secondsLeft: number }
   | { readonly code: 'lapsed'; readonly lapse: LapseKind; readonly hours: number; readonly lastAt: string }
+  /** A part was changed at that moment after which it is made again. */
+  | { readonly code: 'part-changed-since'; readonly partLabel: string; readonly at: string }
+  /** Something was adjusted at that moment: both ends are read again. */
+  | { readonly code: 'adjusted-since'; readonly at: string }
+  /** Asked because this part was changed on this run. */
+  | { readonly code: 'asked-for-part'; readonly partLabel: string }
+  | { readonly code: 'stage-not-read'; readonly stageKey: string; readonly quantity: QuantityKey }
+  /** The visit may end as one to come back to, never as finished. */
+  | { readonly code: 'fault-open'; readonly option: string }
   | { readonly code: 'answered-no' }
   | { readonly code: 'option-needs-explanation'; readonly option: string }
   | { readonly code: 'option-stop'; readonly option: string }

@@ -65,6 +65,7 @@ export type RecordedTuning = {
 };
 
 export type RecordedPart = {
+  readonly rowId: string;
   readonly itemKey: string;
   /** Of the sheet's list. */
   readonly partKey: string;
@@ -75,6 +76,7 @@ export type RecordedPart = {
 };
 
 export type RecordedLockout = {
+  readonly rowId: string;
   readonly itemKey: string;
   readonly happenedAt: string;
   /** As the display showed it; null: nobody saw it. */

@@ -362,6 +362,39 @@ export const visitOperations = {
       'one-place-twice': z.strictObject({ position: z.number().int() }),
     },
   }),
+  /** A part that was changed, from the sheet's list; it stands in the appliance's history at once. */
+  'visits.addPart': operation({
+    access: ['technician', 'helper', 'owner'],
+    input: z.strictObject({ ...itemRef, partKey: z.string().max(100), partNumber: line, serial: optionalLine }),
+    output: z.strictObject({ fittedPartId: id }),
+    errors: { ...runErrors, 'no-such-part': z.strictObject({ partKey: z.string() }) },
+  }),
+  /** One lockout, as told or as the control remembers it, with how cold it was outside if anybody knows. */
+  'visits.addLockout': operation({
+    access: ['technician', 'helper', 'owner'],
+    input: z.strictObject({
+      ...itemRef,
+      happenedOn: day,
+      /** On the site's clock. */
+      happenedAt: wallTime,
+      code: optionalLine,
+      outdoorText: z.string().max(60).nullable(),
+      outdoorUnit: z.string().max(20),
+    }),
+    output: z.strictObject({ lockoutId: id }),
+    errors: {
+      ...runErrors,
+      'day-in-future': nothing,
+      'cannot-read': z.strictObject({ problem: z.custom<Readonly<Record<string, unknown>>>(isObject) }),
+    },
+  }),
+  /** Written down by mistake: it stays on file as removed. `rowId` of a part or a lockout of that item. */
+  'visits.removeRow': operation({
+    access: ['technician', 'helper', 'owner'],
+    input: z.strictObject({ ...itemRef, rowId: id }),
+    output: nothing,
+    errors: runErrors,
+  }),
   /** Takes one suggestion of the judgement; refused when it asks for a new reading instead. */
   'visits.takeSuggestion': operation({
     access: ['technician', 'helper', 'owner'],

@@ -14,6 +14,7 @@ import {
 import type { SheetRevisionRow } from '../../db/sheets.ts';
 import type { StoreWriter } from '../../db/storeWriter.ts';
 import type { EmitterKind, FuelKey, ModelSheet, SheetStep, StepItem } from '../../domain/procedure/modelSheet.ts';
+import { NONE_ANSWER } from '../../domain/procedure/progress/listProgress.ts';
 import { parseTyped } from '../../domain/quantity/parseTyped.ts';
 import type { QuantityKey } from '../../domain/quantity/quantities.ts';
 import { unwrap } from '../../domain/result.ts';
@@ -94,6 +95,7 @@ class Filing {
     const { fuels, emitters, answer } = item.onlyFor ?? {};
     if (fuels !== undefined && !fuels.includes(this.#visit.fuel)) return false;
     if (emitters !== undefined && !emitters.some((emitter) => this.#visit.emitters.includes(emitter))) return false;
+    if (item.onlyFor?.changedPart !== undefined) return false;
     return answer === undefined || answer.is.includes(String(this.#visit.notes.answers[answer.item]));
   }
 
@@ -105,6 +107,10 @@ class Filing {
       case 'note':
       case 'witness':
         this.#answer(step, item, notes.answers[item.key]);
+        return;
+      case 'parts':
+      case 'lockouts':
+        this.#answer(step, item, NONE_ANSWER);
         return;
       case 'read':
         this.#read(

@@ -4,9 +4,10 @@
  */
 import { judgeRun } from '../../domain/judgement/judgeRun.ts';
 import type { StepItem } from '../../domain/procedure/modelSheet.ts';
+import { NONE_ANSWER } from '../../domain/procedure/progress/listProgress.ts';
 import { runProgress } from '../../domain/procedure/progress.ts';
 import type { ItemAddress, ItemProgress, RunProgress } from '../../domain/procedure/progressTypes.ts';
-import { stepListOf } from '../../domain/procedure/stepListOf.ts';
+import { stepListOf, stepsOfList } from '../../domain/procedure/stepListOf.ts';
 import { entryUnits } from '../../domain/quantity/entryUnits.ts';
 import type { InputOf, OperationName, OutputOf } from '../contract/index.ts';
 import type { RunView } from '../contract/visits.ts';
@@ -65,7 +66,7 @@ function findItem(
   progress: RunProgress,
   at: ItemAddress,
 ): { readonly item: StepItem; readonly state: ItemProgress } | null {
-  const steps = view.sheet[stepListOf(view.record.kind, view.sheet)];
+  const steps = stepsOfList(view.sheet, stepListOf(view.record.kind, view.sheet));
   const item = steps.find((step) => step.key === at.stepKey)?.items.find((one) => one.key === at.itemKey);
   const state = progress.steps
     .find((step) => step.stepKey === at.stepKey)
@@ -95,6 +96,10 @@ async function enter(
       );
       return;
     }
+    case 'parts':
+    case 'lockouts':
+      await hands.must('visits.answer', { ...at, value: NONE_ANSWER, reason: null });
+      return;
     case 'read':
       await record(at, item.quantity, 1, notes.readings[item.key] ?? missing(item), hands);
       return;

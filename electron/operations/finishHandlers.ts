@@ -5,6 +5,7 @@ import { applianceDates, jobs, visits } from '../../db/schema/index.ts';
 import { findSite } from '../../db/sites.ts';
 import type { StoreWriter } from '../../db/storeWriter.ts';
 import { findVisit, listVisitJobs } from '../../db/visits.ts';
+import type { ProgressBlocker } from '../../domain/procedure/progressTypes.ts';
 import { actorOf, fail, type Handlers, notFound } from './handler.ts';
 import { requireLicensedFor, requireOpenRun } from './runGuards.ts';
 import { type RunState, readRunState, stepsOf } from './runState.ts';
@@ -26,7 +27,8 @@ export const finishHandlers: Handlers<'visits.finish' | 'visits.seal'> = {
         ? []
         : states
             .filter((state) => mustBeClear(state, input.outcome, context.db))
-            .flatMap((state) => state.progress.gates.leaving);
+            .flatMap((state) => state.progress.gates.leaving)
+            .filter((blocker) => input.outcome === 'finished' || !isOpenFault(blocker));
     if (blockers.length > 0) return fail('leaving-blocked', { blockers });
     context.write((writer) => {
       writer.update(visits, visit.id, {
@@ -68,6 +70,11 @@ function mustBeClear(state: RunState, outcome: string, db: Parameters<typeof lis
   if (outcome === 'finished') return true;
   const opened = new Set(listOpenedSteps(db, state.run.id));
   return stepsOf(state).some((step) => step.needsClear === 'firing' && opened.has(step.key));
+}
+
+/** A fault that nobody has found yet is what a return trip is for: it keeps the visit from being finished, not from ending. */
+function isOpenFault({ because }: ProgressBlocker): boolean {
+  return because.every((reason) => reason.code === 'fault-open');
 }
 
 /** A finished startup is when the appliance was started, unless that day is on file already. */

@@ -26,6 +26,7 @@ import { readingHandlers } from './readingHandlers.ts';
 import { recallHandlers } from './recalls/recallHandlers.ts';
 import { recordHandlers } from './recordHandlers.ts';
 import { registrationHandlers } from './registrationHandlers.ts';
+import { repairHandlers } from './repairHandlers.ts';
 import { runHandlers } from './runHandlers.ts';
 import { serviceDueHandlers } from './serviceDueHandlers.ts';
 import { serviceHandlers } from './serviceHandlers.ts';
@@ -50,6 +51,7 @@ export const handlers: Handlers<OperationName> = {
   ...outputHandlers,
   ...readinessHandlers,
   ...runHandlers,
+  ...repairHandlers,
   ...readingHandlers,
   ...waitHandlers,
   ...makeSafeHandlers,

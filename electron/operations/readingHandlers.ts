@@ -6,6 +6,7 @@ import { readings } from '../../db/schema/index.ts';
 import type { StoreWriter } from '../../db/storeWriter.ts';
 import { readExportCell } from '../../domain/intake/readExportCell.ts';
 import type { ItemOf } from '../../domain/procedure/modelSheet.ts';
+import { stagePoint } from '../../domain/procedure/stagePoint.ts';
 import { entryUnits } from '../../domain/quantity/entryUnits.ts';
 import { parseTyped } from '../../domain/quantity/parseTyped.ts';
 import { isQuantityKey, type QuantityKey } from '../../domain/quantity/quantities.ts';
@@ -112,7 +113,7 @@ function requirePlace(
   at: ItemRef & { readonly quantity: string; readonly sample: number },
   by: { readonly measuredById: string | null },
 ): Place {
-  const { loaded, step, item } = requireOpenItem(context.db, at, 'read', 'series');
+  const { loaded, step, item } = requireOpenItem(context.db, at, 'read', 'series', 'tuning');
   const { visitId, runId, stepKey, itemKey, quantity, sample } = at;
   if (!isQuantityKey(quantity) || !takes(item, quantity)) return fail('no-such-item', { stepKey, itemKey });
   const actor = actorOf(context);
@@ -120,8 +121,14 @@ function requirePlace(
   if (measuredById !== actor.staffId && findStaff(context.db, measuredById) === undefined)
     return notFound('staff', measuredById);
   requireWhoDidIt(context.db, loaded, step, visitId, measuredById);
-  const point = item.kind === 'series' ? item.firingPoint : item.point;
+  const point = item.kind === 'tuning' ? stageOf(item, sample) : item.kind === 'series' ? item.firingPoint : item.point;
   return { visitId, runId, stepKey, itemKey, quantity, point, sample, measuredById, typedById: actor.staffId };
+}
+
+/** Each tuning run has a sample for each of its stages: those of one that was interrupted stay its own. */
+function stageOf(item: ItemOf<'tuning'>, sample: number): string | null {
+  const stage = item.stages[(sample - 1) % item.stages.length];
+  return stage === undefined ? null : stagePoint(stage.key);
 }
 
 function requireInstrument(context: HandlerContext, instrumentId: string | null): void {
@@ -148,7 +155,8 @@ function isDuring(startedAt: string, instant: string, now: string): boolean {
   return at >= Date.parse(startedAt) - CLOCK_AHEAD_MS && at <= Date.parse(now) + CLOCK_AHEAD_MS;
 }
 
-function takes(item: ItemOf<'read' | 'series'>, quantity: QuantityKey): boolean {
+function takes(item: ItemOf<'read' | 'series' | 'tuning'>, quantity: QuantityKey): boolean {
+  if (item.kind === 'tuning') return item.stageReadings?.some((one) => one.quantity === quantity) === true;
   return item.kind === 'read'
     ? item.quantity === quantity
     : item.quantities.includes(quantity) || item.optional.includes(quantity);

@@ -14,6 +14,7 @@ import { findVisit } from '../../db/visits.ts';
 import { failedTest } from '../../domain/procedure/failedTest.ts';
 import type { StepItem } from '../../domain/procedure/modelSheet.ts';
 import { ADVICE_ANSWER } from '../../domain/procedure/progress/findingsByItem.ts';
+import { NONE_ANSWER } from '../../domain/procedure/progress/listProgress.ts';
 import { beginVisit, returnTripOf } from './beginVisit.ts';
 import { actorOf, fail, type Handlers, notFound } from './handler.ts';
 import { listRunPeople } from './licensing.ts';
@@ -111,6 +112,8 @@ export const runHandlers: Handlers<
       'hold',
       'tuning',
       'sign-off',
+      'parts',
+      'lockouts',
     );
     const actor = actorOf(context);
     requireWhoDidIt(context.db, loaded, step, input.visitId, actor.staffId);
@@ -188,6 +191,9 @@ function mayAnswer(item: StepItem, value: string): boolean {
     case 'note':
     case 'witness':
       return value !== '';
+    case 'parts':
+    case 'lockouts':
+      return value === NONE_ANSWER;
     case 'read':
     case 'series':
       return value === ADVICE_ANSWER;

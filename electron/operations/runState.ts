@@ -14,7 +14,7 @@ import type { ModelSheet, SheetStep, StepItem } from '../../domain/procedure/mod
 import { runProgress } from '../../domain/procedure/progress.ts';
 import type { ProgressPerson, RunProgress, StepList } from '../../domain/procedure/progressTypes.ts';
 import type { RunRecord } from '../../domain/procedure/runRecord.ts';
-import { stepListOf } from '../../domain/procedure/stepListOf.ts';
+import { stepListOf, stepsOfList } from '../../domain/procedure/stepListOf.ts';
 import type { PastRun } from '../../domain/trend/pastRun.ts';
 import { notFound } from './handler.ts';
 import { listRunPeople } from './licensing.ts';
@@ -79,7 +79,7 @@ export function readPast(db: ReadableDb, { run, job }: Pick<LoadedRun, 'run' | '
 }
 
 export function stepsOf(loaded: Pick<LoadedRun, 'sheet' | 'steps'>): readonly SheetStep[] {
-  return loaded.sheet[loaded.steps];
+  return stepsOfList(loaded.sheet, loaded.steps);
 }
 
 export function findStep(loaded: Pick<LoadedRun, 'sheet' | 'steps'>, stepKey: string): SheetStep | undefined {

@@ -5,6 +5,11 @@ export function dayIn(timeZone: string, instant: string): string {
   return Temporal.Instant.from(instant).toZonedDateTimeISO(timeZone).toPlainDate().toString();
 }
 
+/** A wall-clock time at a place. In the hour that autumn repeats the earlier one is meant, in the one spring skips the later. */
+export function instantIn(timeZone: string, day: string, wallTime: string): string {
+  return Temporal.PlainDateTime.from(`${day}T${wallTime}`).toZonedDateTime(timeZone).toInstant().toString();
+}
+
 export function isTimeZone(timeZone: string): boolean {
   try {
     Temporal.Instant.fromEpochMilliseconds(0).toZonedDateTimeISO(timeZone);

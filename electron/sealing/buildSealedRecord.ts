@@ -1,6 +1,8 @@
 /** Puts together the record of one run that is sealed, or shown as a draft before it is. Nothing is judged or worked out here. */
+
 import type { ModelSheet, StepItem } from '../../domain/procedure/modelSheet.ts';
 import type { RecordedAnswer } from '../../domain/procedure/runRecord.ts';
+import { stepsOfList } from '../../domain/procedure/stepListOf.ts';
 import { canonicalJson, sha256Hex } from './canonicalJson.ts';
 import type { Disclosure } from './commitment.ts';
 import {
@@ -202,7 +204,7 @@ function sheetAsWalked({ sheet, steps }: RecordInput) {
     altitude: sheet.altitude,
     inputTolerancePct: sheet.inputTolerancePct,
     cover: sheet.cover,
-    steps: sheet[steps].map((step) => ({
+    steps: stepsOfList(sheet, steps).map((step) => ({
       key: step.key,
       title: step.title,
       items: step.items.map((item) => ({
@@ -220,7 +222,7 @@ function sheetAsWalked({ sheet, steps }: RecordInput) {
 
 function recorded({ run, sheet, steps, subjectPartyId, calibrations }: RecordInput) {
   const items = new Map<string, StepItem>(
-    sheet[steps].flatMap((step) => step.items.map((item) => [item.key, item] as const)),
+    stepsOfList(sheet, steps).flatMap((step) => step.items.map((item) => [item.key, item] as const)),
   );
   return {
     runId: run.runId,
@@ -246,6 +248,12 @@ function recorded({ run, sheet, steps, subjectPartyId, calibrations }: RecordInp
       ...tuning,
       interruptedReason: personal(tuning.interruptedReason, subjectPartyId),
     })),
+    ...(run.parts === undefined ? {} : { parts: [...run.parts] }),
+    ...(run.lockouts === undefined
+      ? {}
+      : {
+          lockouts: [...run.lockouts],
+        }),
     photos: run.photos,
     firingPoints: run.firingPoints,
     signOffs: run.signOffs.map((signOff) => ({

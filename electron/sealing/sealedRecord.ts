@@ -288,6 +288,35 @@ const run = z.strictObject({
       interruptedReason: personal,
     }),
   ),
+  /** Records sealed before they were kept lack both. */
+  parts: z
+    .array(
+      z.strictObject({
+        rowId: id,
+        itemKey: key,
+        partKey: key,
+        partNumber: words,
+        serial: words.nullable(),
+        byId: id,
+        at: instant,
+      }),
+    )
+    .optional(),
+  lockouts: z
+    .array(
+      z.strictObject({
+        rowId: id,
+        itemKey: key,
+        happenedAt: instant,
+        code: words.nullable(),
+        outdoorTypedText: words.nullable(),
+        outdoorTypedUnit: words.nullable(),
+        outdoorC: number,
+        byId: id,
+        at: instant,
+      }),
+    )
+    .optional(),
   photos: z.array(z.strictObject({ itemKey: key, attachmentId: id, sha256, takenAt: instant })),
   firingPoints: z.array(z.strictObject({ firingPoint: key, reachedAt: instant })),
   signOffs: z.array(

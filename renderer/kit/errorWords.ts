@@ -96,6 +96,7 @@ const WORDS: { readonly [C in ErrorCode]: (data: DataByCode[C]) => string } = {
     `The sheet was not taken in: ${problems.length === 1 ? 'one field is' : `${problems.length} fields are`} wrong.`,
   'revision-differs': ({ sheetId, revision }) =>
     `Sheet “${sheetId}” revision ${revision} is here with other contents. A changed sheet needs a revision of its own.`,
+  'no-such-part': ({ partKey }) => `The sheet of this job lists no part “${partKey}”.`,
   'no-such-item': () => 'The sheet of this job has no such item.',
   'readiness-open': ({ items }) =>
     `${items.length === 1 ? 'One readiness item is' : `${items.length} readiness items are`} still open (${readinessNames(items.map(({ itemKey }) => itemKey))}). Pencil the visit in, or answer them first.`,

@@ -4,7 +4,7 @@ import { judgeRun } from '../../domain/judgement/judgeRun.ts';
 import type { SheetStep } from '../../domain/procedure/modelSheet.ts';
 import { runProgress } from '../../domain/procedure/progress.ts';
 import type { RunProgress } from '../../domain/procedure/progressTypes.ts';
-import { stepListOf } from '../../domain/procedure/stepListOf.ts';
+import { stepListOf, stepsOfList } from '../../domain/procedure/stepListOf.ts';
 import type { PastRun } from '../../domain/trend/pastRun.ts';
 import type { RunView } from '../../electron/contract/visits.ts';
 
@@ -37,5 +37,5 @@ export function analyseRun(
     reopenedAt: view.reopenedAt,
     now: at.now,
   });
-  return { steps: view.sheet[steps], findings, progress };
+  return { steps: stepsOfList(view.sheet, steps), findings, progress };
 }

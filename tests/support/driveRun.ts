@@ -3,6 +3,7 @@ import type { ModelSheet, StepItem } from '../../domain/procedure/modelSheet.ts'
 import { runProgress } from '../../domain/procedure/progress.ts';
 import type { ItemProgress, RunProgress, RunProgressInput, StepList } from '../../domain/procedure/progressTypes.ts';
 import type { RunRecord } from '../../domain/procedure/runRecord.ts';
+import { stepsOfList } from '../../domain/procedure/stepListOf.ts';
 import { DAY_START, type EntryStyle, secondsAfter, withAcceptableEntry } from './runRecordBuilder.ts';
 
 export type DrivenRun = {
@@ -52,7 +53,9 @@ function mustWait(shown: ItemProgress): boolean {
 }
 
 export function getItem(sheet: ModelSheet, steps: StepList, itemKey: string): StepItem {
-  const item = sheet[steps].flatMap((step) => step.items).find((one) => one.key === itemKey);
+  const item = stepsOfList(sheet, steps)
+    .flatMap((step) => step.items)
+    .find((one) => one.key === itemKey);
   if (item === undefined) throw new Error(`no item "${itemKey}"`);
   return item;
 }

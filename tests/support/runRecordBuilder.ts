@@ -136,6 +136,9 @@ export function withAcceptableEntry(
       });
     case 'witness':
       return withAnswer(record, item.key, 'Somebody Else', at, { stepKey });
+    case 'parts':
+    case 'lockouts':
+      return withAnswer(record, item.key, 'none', at, { stepKey });
     case 'read': {
       const { quantity, point } = item;
       const value = style.entryFor(quantity, point);

@@ -30,6 +30,7 @@ export function chooseProgress(item: ItemOf<'choose'>, context: ItemContext): Ow
   if (option.outcome === 'stop') {
     return { ...blockedBecause(answer.at, { code: 'option-stop', option: option.value }), isStop: true };
   }
+  if (option.staysOpen === true) return blockedBecause(answer.at, { code: 'fault-open', option: option.value });
   if (option.outcome === 'finding' && (answer.reason?.trim() ?? '') === '') {
     return blockedBecause(answer.at, { code: 'option-needs-explanation', option: option.value });
   }

@@ -1,11 +1,17 @@
 /** Whether this run asks for an item at all: the sheet may keep it to a fuel, an emitter or an earlier answer. */
-import type { StepItem } from '../modelSheet.ts';
+import { changedParts } from '../changedParts.ts';
+import type { ModelSheet, StepItem } from '../modelSheet.ts';
 import type { RecordByItem } from './recordByItem.ts';
 
 /** `unknown`: the answer it depends on has not been given yet. */
 export type Asked = 'yes' | 'no' | 'unknown';
 
-export function isAsked(item: StepItem, byItem: RecordByItem, answerItemIsAsked: boolean): Asked {
+export function isAsked(
+  item: StepItem,
+  byItem: RecordByItem,
+  sheet: Pick<ModelSheet, 'parts'>,
+  answerItemIsAsked: boolean,
+): Asked {
   const condition = item.onlyFor;
   if (condition === undefined) return 'yes';
   const { record } = byItem;
@@ -15,6 +21,8 @@ export function isAsked(item: StepItem, byItem: RecordByItem, answerItemIsAsked:
   if (condition.emitters !== undefined && emitters.length > 0) {
     if (!condition.emitters.some((one) => emitters.includes(one))) return 'no';
   }
+  if (condition.changedPart !== undefined && changedParts(record, sheet, condition.changedPart).length === 0)
+    return 'no';
   if (condition.answer === undefined) return 'yes';
   if (!answerItemIsAsked) return 'no';
   const answer = byItem.answer(condition.answer.item);

@@ -1,6 +1,7 @@
 /** One item with everything that has a say in it: its record, the findings, the order of work and what it blocks. */
-import { BLOCKS, type Block } from '../modelSheet.ts';
-import type { ItemProgress, ItemState } from '../progressTypes.ts';
+import { changedParts } from '../changedParts.ts';
+import { BLOCKS, type Block, type StepItem } from '../modelSheet.ts';
+import type { ItemProgress, ItemReason, ItemState } from '../progressTypes.ts';
 import type { AskedItem } from './askedItems.ts';
 import type { OpenFinding } from './findingsByItem.ts';
 import { isBefore } from './instants.ts';
@@ -26,6 +27,7 @@ export function itemProgress(
     kind: item.kind,
     state,
     because: [
+      ...(state === 'answered' || state === 'not-possible' ? [] : askedForPart(item, context)),
       ...(waitsFor === null ? own.because : [{ code: 'waits-for' as const, itemKey: waitsFor }]),
       ...findings.map(({ finding }) => ({ code: 'finding' as const, finding })),
     ],
@@ -33,6 +35,12 @@ export function itemProgress(
     timer: own.timer ?? null,
     tuning: own.tuning ?? null,
   };
+}
+
+function askedForPart(item: StepItem, { input }: ItemContext): readonly ItemReason[] {
+  const need = item.onlyFor?.changedPart;
+  const [changed] = need === undefined ? [] : changedParts(input.record, input.sheet, need);
+  return changed === undefined ? [] : [{ code: 'asked-for-part', partLabel: changed.part.label }];
 }
 
 /** Whether what comes after has to wait: not for something that only the registration still lacks. */

@@ -6,6 +6,7 @@ import { photoProgress, signOffProgress, witnessProgress } from './evidenceProgr
 import { holdProgress } from './holdProgress.ts';
 import type { ItemContext, OwnProgress } from './itemContext.ts';
 import { hasLapsed, lapseOf } from './lapse.ts';
+import { listProgress } from './listProgress.ts';
 import { readProgress, seriesProgress } from './readingProgress.ts';
 import { tuningProgress } from './tuningProgress.ts';
 
@@ -34,6 +35,9 @@ function ofKind(item: StepItem, context: ItemContext): OwnProgress {
       return holdProgress(item, context);
     case 'tuning':
       return tuningProgress(item, context);
+    case 'parts':
+    case 'lockouts':
+      return listProgress(item, context);
     case 'photo':
       return photoProgress(item, context);
     case 'witness':

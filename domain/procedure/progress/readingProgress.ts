@@ -3,8 +3,9 @@ import type { QuantityKey } from '../../quantity/quantities.ts';
 import type { ItemOf } from '../modelSheet.ts';
 import type { ItemReason, ItemTimer } from '../progressTypes.ts';
 import type { RecordedFiringPoint, RecordedReading } from '../runRecord.ts';
-import { secondsLeft } from './instants.ts';
+import { isBefore, secondsLeft } from './instants.ts';
 import { answeredAt, type ItemContext, notPossible, type OwnProgress, openBecause } from './itemContext.ts';
+import { readAgainSince } from './readAgainSince.ts';
 
 export function readProgress(item: ItemOf<'read'>, context: ItemContext): OwnProgress {
   const last = context.byItem.liveReadings(item.key, item.quantity).at(-1);
@@ -19,14 +20,20 @@ export function seriesProgress(item: ItemOf<'series'>, context: ItemContext): Ow
   const left = notPossible(item, context);
   const need = context.input.sheet.steady.minSamples;
   const because: ItemReason[] = [];
+  // What was found before the work is not read again: it is what it was.
+  const since = item.isAsFound === true ? null : readAgainSince(context);
+  let isOutdated = false;
   let lastAt: string | null = null;
   for (const quantity of item.quantities) {
-    const live = context.byItem.liveReadings(item.key, quantity);
+    const all = context.byItem.liveReadings(item.key, quantity);
+    const live = since === null ? all : all.filter((one) => isBefore(since, one.measuredAt));
+    if (live.length < all.length && live.length < need) isOutdated = true;
     lastAt = live.at(-1)?.measuredAt ?? lastAt;
     const reason = quantityReason(item, quantity, live, need);
     if (reason !== null) because.push(reason);
   }
-  if (lastAt === null && left !== null) return left;
+  if (lastAt === null && left !== null && !isOutdated) return left;
+  if (isOutdated) because.unshift({ code: 'adjusted-since', at: since ?? '' });
   const reached = reachedPoint(item, because.length > 0, context);
   if (reached === undefined) because.unshift({ code: 'firing-point-not-reached', firingPoint: item.firingPoint });
   const timer = reached === undefined ? {} : settleTimer(item, reached, context);

@@ -1,6 +1,6 @@
 /** Ends a hold when its time is over, wherever in the run the technician is by then, and lets it be heard. */
 import { useEffect, useRef } from 'react';
-import { stepListOf } from '../../../domain/procedure/stepListOf.ts';
+import { stepListOf, stepsOfList } from '../../../domain/procedure/stepListOf.ts';
 import type { RunView } from '../../../electron/contract/visits.ts';
 import type { Write } from '../state/RunContext.ts';
 import { soundEnd } from './soundEnd.ts';
@@ -17,7 +17,7 @@ export function useHoldKeeper(view: RunView, write: Write): void {
   useEffect(() => {
     if (key === null || first === undefined || view.sealedSha256 !== null || ended.current.has(key)) return;
     ended.current.add(key);
-    const step = view.sheet[stepListOf(view.record.kind, view.sheet)].find((one) =>
+    const step = stepsOfList(view.sheet, stepListOf(view.record.kind, view.sheet)).find((one) =>
       one.items.some((item) => item.key === first.itemKey),
     );
     if (step === undefined) return;

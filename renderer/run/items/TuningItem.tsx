@@ -12,6 +12,7 @@ import { useRun } from '../state/RunContext.ts';
 import { useItemWrites } from '../state/useItemWrites.ts';
 import { saveErrorWords } from '../words/saveErrorWords.ts';
 import { ReasonBox } from './ReasonBox.tsx';
+import { TuningReadings } from './TuningReadings.tsx';
 
 const READY_WORDS = ['Heat load lost', 'Casing opened', 'Lockout', 'Power lost'];
 
@@ -42,6 +43,9 @@ export function TuningItem({ item, progress }: { readonly item: ItemOf<'tuning'>
   return (
     <div ref={keys} className="run-note">
       {demands.length === 0 ? null : <p className="run-card-hint">Needs: {demands.join(', ')}.</p>}
+      {(item.stageReadings ?? []).length > 0 && tuning !== undefined && tuning.interruptedAt === null ? (
+        <TuningReadings item={item} here={here} reachedAt={reachedAt} />
+      ) : null}
       <ol className="run-stages">
         {item.stages.map((stage) => {
           const at = isRunning || tuning?.finishedAt ? reachedAt(stage.key) : null;

@@ -8,6 +8,7 @@ import { ComputedValues } from './ComputedValues.tsx';
 import { EarlierVisits } from './EarlierVisits.tsx';
 import { FindingsOfStep } from './FindingsOfStep.tsx';
 import { FiringPointChart } from './FiringPointChart.tsx';
+import { ModulationLine } from './ModulationLine.tsx';
 import { stepFindings } from './stepFindings.ts';
 
 export function SidePanel() {
@@ -38,6 +39,7 @@ export function SidePanel() {
         <FindingsOfStep findings={findings} />
         <EarlierVisits step={step} />
         {isCombustion ? <FiringPointChart /> : null}
+        {isCombustion || step.items.some((item) => item.kind === 'tuning') ? <ModulationLine /> : null}
         <ComputedValues findings={findings} />
       </div>
     </aside>

@@ -11,8 +11,10 @@ import { AnswerHistory } from '../items/AnswerHistory.tsx';
 import { ChooseItem } from '../items/ChooseItem.tsx';
 import { ConfirmItem } from '../items/ConfirmItem.tsx';
 import { HoldItem } from '../items/HoldItem.tsx';
+import { LockoutsItem } from '../items/LockoutsItem.tsx';
 import { NoteItem } from '../items/NoteItem.tsx';
 import { NotPossible } from '../items/NotPossible.tsx';
+import { PartsItem } from '../items/PartsItem.tsx';
 import { PhotoItem } from '../items/PhotoItem.tsx';
 import { ReadItem } from '../items/ReadItem.tsx';
 import { SeriesItem } from '../items/SeriesItem.tsx';
@@ -98,6 +100,10 @@ function ItemBody({ item, progress }: { readonly item: StepItem; readonly progre
       return <HoldItem item={item} progress={progress} />;
     case 'tuning':
       return <TuningItem item={item} progress={progress} />;
+    case 'parts':
+      return <PartsItem item={item} address={progress} />;
+    case 'lockouts':
+      return <LockoutsItem item={item} address={progress} />;
     case 'photo':
       return <PhotoItem item={item} address={progress} />;
     case 'witness':

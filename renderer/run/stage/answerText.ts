@@ -41,6 +41,14 @@ export function answerText(item: StepItem, { record }: Pick<RunView, 'record'>, 
       const tuning = record.tunings.findLast((one) => one.itemKey === item.key);
       return tuning?.finishedAt == null ? null : `finished ${timeOfDay(tuning.finishedAt, record.site.timeZone)}`;
     }
+    case 'parts':
+    case 'lockouts': {
+      const rows: readonly { readonly itemKey: string }[] =
+        (item.kind === 'parts' ? record.parts : record.lockouts) ?? [];
+      const count = rows.filter((one) => one.itemKey === item.key).length;
+      if (count > 0) return String(count);
+      return newestAnswer(record, item.key)?.value ?? null;
+    }
     case 'photo': {
       const count = record.photos.filter((one) => one.itemKey === item.key).length;
       return count === 0 ? null : count === 1 ? '1 photo' : `${count} photos`;

@@ -42,6 +42,16 @@ export function reasonWords(reason: ItemReason | RunReason, source: WordSource):
       return `wait after the tuning run: ${formatSeconds(reason.secondsLeft)} left`;
     case 'lapsed':
       return `${LAPSED[reason.lapse]}: older than ${reason.hours} h, do it again`;
+    case 'part-changed-since':
+      return `${reason.partLabel} changed since: run it again`;
+    case 'adjusted-since':
+      return 'adjusted since: read it again';
+    case 'asked-for-part':
+      return `asked because a part was changed: ${reason.partLabel}`;
+    case 'stage-not-read':
+      return `${quantitySpec(reason.quantity).label} not read at ${reason.stageKey.replaceAll('-', ' ')}`;
+    case 'fault-open':
+      return 'the fault stays open: end as return needed';
     case 'answered-no':
       return 'answered “no”';
     case 'option-needs-explanation':

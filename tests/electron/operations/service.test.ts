@@ -35,7 +35,11 @@ function leanerNotes(): RecordedRun {
   return {
     ...notes,
     // Topped up on arrival: the demo's own notes have it under the sheet's least.
-    readings: { ...notes.readings, 'service-cold-pressure': { text: '1.15', unit: 'bar' } },
+    readings: {
+      ...notes.readings,
+      'service-cold-pressure': { text: '1.15', unit: 'bar' },
+      'inlet-all-on': { text: '18.3', unit: 'mbar' },
+    },
     series: {
       ...notes.series,
       'high-as-found-flue': {

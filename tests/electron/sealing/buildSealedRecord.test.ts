@@ -3,6 +3,8 @@ import type {
   RecordedAnswer,
   RecordedHold,
   RecordedInstrument,
+  RecordedLockout,
+  RecordedPart,
   RecordedPhoto,
   RecordedReading,
   RecordedSignOff,
@@ -37,6 +39,8 @@ describe('buildSealedRecord', () => {
     type Run = SealedRecord['run'];
     // The site and the appliance of the run have a part of their own in the record.
     expectTypeOf<Exclude<keyof RunRecord, 'site' | 'appliance'>>().toEqualTypeOf<keyof Run>();
+    expectTypeOf<keyof RecordedPart>().toEqualTypeOf<keyof NonNullable<Run['parts']>[number]>();
+    expectTypeOf<keyof RecordedLockout>().toEqualTypeOf<keyof NonNullable<Run['lockouts']>[number]>();
     expectTypeOf<keyof RecordedReading>().toEqualTypeOf<keyof Run['readings'][number]>();
     expectTypeOf<keyof RecordedAnswer | 'words'>().toEqualTypeOf<keyof Run['answers'][number]>();
     expectTypeOf<keyof RecordedHold>().toEqualTypeOf<keyof Run['holds'][number]>();

@@ -1,0 +1,107 @@
+/** Lockouts since the last visit: when, how cold it was outside, and the code as shown. */
+import { useId, useState } from 'react';
+import type { ItemOf } from '../../../domain/procedure/modelSheet.ts';
+import type { ItemAddress } from '../../../domain/procedure/progressTypes.ts';
+import { preferredUnit } from '../../../domain/quantity/preferredUnit.ts';
+import { dayWords } from '../../kit/dayWords.ts';
+import { useAppStatus } from '../../operations/AppStatus.tsx';
+import { timeOfDay } from '../clock/timeOfDay.ts';
+import { parseDay } from '../note/parseDay.ts';
+import { parseTimeOfDay } from '../note/parseTimeOfDay.ts';
+import { useRun } from '../state/RunContext.ts';
+import { useItemWrites } from '../state/useItemWrites.ts';
+import { dayOfInstant } from '../words/dayOfInstant.ts';
+import { ListRows } from './ListRows.tsx';
+
+export function LockoutsItem({ item, address }: { readonly item: ItemOf<'lockouts'>; readonly address: ItemAddress }) {
+  const { view, unitSystem } = useRun();
+  const here = { stepKey: address.stepKey, itemKey: item.key };
+  const { ref, state, send } = useItemWrites(here);
+  const id = useId();
+  const { today } = useAppStatus();
+  const { timeZone } = view.record.site;
+  const unit = preferredUnit('outdoorC', unitSystem);
+  const [day, setDay] = useState(dayWords(today));
+  const [time, setTime] = useState('');
+  const [outdoor, setOutdoor] = useState('');
+  const [code, setCode] = useState('');
+  const [problem, setProblem] = useState('');
+  const rows = (view.record.lockouts ?? []).filter((row) => row.itemKey === item.key);
+
+  const add = async () => {
+    const read = parseDay(day);
+    const at = parseTimeOfDay(time);
+    if (read.kind !== 'day') return setProblem('The day can’t be read: type 4 July 2026.');
+    if (at === null) return setProblem('The time can’t be read: type 07:20.');
+    setProblem('');
+    const isSaved = await send('visits.addLockout', {
+      ...ref,
+      happenedOn: read.on,
+      happenedAt: at,
+      code: code.trim() || null,
+      outdoorText: outdoor.trim() || null,
+      outdoorUnit: unit.symbol,
+    });
+    if (!isSaved) return;
+    setTime('');
+    setOutdoor('');
+  };
+  return (
+    <ListRows
+      item={item}
+      here={here}
+      state={state}
+      noneWords="No lockout since the last visit"
+      rows={rows.map((row) => ({
+        rowId: row.rowId,
+        words: `${dayWords(dayOfInstant(row.happenedAt, timeZone))}, ${timeOfDay(row.happenedAt, timeZone)}, ${
+          row.outdoorTypedText === null
+            ? 'outdoor temperature not known'
+            : `${row.outdoorTypedText} ${row.outdoorTypedUnit ?? ''} outside`
+        }${row.code === null ? '' : `, code ${row.code}`}`,
+      }))}
+      onAdd={add}
+    >
+      <label htmlFor={`${id}-day`}>Day</label>
+      <input
+        id={`${id}-day`}
+        className="run-text"
+        type="text"
+        autoComplete="off"
+        value={day}
+        onChange={(event) => setDay(event.currentTarget.value)}
+      />
+      <label htmlFor={`${id}-time`}>Time</label>
+      <input
+        id={`${id}-time`}
+        className="run-text"
+        type="text"
+        autoComplete="off"
+        placeholder="07:20"
+        value={time}
+        onChange={(event) => setTime(event.currentTarget.value)}
+      />
+      <label htmlFor={`${id}-outdoor`}>Outside, {unit.symbol}</label>
+      <input
+        id={`${id}-outdoor`}
+        className="run-text"
+        type="text"
+        autoComplete="off"
+        placeholder="if known"
+        value={outdoor}
+        onChange={(event) => setOutdoor(event.currentTarget.value)}
+      />
+      <label htmlFor={`${id}-code`}>Code as shown</label>
+      <input
+        id={`${id}-code`}
+        className="run-text"
+        type="text"
+        autoComplete="off"
+        maxLength={100}
+        value={code}
+        onChange={(event) => setCode(event.currentTarget.value)}
+      />
+      {problem === '' ? null : <p className="run-problem">{problem}</p>}
+    </ListRows>
+  );
+}
