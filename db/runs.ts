@@ -329,6 +329,7 @@ export function readRunRecord(db: ReadableDb, run: RunRow, job: typeof jobs.$inf
         rowId: row.id,
         itemKey: row.itemKey ?? '',
         partKey: row.partKey ?? '',
+        label: row.name,
         partNumber: row.partNumber,
         serial: row.serial,
         byId: row.recordedById ?? '',

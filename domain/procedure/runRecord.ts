@@ -69,6 +69,8 @@ export type RecordedPart = {
   readonly itemKey: string;
   /** Of the sheet's list. */
   readonly partKey: string;
+  /** As the sheet named it then. */
+  readonly label: string;
   readonly partNumber: string;
   readonly serial: string | null;
   readonly byId: string;

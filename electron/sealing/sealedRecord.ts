@@ -295,6 +295,7 @@ const run = z.strictObject({
         rowId: id,
         itemKey: key,
         partKey: key,
+        label: words,
         partNumber: words,
         serial: words.nullable(),
         byId: id,

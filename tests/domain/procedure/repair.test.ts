@@ -17,6 +17,7 @@ function changed(record: RunRecord, partKey: string, at: string): RunRecord {
     rowId: partKey,
     itemKey: 'parts-changed',
     partKey,
+    label: partKey,
     partNumber: 'N-1',
     serial: null,
     byId: TECHNICIAN_ID,

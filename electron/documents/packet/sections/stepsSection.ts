@@ -58,6 +58,10 @@ function stepTable(rows: readonly Row[], showsNames: boolean): Block {
 function itemRows(view: PacketView, item: SheetItem, answers: readonly OpenAnswer[]): readonly Row[] {
   if (item.kind === 'hold') return holdRows(view, item);
   if (item.kind === 'tuning') return tuningRows(view, item);
+  if (item.kind === 'parts' || item.kind === 'lockouts') {
+    const rows = listRows(view, item);
+    if (rows.length > 0) return rows;
+  }
   const told = toldAnswers(answers);
   return told.map((answer, index) => answerRow(view, answer, item, index < told.length - 1));
 }
@@ -110,6 +114,45 @@ function holdRows(view: PacketView, item: SheetItem): readonly Row[] {
         at: momentText(hold.startedAt, view.timeZone, view.visitOn),
       } satisfies Row;
     });
+}
+
+/** Parts and lockouts: one row each. Where there are none, the answer that said so is all there is. */
+function listRows(view: PacketView, item: SheetItem): readonly Row[] {
+  const { parts = [], lockouts = [] } = view.record.run;
+  const moment = (instant: string) => momentText(instant, view.timeZone, view.visitOn);
+  return [
+    ...parts
+      .filter((part) => part.itemKey === item.key)
+      .map(
+        (part): Row => ({
+          asked: { text: item.label },
+          answer: {
+            text: `${part.label}, ${part.partNumber}`,
+            small: part.serial === null ? null : `serial ${part.serial}`,
+          },
+          by: view.nameOf(part.byId),
+          at: moment(part.at),
+        }),
+      ),
+    ...lockouts
+      .filter((lockout) => lockout.itemKey === item.key)
+      .map(
+        (lockout): Row => ({
+          asked: { text: item.label },
+          answer: {
+            text: moment(lockout.happenedAt),
+            small: [
+              lockout.outdoorTypedText === null
+                ? 'outdoor temperature not known'
+                : `${lockout.outdoorTypedText} ${lockout.outdoorTypedUnit ?? ''} outside`,
+              ...(lockout.code === null ? [] : [`code ${lockout.code}`]),
+            ].join(' · '),
+          },
+          by: view.nameOf(lockout.byId),
+          at: moment(lockout.at),
+        }),
+      ),
+  ];
 }
 
 function tuningRows(view: PacketView, item: SheetItem): readonly Row[] {
