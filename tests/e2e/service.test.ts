@@ -1,0 +1,214 @@
+/**
+ * A service and a repair (F-09) in the demo by keyboard: earlier visits beside the readings, the years as pictures and
+ * tables, lockouts against the cold, a changed part and what it asks for. Axe in both looks.
+ */
+import { mkdirSync, readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import type { Browser, Page } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import type { InputOf, OperationName, OutputOf } from '../../electron/contract/index.ts';
+import { DEMO_PIN } from '../../electron/demo/demoStore.ts';
+import type { RecordedRun } from '../../electron/demo/recordedRun.ts';
+import { scenario } from '../../electron/demo/scenario.ts';
+import { buildApp } from '../../scripts/buildApp.ts';
+import { isBuildNeeded } from '../../scripts/buildCheck.ts';
+import { type AccessProblem, checkAccess } from '../support/checkAccess.ts';
+import { launchChromium } from '../support/chromium.ts';
+import { type KeyboardHands, keyboardHands } from '../support/keyboardHands.ts';
+import { heading } from '../support/officeByKeys.ts';
+import { type ServedCore, serveCore } from '../support/servedCore.ts';
+import { APP_ROOT } from '../support/testCore.ts';
+import { turnedClock } from '../support/turnedClock.ts';
+
+/** The demo's dates as written, so that they need no moving. */
+const clock = turnedClock('2026-03-02T13:00:00.000Z');
+const SERVICED = 'EBK20475017';
+const REPAIRED = 'EBK20466517';
+const TECHNICIAN = 'Tobias Reyle';
+const CLIENT = 'test-window';
+
+let served: ServedCore;
+let browser: Browser;
+let page: Page;
+let hands: KeyboardHands;
+const problems: AccessProblem[] = [];
+
+async function must<N extends OperationName>(name: N, input: InputOf<N>): Promise<OutputOf<N>> {
+  const reply = await served.core().call(name, input, CLIENT);
+  if (!reply.ok) throw new Error(`${name} → ${JSON.stringify(reply.error)}`);
+  return reply.value as never;
+}
+
+/** Booked, begun, and walked through its first steps; the rest is done by hand in the browser. */
+async function begin(serial: string, kind: 'service' | 'repair', upTo: string) {
+  const { people } = await must('app.status', {});
+  const staffId = people.find(({ name }) => name === TECHNICIAN)?.staffId ?? '';
+  const { rows } = await must('appliances.list', { query: serial });
+  const applianceId = rows[0]?.applianceId ?? '';
+  const { jobId } = await must('jobs.open', { applianceId, kind, note: null });
+  const { visitId } = await must('visits.book', {
+    jobIds: [jobId],
+    plannedOn: '2026-03-02',
+    plannedFrom: '09:00',
+    plannedTo: '12:00',
+    durationMin: 120,
+    crew: [{ staffId, role: 'licensed' }],
+    isPencilled: false,
+    note: null,
+  });
+  const { runs } = await must('visits.begin', { visitId });
+  const runId = runs[0]?.runId ?? '';
+  const { sheet } = await must('visits.getRun', { visitId, runId });
+  const notes = notesOf(serial);
+  for (const step of (kind === 'repair' ? sheet.repair : sheet.service) ?? []) {
+    if (step.key === upTo) break;
+    const at = { visitId, runId, stepKey: step.key };
+    await must('visits.openStep', at);
+    for (const item of step.items) {
+      const here = { ...at, itemKey: item.key };
+      if (item.kind === 'sign-off')
+        await must('visits.signOff', { ...here, name: TECHNICIAN, signatureAttachmentId: null });
+      else if (item.kind === 'read')
+        await must('visits.recordReading', {
+          ...here,
+          quantity: item.quantity,
+          sample: 1,
+          typedText: '0',
+          typedUnit: 'ppm',
+          notMeasuredReason: null,
+          instrumentId: null,
+          measuredById: null,
+        });
+      else await must('visits.answer', { ...here, value: String(notes.answers[item.key]), reason: null });
+    }
+  }
+  return { applianceId, visitId, runId };
+}
+
+function notesOf(serial: string): RecordedRun {
+  const data = scenario.parse(JSON.parse(readFileSync(join(APP_ROOT, 'assets/demo/scenario.json'), 'utf8')));
+  const notes = data.visits.findLast((visit) => visit.kind === 'service' && visit.notes?.serial === serial)?.notes;
+  if (notes == null) throw new Error(`the demo has no service of ${serial}`);
+  return notes;
+}
+
+async function open(hash: string): Promise<void> {
+  // Text, because it runs in the page: this side knows no window.
+  await page.evaluate(`location.hash = ${JSON.stringify(hash)}`);
+}
+
+async function look(name: string): Promise<void> {
+  const folder = process.env['LIGHTOFF_SCREENSHOTS'];
+  for (const colorScheme of ['light', 'dark'] as const) {
+    await page.emulateMedia({ colorScheme });
+    problems.push(...(await checkAccess(page, `${name}, ${colorScheme}`)));
+    if (folder === undefined) continue;
+    mkdirSync(folder, { recursive: true });
+    await page.screenshot({ path: join(folder, `${name}-${colorScheme}.png`), fullPage: true });
+  }
+  await page.emulateMedia({ colorScheme: 'light' });
+}
+
+beforeAll(async () => {
+  if (isBuildNeeded(APP_ROOT)) await buildApp(APP_ROOT, 'warn');
+  served = await serveCore(clock);
+  await must('app.openDemo', {});
+  const { people } = await must('app.status', {});
+  const staffId = people.find(({ name }) => name === TECHNICIAN)?.staffId ?? '';
+  await must('session.signIn', { staffId, pin: DEMO_PIN });
+  browser = await launchChromium();
+  const context = await browser.newContext({
+    locale: 'en-CA',
+    timezoneId: 'America/Halifax',
+    viewport: { width: 1366, height: 768 },
+  });
+  context.setDefaultTimeout(20_000);
+  await clock.installIn(context);
+  page = await context.newPage();
+  hands = keyboardHands(page);
+  await page.goto(served.address());
+  await heading(hands, 'Who is working?');
+  if ((await page.getByRole('button', { name: TECHNICIAN, pressed: true }).count()) === 0)
+    await hands.pressButton(new RegExp(`^${TECHNICIAN}`), 'Shift+Tab');
+  await page.locator('form input:focus').waitFor();
+  await hands.type(DEMO_PIN);
+  await hands.press('Enter');
+  await page.getByRole('button', { name: 'Switch person' }).waitFor();
+}, 240_000);
+afterAll(async () => {
+  await browser?.close();
+  await served?.remove();
+});
+
+describe('a yearly service', () => {
+  it('has the startup and last year beside what is read now, and what is due', async () => {
+    const run = await begin(SERVICED, 'service', 'before-firing');
+    await open(`#/visits/${run.visitId}`);
+    await page.getByText(/Next service due/).waitFor();
+    await open(`#/run/${run.visitId}/${run.runId}/before-firing`);
+    const box = page.locator('[data-card="service-cold-pressure"] input').first();
+    await page.getByRole('button', { name: /Pressure as found, cold/ }).focus();
+    await hands.press('Enter');
+    await box.waitFor();
+    await page.locator('[data-card] input:focus').waitFor();
+    await hands.type('0.6');
+    await hands.press('Enter');
+    const side = page.getByRole('region', { name: 'Against earlier visits' });
+    await expect.poll(async () => side.textContent(), { timeout: 20_000 }).toMatch(/startup 18 Feb 2024/);
+    const text = (await side.textContent()) ?? '';
+    expect(text).toMatch(/service 22 Feb 2026/);
+    expect(text).toMatch(/Pressure, cold/);
+    expect(text).toMatch(/▼ lower/);
+    await look('service-run');
+  }, 60_000);
+
+  it('has the years as pictures, each with its table', async () => {
+    const { rows } = await must('appliances.list', { query: SERVICED });
+    await open(`#/appliances/${rows[0]?.applianceId}/history`);
+    await heading(hands, /^History of /);
+    const table = page.getByRole('table', { name: /^CO₂, high fire.* over the years$/ });
+    await table.waitFor();
+    expect(await table.getByRole('row').count()).toBe(4);
+    await look('history-trends');
+    await hands.choose('Show', 'Water quality');
+    await page.getByRole('table', { name: 'pH over the years' }).waitFor();
+  }, 60_000);
+});
+
+describe('F-09: perfect at noon, dead at dawn', () => {
+  it('lays three lockouts against the cold and sends whoever looks to the supply first', async () => {
+    const run = await begin(REPAIRED, 'repair', 'fault');
+    await open(`#/run/${run.visitId}/${run.runId}/fault`);
+    await page.locator('[data-card="symptoms"] input:focus').waitFor();
+    await hands.type('dead most mornings, runs by noon');
+    await hands.press('Enter');
+    await page.locator('[data-card="fault-codes"] input:focus').waitFor();
+    await hands.type('E5');
+    await hands.press('Enter');
+    await page.locator('[data-card="lockout-list"] [data-main]:focus').waitFor();
+    for (const [day, time, celsius] of [
+      ['26 Feb 2026', '07:20', '-19'],
+      ['27 Feb 2026', '07:35', '-21'],
+      ['28 Feb 2026', '07:30', '-19'],
+    ] as const) {
+      const dayBox = page.getByLabel('Day', { exact: true });
+      await dayBox.focus();
+      await hands.press('Control+a');
+      await hands.type(day);
+      await hands.fill('Time', time);
+      await hands.fill(/^Outside/, celsius);
+      await hands.press('Enter');
+      await page.getByText(new RegExp(`${day}, ${time}`)).waitFor();
+    }
+    const findings = page.getByLabel('Findings of this step');
+    await expect.poll(async () => findings.textContent(), { timeout: 20_000 }).toMatch(/gas supply first/);
+    expect(await findings.textContent()).toMatch(/between 07:20 and 07:35, at −21 °C to −19 °C outside/);
+    await look('repair-fault');
+    const { record } = await must('visits.getRun', run);
+    expect(record.lockouts).toHaveLength(3);
+  }, 60_000);
+
+  it('no screen has a serious or critical finding of axe', () => {
+    expect(problems).toEqual([]);
+  });
+});
