@@ -3,14 +3,21 @@
  * changed after which the burner is tuned anew. What was read before stays on file as what it was before.
  */
 import { changedParts } from '../changedParts.ts';
+import type { ModelSheet } from '../modelSheet.ts';
+import type { StepList } from '../progressTypes.ts';
+import type { RunRecord } from '../runRecord.ts';
+import { stepsOfList } from '../stepListOf.ts';
 import { newest } from './instants.ts';
-import type { ItemContext } from './itemContext.ts';
 
 /** null: nothing was adjusted. */
-export function readAgainSince({ input, byItem }: Pick<ItemContext, 'input' | 'byItem'>): string | null {
+export function readAgainSince(input: {
+  readonly record: Pick<RunRecord, 'answers' | 'parts'>;
+  readonly sheet: ModelSheet;
+  readonly steps: StepList;
+}): string | null {
   const { sheet, steps, record } = input;
   const adjusting = new Map(
-    (sheet[steps] ?? [])
+    stepsOfList(sheet, steps)
       .flatMap((step) => step.items)
       .flatMap((item) =>
         item.kind === 'choose'
@@ -18,7 +25,7 @@ export function readAgainSince({ input, byItem }: Pick<ItemContext, 'input' | 'b
           : [],
       ),
   );
-  const adjusted = byItem.record.answers.filter(
+  const adjusted = record.answers.filter(
     ({ itemKey, value }) => value !== null && adjusting.get(itemKey)?.includes(value) === true,
   );
   const moments = [...adjusted, ...changedParts(record, sheet, 'needs-tuning')];

@@ -21,7 +21,7 @@ export function seriesProgress(item: ItemOf<'series'>, context: ItemContext): Ow
   const need = context.input.sheet.steady.minSamples;
   const because: ItemReason[] = [];
   // What was found before the work is not read again: it is what it was.
-  const since = item.isAsFound === true ? null : readAgainSince(context);
+  const since = item.isAsFound === true ? null : readAgainSince(context.input);
   let isOutdated = false;
   let lastAt: string | null = null;
   for (const quantity of item.quantities) {

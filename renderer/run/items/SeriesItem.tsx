@@ -4,7 +4,9 @@
  */
 import { useEffect, useRef, useState } from 'react';
 import type { ItemOf } from '../../../domain/procedure/modelSheet.ts';
+import { readAgainSince } from '../../../domain/procedure/progress/readAgainSince.ts';
 import type { ItemAddress, ItemProgress } from '../../../domain/procedure/progressTypes.ts';
+import { stepListOf } from '../../../domain/procedure/stepListOf.ts';
 import { quantitySpec } from '../../../domain/quantity/quantities.ts';
 import { FieldSaved } from '../../kit/FieldSaved.tsx';
 import { KeyHint } from '../../kit/KeyHint.tsx';
@@ -32,7 +34,9 @@ export function SeriesItem({ item, progress }: { readonly item: ItemOf<'series'>
   const [leavingOut, setLeavingOut] = useState<SeriesBox | null>(null);
   const table = useRef<HTMLTableElement>(null);
   const { record, sheet } = view;
-  const rows = seriesRows(item, record, sheet, extra);
+  const steps = stepListOf(record.kind, sheet);
+  const since = item.isAsFound === true ? null : readAgainSince({ record, sheet, steps });
+  const rows = seriesRows(item, record, sheet, extra, since);
   const quantities = seriesQuantities(item);
   const reached = record.firingPoints.findLast((one) => one.firingPoint === item.firingPoint);
   const settleS = sheet.firingPoints.find((one) => one.key === item.firingPoint)?.settleS ?? 0;
@@ -164,7 +168,11 @@ export function SeriesItem({ item, progress }: { readonly item: ItemOf<'series'>
                   />
                 </td>
               ))}
-              <td>{row.startedAt === null ? '' : timeOfDay(row.startedAt, timeZone, true)}</td>
+              <td>
+                {row.startedAt === null ? '' : timeOfDay(row.startedAt, timeZone, true)}
+                {since !== null && row.startedAt !== null && row.startedAt < since ? ' before' : ''}
+                {since !== null && row.startedAt !== null && row.startedAt >= since ? ' after' : ''}
+              </td>
             </tr>
           ))}
         </tbody>

@@ -21,10 +21,14 @@ export function seriesRows(
   record: Pick<RunRecord, 'readings'>,
   sheet: Pick<ModelSheet, 'steady'>,
   extra: number,
+  /** What was read before then is what it was before an adjustment: as many rows are read again. */
+  since: string | null = null,
 ): readonly SeriesRow[] {
   const live = record.readings.filter((one) => one.itemKey === item.key && one.supersededById === null);
   const last = Math.max(0, ...live.map((one) => one.sample));
-  const count = Math.max(sheet.steady.minSamples, last) + extra;
+  const before = since === null ? [] : live.filter((one) => one.measuredAt < since);
+  const lastBefore = Math.max(0, ...before.map((one) => one.sample));
+  const count = Math.max(lastBefore + sheet.steady.minSamples, last) + extra;
   return Array.from({ length: count }, (_, index) => {
     const ofRow = live.filter((one) => one.sample === index + 1);
     return { sample: index + 1, startedAt: earliest(ofRow) };

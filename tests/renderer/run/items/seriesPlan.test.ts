@@ -21,6 +21,16 @@ const oneRow = withReading(
 );
 
 describe('seriesRows', () => {
+  it('asks for as many again after an adjustment, below what was read before it', () => {
+    const since = secondsAfter(DAY_START, 600);
+    expect(seriesRows(item, oneRow, sheet, 0, since).map(({ startedAt }) => startedAt)).toEqual([
+      DAY_START,
+      null,
+      null,
+    ]);
+    expect(seriesRows(item, empty, sheet, 0, since)).toHaveLength(2);
+  });
+
   it('shows as many rows as the sheet asks for, with the time the first box of each was read', () => {
     expect(seriesRows(item, oneRow, sheet, 0)).toEqual([
       { sample: 1, startedAt: DAY_START },
