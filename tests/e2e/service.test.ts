@@ -204,7 +204,7 @@ describe('F-09: perfect at noon, dead at dawn', () => {
     await expect.poll(async () => findings.textContent(), { timeout: 20_000 }).toMatch(/gas supply first/);
     expect(await findings.textContent()).toMatch(/between 07:20 and 07:35, at −21 °C to −19 °C outside/);
     await look('repair-fault');
-    const { record } = await must('visits.getRun', run);
+    const { record } = await must('visits.getRun', { visitId: run.visitId, runId: run.runId });
     expect(record.lockouts).toHaveLength(3);
   }, 60_000);
 

@@ -16,7 +16,7 @@ export type DemoCore = {
   readonly must: <N extends OperationName>(name: N, input: InputOf<N>) => Promise<OutputOf<N>>;
   readonly now: () => string;
   readonly wait: (seconds: number) => void;
-  readonly signInAs: (role: 'owner' | 'technician') => Promise<string>;
+  readonly signInAs: (name: string) => Promise<string>;
   readonly applianceOf: (serial: string) => Promise<string>;
   readonly remove: () => void;
 };
@@ -46,10 +46,10 @@ export function openDemoCore(startAt: string): DemoCore {
     wait: (seconds) => {
       ms += seconds * 1000;
     },
-    async signInAs(role) {
+    async signInAs(name) {
       const { people } = await must('app.status', {});
-      const person = people.find(({ roles }) => roles.includes(role));
-      if (person === undefined) throw new Error(`the demo has no ${role}`);
+      const person = people.find((one) => one.name === name);
+      if (person === undefined) throw new Error(`the demo has no ${name}`);
       await must('session.signIn', { staffId: person.staffId, pin: DEMO_PIN });
       return person.staffId;
     },
