@@ -143,7 +143,7 @@ afterAll(async () => {
 describe('a yearly service', () => {
   it('has the startup and last year beside what is read now, and what is due', async () => {
     const run = await begin(SERVICED, 'service', 'before-firing');
-    await open(`#/visits/${run.visitId}`);
+    await open(`#/visit/${run.visitId}`);
     await page.getByText(/Next service due/).waitFor();
     await open(`#/run/${run.visitId}/${run.runId}/before-firing`);
     const box = page.locator('[data-card="service-cold-pressure"] input').first();
@@ -179,6 +179,7 @@ describe('F-09: perfect at noon, dead at dawn', () => {
   it('lays three lockouts against the cold and sends whoever looks to the supply first', async () => {
     const run = await begin(REPAIRED, 'repair', 'fault');
     await open(`#/run/${run.visitId}/${run.runId}/fault`);
+    await look('repair-opened');
     await page.locator('[data-card="symptoms"] input:focus').waitFor();
     await hands.type('dead most mornings, runs by noon');
     await hands.press('Enter');
