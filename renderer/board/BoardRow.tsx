@@ -49,7 +49,8 @@ export const BoardRow = memo(function BoardRow({
   );
 });
 
-function DayLane({
+/** Drawn again by itself: scrolling sideways brings days, it does not change those that are there. */
+const DayLane = memo(function DayLane({
   day,
   index,
   staffId,
@@ -60,6 +61,7 @@ function DayLane({
   onActive,
   onSelect,
 }: Shared & { readonly day: BoardDay; readonly index: number; readonly staffId: string }) {
+  const dayLabel = dayWords(day.on, { weekday: true });
   const at = (minute: number) => (minute - scale.fromMin) * scale.pxPerMin;
   return (
     <div
@@ -100,7 +102,7 @@ function DayLane({
           staffId={staffId}
           left={at(block.startMin)}
           width={Math.max(28, Math.min(block.visit.durationMin, 1440 - block.startMin) * scale.pxPerMin)}
-          dayLabel={dayWords(day.on, { weekday: true })}
+          dayLabel={dayLabel}
           isTabStop={activeVisitId === block.visit.visitId}
           isSelected={selectedId === block.visit.visitId}
           pointer={pointer}
@@ -110,7 +112,7 @@ function DayLane({
       ))}
     </div>
   );
-}
+});
 
 /** Hours booked of hours worked in the days shown. */
 function loadWords(days: readonly BoardDay[]): string {
