@@ -94,7 +94,7 @@ const slot = z.strictObject({
   staffId: id,
   name: z.string(),
   date: day,
-  /** Work may begin between the two, wall time. */
+  /** Within these two the arrival may be promised and the work begin, wall time. */
   fromMin: minuteOfDay,
   toMin: minuteOfDay,
   extraTravelMin: z.number().int(),

@@ -8,6 +8,7 @@ import { checkRoutes } from '../../domain/schedule/check/checkRoutes.ts';
 import { daysBetween } from '../../domain/schedule/dayMinutes.ts';
 import { explainUnplanned } from '../../domain/schedule/explainUnplanned.ts';
 import { insertSlots } from '../../domain/schedule/insertSlots.ts';
+import { offerWindows } from '../../domain/schedule/offerWindows.ts';
 import { LATE_BASE, type Placement, placementsOf } from '../../domain/schedule/plan.ts';
 import { type PlanMove, planMoves } from '../../domain/schedule/planMoves.ts';
 import { UNKNOWN_WAY_MIN } from '../../domain/schedule/travelMatrix.ts';
@@ -105,7 +106,7 @@ export const planningHandlers: Handlers<
       visits: basis.problem.visits.map((visit) => (visit.visitId === input.jobId ? { ...visit, durationMin } : visit)),
     };
     const board = { routes: currentRoutes(basis) };
-    const found = insertSlots(problem, board, input.jobId, input.count);
+    const found = offerWindows(insertSlots(problem, board, input.jobId, input.count), input.count);
     const names = new Map(basis.technicians.map((one) => [one.staffId, one.name]));
     return {
       durationMin,

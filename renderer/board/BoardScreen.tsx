@@ -1,6 +1,6 @@
 /** The dispatcher's board: a day or a week of everybody's visits, the work that waits beside it, and undo. */
 import { Button, Group, SegmentedControl } from '@mantine/core';
-import { useCallback, useMemo, useRef, useState } from 'react';
+import { useCallback, useEffect, useMemo, useRef, useState } from 'react';
 import { Answer } from '../kit/Answer.tsx';
 import { dayWords } from '../kit/dayWords.ts';
 import { EmptyState } from '../kit/EmptyState.tsx';
@@ -36,7 +36,8 @@ export function BoardScreen({ day: wanted }: { readonly day: string | null }) {
   const [from = day, to = day] = [asked[0], asked.at(-1)];
   const board = useOperation('board.get', { from, to });
   const step = view === 'day' ? 1 : 7;
-  const turn = (days: number) => goTo('board', { day: addDays(day, days) });
+  // A week turned to is looked at from its beginning.
+  const turn = (days: number) => goTo('board', { day: addDays(from, days) });
   useShortcut('[', view === 'day' ? 'Day before' : 'Week before', () => turn(-step));
   useShortcut(']', view === 'day' ? 'Day after' : 'Week after', () => turn(step));
   return (
@@ -65,7 +66,7 @@ export function BoardScreen({ day: wanted }: { readonly day: string | null }) {
         </Group>
       }
     >
-      <Answer of={board}>{(data) => <Board data={data} asked={asked} view={view} />}</Answer>
+      <Answer of={board}>{(data) => <Board data={data} asked={asked} view={view} day={day} />}</Answer>
     </Screen>
   );
 }
@@ -74,16 +75,23 @@ function Board({
   data,
   asked,
   view,
+  day,
 }: {
   readonly data: BoardData;
   readonly asked: readonly string[];
   readonly view: BoardView;
+  /** The day that was asked for, which of a week is to be in sight. */
+  readonly day: string;
 }) {
   const rows = useMemo(() => withoutIdleWeekend(data, asked), [data, asked]);
   const days = useMemo(() => rows[0]?.days.map(({ on }) => on) ?? asked, [rows, asked]);
   const scale = useMemo(() => toScale(rows, days, view), [rows, days, view]);
   const scroller = useRef<HTMLDivElement>(null);
   const handle = useMemo<BoardHandle>(() => ({ scroller, rows, scale }), [rows, scale]);
+  const dayLeft = Math.max(0, days.indexOf(day)) * scale.dayWidth;
+  useEffect(() => {
+    if (scroller.current !== null) scroller.current.scrollLeft = dayLeft;
+  }, [dayLeft]);
   const [carry] = useState(createCarryStore);
   const acts = useBoardActs();
   const [chosen, setChosen] = useState<BoardSpot | null>(null);

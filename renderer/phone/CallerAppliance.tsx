@@ -1,6 +1,7 @@
 /** The caller's appliance: anything made safe first, then what is due and booked, then what they want. */
 import { Button, Group, Stack } from '@mantine/core';
 import { useState } from 'react';
+import { assertNever } from '../../domain/result.ts';
 import type { OutputOf } from '../../electron/contract/index.ts';
 import { Answer } from '../kit/Answer.tsx';
 import { capital } from '../kit/capital.ts';
@@ -29,7 +30,8 @@ function Details({ appliance }: { readonly appliance: Appliance }) {
   const { today } = useAppStatus();
   const { applianceId } = appliance;
   const coverage = useOperation('coverage.get', { applianceId });
-  const service = coverage.state === 'ready' ? coverage.value.cover.service : null;
+  const cover = coverage.state === 'ready' ? coverage.value.cover : null;
+  const service = cover?.service ?? null;
   const ahead = appliance.visits.filter(
     ({ state, plannedOn }) => (state === 'pencilled' || state === 'planned') && plannedOn >= today,
   );
@@ -69,6 +71,7 @@ function Details({ appliance }: { readonly appliance: Appliance }) {
                 </span>
               ),
             ],
+            ['Registration', cover === null ? 'no date can be counted yet' : registrationWords(cover.registration)],
             ['Last visit', last === undefined ? 'none' : `${JOB_KIND_WORDS[last.kind]}, ${dayWords(last.plannedOn)}`],
             [
               'Booked',
@@ -95,6 +98,26 @@ function Details({ appliance }: { readonly appliance: Appliance }) {
       <Wanted appliance={appliance} latestOn={service?.latest.on ?? null} />
     </>
   );
+}
+
+function registrationWords({ kind, due }: OutputOf<'coverage.get'>['cover']['registration']): string {
+  const day = due === null ? null : dayWords(due.on);
+  switch (kind) {
+    case 'confirmed':
+      return 'confirmed by the maker';
+    case 'submitted':
+      return 'handed in';
+    case 'submitted-late':
+      return day === null ? 'handed in' : `handed in after its last day, ${day}`;
+    case 'open':
+      return day === null ? 'open' : `due by ${day}`;
+    case 'missed':
+      return day === null ? 'not handed in' : `not handed in; its last day was ${day}`;
+    case 'no-date':
+      return 'no date can be counted yet';
+    default:
+      return assertNever(kind);
+  }
 }
 
 const KINDS: readonly JobKind[] = ['service', 'repair', 'startup', 'follow-up'];

@@ -2,6 +2,7 @@
 import { Button, Group, NativeSelect, Stack, TextInput } from '@mantine/core';
 import { useEffect, useRef, useState } from 'react';
 import { isForbidding } from '../../domain/schedule/obstacles.ts';
+import { PROMISED_WINDOW_MIN } from '../../domain/schedule/offerWindows.ts';
 import { obstacleWords } from '../board/conflictWords.ts';
 import { DayInput } from '../form/DayField.tsx';
 import { readDay } from '../form/FormReader.ts';
@@ -15,7 +16,7 @@ import { useAppStatus } from '../operations/AppStatus.tsx';
 import { useAct } from '../operations/useAct.ts';
 import { useOperation } from '../operations/useOperation.ts';
 import { RouteLink } from '../RouteLink.tsx';
-import { PROMISED_WINDOW_MIN, SlotOffers } from './SlotOffers.tsx';
+import { SlotOffers } from './SlotOffers.tsx';
 
 export type Offer = {
   readonly staffId: string;

@@ -10,8 +10,6 @@ import { leftOutWords } from '../planning/leftOutWords.ts';
 import { addDays } from '../visits/week.ts';
 import type { Offer } from './OfferPanel.tsx';
 
-/** Common practice: an arrival is promised within two hours. */
-export const PROMISED_WINDOW_MIN = 120;
 /** A caller seldom plans further ahead; a later day is typed. */
 const DAYS_AHEAD = 13;
 
@@ -57,16 +55,10 @@ export function SlotOffers({
   );
 }
 
-/** Work begins as early as it can; the promise ends two hours later or when it no longer fits. */
-function offerOf(slot: OfferedSlot): Offer {
-  return { staffId: slot.staffId, on: slot.date, startMin: slot.fromMin, toMin: promisedTo(slot) };
+function offerOf({ staffId, date, fromMin, toMin }: OfferedSlot): Offer {
+  return { staffId, on: date, startMin: fromMin, toMin };
 }
 
-function promisedTo({ fromMin, toMin }: OfferedSlot): number {
-  return Math.min(fromMin + PROMISED_WINDOW_MIN, Math.max(toMin, fromMin));
-}
-
-function arrivalWords(slot: OfferedSlot): string {
-  const to = promisedTo(slot);
-  return to > slot.fromMin ? `${clockWords(slot.fromMin)}–${clockWords(to)}` : clockWords(slot.fromMin);
+function arrivalWords({ fromMin, toMin }: OfferedSlot): string {
+  return toMin > fromMin ? `${clockWords(fromMin)}–${clockWords(toMin)}` : clockWords(fromMin);
 }

@@ -8,6 +8,7 @@ import { type RandomSource, randomSource, shuffle } from './randomSource.ts';
 import { createRemovals } from './removals.ts';
 import { copyState, createState, type RouteState } from './routeState.ts';
 import type { RoutingModel } from './routingModel.ts';
+import { createSwapRoutes } from './swapRoutes.ts';
 
 export type SearchControl = {
   readonly seed: number;
@@ -30,9 +31,16 @@ const REACTION = 0.1;
 /** Never less: what is useless now may help later. */
 const LEAST_SHARE = 0.05;
 const REWARD = { best: 20, better: 6, accepted: 1 } as const;
-/** Temperatures in shares of the mean leg. */
-const HOT = 0.35;
-const COLD = 0.004;
+/**
+ * Temperatures: at first a way between any two visits, so that whole groups of them can change hands; at the end a small
+ * share of the way to a neighbour.
+ */
+const HOT = 1;
+const COLD = 0.01;
+/** In most rounds strings are taken out and put back in turn; only the others draw their way by what it brought. */
+const MAIN_SHARE = 0.9;
+/** Of two whole routes exchanged. */
+const SWAP_SHARE = 0.02;
 /** Visits left out that are tried again per round, besides those just taken out. */
 const RETRIED = 24;
 
@@ -40,12 +48,15 @@ export function search(model: RoutingModel, start: RouteState, control: SearchCo
   const random = randomSource(control.seed);
   const inserter = createInserter(model, random);
   const removals = createRemovals(model, random);
+  const swapRoutes = createSwapRoutes(model, random);
   const current = createState(model);
   const working = createState(model);
   const best = createState(model);
   const pool = createPool(model);
   const work = new Float64Array(model.technicianCount);
   const meanLeg = meanLegOf(model);
+  const hot = HOT * Math.max(meanLeg, meanWayOf(model));
+  const cold = COLD * meanLeg;
 
   copyState(start, current);
   const goals = newGoals();
@@ -67,14 +78,16 @@ export function search(model: RoutingModel, start: RouteState, control: SearchCo
       if (control.shouldStop?.() === true) break;
       const share = control.elapsedShare === undefined ? rounds / control.maxRounds : control.elapsedShare();
       if (share >= 1) break;
-      const temperature = meanLeg * HOT * (COLD / HOT) ** share;
-      const removal = removalShares.draw(random);
-      const insert = insertShares.draw(random);
+      const temperature = hot * (cold / hot) ** share;
+      const isSwap = random.next() < SWAP_SHARE;
+      const removal = random.next() < MAIN_SHARE ? STRINGS : removalShares.draw(random);
+      const insert = isSwap || random.next() < MAIN_SHARE ? GREEDY : insertShares.draw(random);
       const judgedBefore = inserter.judged();
 
       copyState(current, working);
       pool.count = 0;
-      removals[removal]?.(working, pool, drawCount(random, movable));
+      if (isSwap) swapRoutes(working, pool);
+      else removals[removal]?.(working, pool, drawCount(random, movable));
       addLeftOut(model, working, pool, random);
       inserts[insert]?.(working, pool);
 
@@ -98,8 +111,10 @@ export function search(model: RoutingModel, start: RouteState, control: SearchCo
         currentCost = cost;
       }
       const effort = 1 + inserter.judged() - judgedBefore;
-      removalShares.note(removal, reward, effort);
-      insertShares.note(insert, reward, effort);
+      if (!isSwap) {
+        removalShares.note(removal, reward, effort);
+        insertShares.note(insert, reward, effort);
+      }
       if ((rounds + 1) % ADAPT_EVERY === 0) {
         removalShares.adapt();
         insertShares.adapt();
@@ -115,6 +130,8 @@ export function search(model: RoutingModel, start: RouteState, control: SearchCo
 }
 
 const RETURN_AFTER = 6000;
+/** First in their lists. */
+const [STRINGS, GREEDY] = [0, 0];
 
 type InsertWay = (state: RouteState, pool: Pool) => void;
 
@@ -227,6 +244,16 @@ function meanLegOf(model: RoutingModel): number {
     sum += nearest[Math.min(4, nearest.length - 1)] ?? 0;
   }
   return Math.max(1, sum / Math.max(1, visitCount));
+}
+
+/** Of all ways between two visits. */
+function meanWayOf({ visitCount, placeCount, travel, visitPlace }: RoutingModel): number {
+  let sum = 0;
+  for (let visit = 0; visit < visitCount; visit += 1) {
+    const row = (visitPlace[visit] as number) * placeCount;
+    for (let other = 0; other < visitCount; other += 1) sum += travel[row + (visitPlace[other] as number)] as number;
+  }
+  return sum / Math.max(1, visitCount * (visitCount - 1));
 }
 
 type Shares = {

@@ -47,7 +47,7 @@ describe('buildPlan on random problems', () => {
     expect(found.below).toEqual([]);
     expect(found.above).toEqual([]);
     expect(found.equal).toBe(30);
-  });
+  }, 60_000);
 
   it('stops when told to, with a plan that keeps the rules', () => {
     const problem = randomProblem(77, { fewestVisits: 30, mostVisits: 40 });

@@ -52,7 +52,7 @@ describe('travel times from a file', () => {
     await test.must('travel.loadTable', {
       attachmentId: await put(`from,to,minutes\nTobias Reyle,${site?.city},47\n`),
     });
-    expect(await firstSlot()).toMatchObject({ date: '2026-03-03', fromMin: 480 + 47, extraTravelMin: 94 });
+    expect(await firstSlot()).toMatchObject({ date: '2026-03-03', fromMin: 480 + 60, extraTravelMin: 94 });
     await test.must('travel.dropTable', {});
     expect((await test.must('travel.getTable', {})).table).toBeNull();
     expect(await firstSlot()).toEqual(before);
