@@ -15,9 +15,9 @@ import { addDays, weekOf } from '../visits/week.ts';
 import { ProposalView } from './ProposalView.tsx';
 
 const MODE_WORDS: Record<PlanMode, string> = {
-  fill: 'Fill the gaps: what is booked stays',
-  rebuild: 'Plan anew: what is not pinned may move',
-  repair: 'Repair: move as little as possible',
+  fill: 'Fill the gaps, move nothing',
+  rebuild: 'Plan anew, only pins stay',
+  repair: 'Repair with few moves',
 };
 
 const SECONDS_WORDS = { '5': '5 seconds', '10': '10 seconds', '30': '30 seconds', '60': 'a minute' } as const;
