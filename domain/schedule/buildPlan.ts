@@ -13,6 +13,8 @@ export type PlannerControl = {
   readonly shouldStop?: () => boolean;
   /** 0 to 1, where a clock sets the limit. */
   readonly elapsedShare?: () => number;
+  /** From how hot the search cools; 1 is usual. */
+  readonly heat?: number;
   /** Asked after each better plan; the plan itself is only made when somebody calls `read`. */
   readonly onBetter?: (read: () => Plan, rounds: number) => void;
 };

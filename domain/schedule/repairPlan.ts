@@ -14,6 +14,8 @@ import { readPlan } from './solver/readPlan.ts';
 
 /** Visits around each displaced one that may give way. */
 const NEARBY = 12;
+/** The search begins in a plan that is good but for what broke. */
+const NEARBY_HEAT = 0.1;
 
 export function repairPlan(
   problem: PlanningProblem,
@@ -32,7 +34,7 @@ export function repairPlan(
   }
   const compiled = compileProblem(problem, { current: placements, movable });
   const start = firstState(compiled.model, loaded.state, control.seed);
-  const found = improve(compiled, start, control);
+  const found = improve(compiled, start, { ...control, heat: NEARBY_HEAT });
   // The search is not thorough; a promise that one simple move would keep is looked for to the end.
   const state = keepPromises(whole, loadPlan(whole, found.plan).state);
   return { plan: readPlan(whole, state), rounds: found.rounds };

@@ -18,6 +18,8 @@ export type SearchControl = {
   readonly shouldStop?: () => boolean;
   /** Share of the allowed time that has passed, 0 to 1, where a clock sets the limit; without it rounds do. */
   readonly elapsedShare?: () => number;
+  /** From how hot it cools, as a share of the usual; less where the start is a plan to stay near. */
+  readonly heat?: number;
   /** Called when a better plan is found; the state is only valid during the call. */
   readonly onBetter?: (state: RouteState, rounds: number) => void;
 };
@@ -55,7 +57,7 @@ export function search(model: RoutingModel, start: RouteState, control: SearchCo
   const pool = createPool(model);
   const work = new Float64Array(model.technicianCount);
   const meanLeg = meanLegOf(model);
-  const hot = HOT * Math.max(meanLeg, meanWayOf(model));
+  const hot = HOT * (control.heat ?? 1) * Math.max(meanLeg, meanWayOf(model));
   const cold = COLD * meanLeg;
 
   copyState(start, current);
