@@ -250,8 +250,12 @@ export const gasLoads = sqliteTable(
       .notNull()
       .references(() => gasSupplies.id, { onDelete: 'restrict' }),
     name: text('name').notNull(),
-    inputKw: real('input_kw').notNull(),
+    /** null: connected, and nobody knows yet with how much. */
+    inputKw: real('input_kw'),
     applianceId: text('appliance_id').references(() => appliances.id, { onDelete: 'restrict' }),
   },
-  (t) => [index('gas_loads_by_supply').on(t.gasSupplyId), rule('gas_loads_input', sql`${t.inputKw} > 0`)],
+  (t) => [
+    index('gas_loads_by_supply').on(t.gasSupplyId),
+    rule('gas_loads_input', sql`${t.inputKw} IS NULL OR ${t.inputKw} > 0`),
+  ],
 );

@@ -79,7 +79,8 @@ export const gasSupplyFields = z.strictObject({
   heatingValueTyped: optionalLine,
   heatingValueSource: optionalLine,
   heatingValueOn: day.nullable(),
-  loads: z.array(z.strictObject({ name: line, inputKw: z.number().positive(), applianceId: id.nullable() })),
+  /** `inputKw` null: connected, its input not known. */
+  loads: z.array(z.strictObject({ name: line, inputKw: z.number().positive().nullable(), applianceId: id.nullable() })),
 });
 export type GasSupplyFields = z.output<typeof gasSupplyFields>;
 

@@ -154,8 +154,15 @@ export const visitOperations = {
           recordedAt: instant.nullable(),
         }),
       ),
-      /** Connected gas loads against what the meter can give; null when either is unknown. */
-      gasLoad: z.strictObject({ loadKw: z.number(), capacityKw: z.number() }).nullable(),
+      /** Connected gas loads against what the meter can give; null when the latter or every load is unknown. */
+      gasLoad: z
+        .strictObject({
+          loadKw: z.number(),
+          capacityKw: z.number(),
+          /** Connected as well, but nobody knows with how much: the sum is at least what it says. */
+          unknownLoads: z.array(z.string()),
+        })
+        .nullable(),
     }),
   }),
   'jobs.setReadiness': operation({

@@ -10,6 +10,7 @@ import { findJob, findVisit, listCrews, listJobs, listReadiness, type VisitRecor
 import type { FuelKey } from '../../domain/procedure/modelSheet.ts';
 import { READINESS_ITEMS } from '../../domain/procedure/readiness.ts';
 import { findObstacles } from '../../domain/schedule/obstacles.ts';
+import type { OutputOf } from '../contract/index.ts';
 import type { VisitRow } from '../contract/visits.ts';
 import { actorOf, fail, type Handlers, notFound } from './handler.ts';
 import { type GasWork, licenceProblemOf, requireLicence } from './licensing.ts';
@@ -282,14 +283,16 @@ export function replaceCrew(writer: StoreWriter, visitId: string, wanted: Crew):
 }
 
 /** Connected loads against the meter, both as kW gross: the meter's volume times the heating value. */
-function gasLoadOf(db: ReadableDb, siteId: string): { readonly loadKw: number; readonly capacityKw: number } | null {
+function gasLoadOf(db: ReadableDb, siteId: string): OutputOf<'jobs.getReadiness'>['gasLoad'] {
   const supply = findGasSupply(db, siteId);
   if (supply === undefined || supply.capacityM3PerH === null || supply.heatingValueMjPerM3 === null) return null;
   const loads = listGasLoads(db, supply.id);
-  if (loads.length === 0) return null;
+  const known = loads.flatMap(({ inputKw }) => (inputKw === null ? [] : [inputKw]));
+  if (known.length === 0) return null;
   const mjPerKwh = 3.6;
   return {
-    loadKw: loads.reduce((sum, load) => sum + load.inputKw, 0),
+    loadKw: known.reduce((sum, inputKw) => sum + inputKw, 0),
     capacityKw: (supply.capacityM3PerH * supply.heatingValueMjPerM3) / mjPerKwh,
+    unknownLoads: loads.filter(({ inputKw }) => inputKw === null).map(({ name }) => name),
   };
 }

@@ -108,7 +108,7 @@ const gasSupply = z.strictObject({
   heatingValueTyped: words.nullable(),
   heatingValueSource: words.nullable(),
   heatingValueOn: day.nullable(),
-  loads: z.array(z.strictObject({ name: words, inputKw: decimalText })),
+  loads: z.array(z.strictObject({ name: words, inputKw: number })),
 });
 
 const appliance = z.strictObject({

@@ -33,6 +33,9 @@ export function gasLoadGaps({
   const counted = new Set(gasSupply.loads.flatMap(({ applianceId }) => (applianceId === null ? [] : [applianceId])));
   const left = appliances.filter(({ applianceId }) => !counted.has(applianceId));
   return [
+    ...gasSupply.loads
+      .filter(({ inputKw }) => inputKw === null)
+      .map(({ name }) => `${name} is connected, its input is not known.`),
     ...left.map(({ maker, model, serial }) => `${maker} ${model}, ${serial}, is not counted.`),
     ...(gasSupply.kind === 'meter' && gasSupply.capacityM3PerH === null ? ['The meter’s capacity is not known.'] : []),
     ...(gasSupply.heatingValueMjPerM3 === null ? ['The heating value is not known.'] : []),

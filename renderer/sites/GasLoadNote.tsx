@@ -13,12 +13,19 @@ export function GasLoadNote({ balance }: { readonly balance: LoadBalance }) {
   const unit = ENTRY_UNITS.power.find((one) => one.symbol === symbol) ?? ENTRY_UNITS.power[0];
   const show = (kw: number) => `${formatNumber(unit.fromOwn(kw), unit.symbol === 'Btu/h' ? 0 : 1)} ${unit.symbol}`;
   const sharePct = (balance.loadKw / balance.capacityKw) * 100;
-  const sums = `${show(balance.loadKw)} connected, the meter gives ${show(balance.capacityKw)}: ${formatNumber(sharePct, 0)} %.`;
+  const isPartial = balance.unknownLoads.length > 0;
+  const sums = `${isPartial ? 'At least ' : ''}${show(balance.loadKw)} connected, the meter gives ${show(balance.capacityKw)}: ${isPartial ? 'at least ' : ''}${formatNumber(sharePct, 0)} %.`;
+  const unknown = isPartial ? ` Not in the sum, input not known: ${balance.unknownLoads.join(', ')}.` : '';
   return sharePct > 100 ? (
     <Note tone="ember" title="More connected than the meter can give" isSpoken>
-      {sums} Call the utility before the visit. On site the dynamic pressure must be read with every appliance running.
+      {sums}
+      {unknown} Call the utility before the visit. On site the dynamic pressure must be read with every appliance
+      running.
     </Note>
   ) : (
-    <Note tone="plain">{sums}</Note>
+    <Note tone={isPartial ? 'caution' : 'plain'}>
+      {sums}
+      {unknown}
+    </Note>
   );
 }

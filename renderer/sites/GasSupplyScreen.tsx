@@ -129,8 +129,8 @@ function GasSupplyForm({ found }: { readonly found: OutputOf<'sites.get'> }) {
         <Stack gap="md">
           {balance === null ? (
             <p className="lo-faint" style={{ margin: 0 }}>
-              With the capacity, the heating value and every appliance’s input, the sum is held against what the meter
-              can give.
+              With the capacity, the heating value and the appliances’ inputs, the sum is held against what the meter
+              can give. An appliance whose input nobody knows belongs in the list all the same: leave its input empty.
             </p>
           ) : (
             <GasLoadNote balance={balance} />

@@ -192,7 +192,8 @@ function GasPanel({ found, mayEdit }: { readonly found: OutputOf<'sites.get'>; r
             { label: 'Connected', cell: ({ name }) => name },
             {
               label: 'Input',
-              cell: ({ inputKw }) => <AmountText dimension="power" own={inputKw} decimals={1} />,
+              cell: ({ inputKw }) =>
+                inputKw === null ? 'not known' : <AmountText dimension="power" own={inputKw} decimals={1} />,
               isNumber: true,
             },
           ]}

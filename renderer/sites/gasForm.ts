@@ -109,13 +109,17 @@ export function gasFromForm(form: GasForm, typedBefore: string | null, reader: F
     heatingValueOn: reader.day('heatingValueOn', form.heatingValueOn),
     loads: form.loads.map((row, index) => {
       const inputKw = reader.amount(`loads.${index}.inputKw`, row.inputKw, 'power');
-      if (inputKw === null) reader.fail(`loads.${index}.inputKw`, 'Needed.');
-      return { name: row.name, inputKw: inputKw ?? 0, applianceId: row.applianceId === '' ? null : row.applianceId };
+      return { name: row.name, inputKw, applianceId: row.applianceId === '' ? null : row.applianceId };
     }),
   };
 }
 
-export type LoadBalance = { readonly loadKw: number; readonly capacityKw: number };
+export type LoadBalance = {
+  readonly loadKw: number;
+  readonly capacityKw: number;
+  /** Connected as well, their input not known: the sum is at least what it says. */
+  readonly unknownLoads: readonly string[];
+};
 
 const MJ_PER_KWH = 3.6;
 
@@ -126,10 +130,14 @@ export function loadBalance(form: GasForm): LoadBalance | null {
   const heatingValue = readAmount('heating-value', form.heatingValueMjPerM3);
   const loads = form.loads.map((row) => readAmount('power', row.inputKw));
   if (!capacity.ok || capacity.value === null || !heatingValue.ok || heatingValue.value === null) return null;
-  let loadKw = 0;
-  for (const load of loads) {
-    if (!load.ok || load.value === null) return null;
-    loadKw += load.value;
-  }
-  return { loadKw, capacityKw: (capacity.value * heatingValue.value) / MJ_PER_KWH };
+  const known = loads.flatMap((load) => (load.ok && load.value !== null ? [load.value] : []));
+  if (known.length === 0) return null;
+  return {
+    loadKw: known.reduce((sum, inputKw) => sum + inputKw, 0),
+    capacityKw: (capacity.value * heatingValue.value) / MJ_PER_KWH,
+    unknownLoads: form.loads.flatMap(({ name }, index) => {
+      const load = loads[index];
+      return load?.ok === true && load.value !== null ? [] : [name.trim() || `appliance ${index + 1}`];
+    }),
+  };
 }

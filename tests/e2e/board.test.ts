@@ -247,3 +247,33 @@ async function placed(): Promise<readonly (readonly [string, number | null, stri
   const { visits } = await test.must('board.get', WEEK);
   return visits.map(({ plannedOn, startMin, crew }) => [plannedOn, startMin, crew[0]?.name] as const);
 }
+
+describe('field case F-10: a new load on an old meter', () => {
+  it('warns while the gas supply is typed, and again where the startup’s readiness is asked', async () => {
+    const { jobId } = await test.must('jobs.open', { applianceId: office.applianceId, kind: 'startup', note: null });
+    await page.evaluate(`window.location.hash = '#/sites/${office.siteId}/gas'`);
+    await page.getByRole('heading', { name: 'Gas supply', level: 1 }).waitFor();
+    // A field that the Tab key comes to is typed over.
+    await hands.fill('Capacity per hour', '250 ft³');
+    await hands.fill('Heating value, gross', '1000 Btu/ft³');
+    await hands.fill('Appliance 1', 'water heater');
+    await hands.fill('Input', '200000 Btu/h');
+    for (const [index, input] of ['50000 Btu/h', '45000 Btu/h', '40000 Btu/h', ''].entries()) {
+      await hands.pressButton('Add an appliance');
+      await hands.tabTo('Input', 'Shift+Tab');
+      await hands.type(input);
+      await hands.tabTo(`Appliance ${index + 2}`, 'Shift+Tab');
+      await hands.type(input === '' ? 'dryer' : `burner ${index + 2}`);
+    }
+    const warned = page.getByText(/At least 98\.2 kW connected.*134 %/);
+    await warned.waitFor();
+    await hands.press('Enter');
+    await page.getByText('dryer is connected, its input is not known.').waitFor();
+    await page.evaluate(`window.location.hash = '#/jobs/${jobId}'`);
+    await page.getByText('More connected than the meter can give').waitFor();
+    await warned.waitFor();
+    await page.getByText('Not in the sum, input not known: dryer.').waitFor();
+    await page.getByText(/Call the utility before the visit\. On site the dynamic pressure must be read/).waitFor();
+    expect(pageErrors).toEqual([]);
+  });
+});

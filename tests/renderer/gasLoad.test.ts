@@ -23,10 +23,15 @@ describe('loadBalance', () => {
     expect(balance.loadKw / balance.capacityKw).toBeCloseTo(335 / 250, 9);
   });
 
-  it('should say nothing while one load is not known', () => {
+  it('should name a load whose input is not known, and count it neither as zero nor at all', () => {
     const [first, ...others] = form.loads;
     if (first === undefined) throw new Error('the case has loads');
-    expect(loadBalance({ ...form, loads: [{ ...first, inputKw: { text: '', unit: 'Btu/h' } }, ...others] })).toBeNull();
+    const unknown = { ...first, name: 'water heater', inputKw: { text: '', unit: 'Btu/h' } };
+    const balance = loadBalance({ ...form, loads: [unknown, ...others] });
+    expect(balance?.unknownLoads).toEqual(['water heater']);
+    if (balance === null) return;
+    expect(balance.loadKw / balance.capacityKw).toBeCloseTo(135 / 250, 9);
+    expect(loadBalance({ ...form, loads: [unknown] })).toBeNull();
   });
 
   it('should say nothing without the meter’s capacity, and nothing for a tank', () => {
@@ -70,6 +75,10 @@ describe('gasLoadGaps', () => {
     expect(gasLoadGaps({ gasSupply, appliances: [appliance] })).toEqual(['Maker Model, S-1, is not counted.']);
     const counted = { ...gasSupply, loads: [{ name: 'boiler', inputKw: 20, applianceId: 'a1' }] };
     expect(gasLoadGaps({ gasSupply: counted, appliances: [appliance] })).toEqual([]);
+    const unknown = { ...counted, loads: [...counted.loads, { name: 'range', inputKw: null, applianceId: null }] };
+    expect(gasLoadGaps({ gasSupply: unknown, appliances: [appliance] })).toEqual([
+      'range is connected, its input is not known.',
+    ]);
     expect(gasLoadGaps({ gasSupply: null, appliances: [appliance] })).toHaveLength(1);
   });
 });
