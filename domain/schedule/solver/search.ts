@@ -34,10 +34,10 @@ const REACTION = 0.1;
 const LEAST_SHARE = 0.05;
 const REWARD = { best: 20, better: 6, accepted: 1 } as const;
 /**
- * Temperatures: at first a way between any two visits, so that whole groups of them can change hands; at the end a small
+ * Temperatures: at first some ways between any two visits, so that whole groups of them change hands; at the end a small
  * share of the way to a neighbour.
  */
-const HOT = 1;
+const HOT = 3;
 const COLD = 0.01;
 /** In most rounds strings are taken out and put back in turn; only the others draw their way by what it brought. */
 const MAIN_SHARE = 0.9;
