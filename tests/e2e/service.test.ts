@@ -60,6 +60,8 @@ async function begin(serial: string, kind: 'service' | 'repair', upTo: string) {
   const runId = runs[0]?.runId ?? '';
   const { sheet } = await must('visits.getRun', { visitId, runId });
   const notes = notesOf(serial);
+  const instruments = await must('instruments.list', {});
+  const analyserId = instruments.find((one) => one.kind === 'analyser' && one.isInDate)?.instrumentId ?? null;
   for (const step of (kind === 'repair' ? sheet.repair : sheet.service) ?? []) {
     if (step.key === upTo) break;
     const at = { visitId, runId, stepKey: step.key };
@@ -76,7 +78,7 @@ async function begin(serial: string, kind: 'service' | 'repair', upTo: string) {
           typedText: '0',
           typedUnit: 'ppm',
           notMeasuredReason: null,
-          instrumentId: null,
+          instrumentId: analyserId,
           measuredById: null,
         });
       else await must('visits.answer', { ...here, value: String(notes.answers[item.key]), reason: null });
@@ -179,7 +181,6 @@ describe('F-09: perfect at noon, dead at dawn', () => {
   it('lays three lockouts against the cold and sends whoever looks to the supply first', async () => {
     const run = await begin(REPAIRED, 'repair', 'fault');
     await open(`#/run/${run.visitId}/${run.runId}/fault`);
-    await look('repair-opened');
     await page.locator('[data-card="symptoms"] input:focus').waitFor();
     await hands.type('dead most mornings, runs by noon');
     await hands.press('Enter');

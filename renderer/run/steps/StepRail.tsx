@@ -66,7 +66,8 @@ function StepLine({
           {number}. {stepTitle(step.stepKey, words)}
         </span>
         <span className="run-step-state">
-          {stepStateWords(step.state)}
+          {/* A step all of whose items are kept to something that is not so here. */}
+          {step.items.length === 0 ? 'not asked here' : stepStateWords(step.state)}
           {step.state === 'open' && left < step.items.length ? `, ${left} left` : ''}
         </span>
         {step.state === 'locked' ? (
