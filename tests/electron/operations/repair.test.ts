@@ -41,9 +41,9 @@ function repairNotes(): RecordedRun {
       'hot-pressure': { text: '1.5', unit: 'bar' },
       'tank-level': { text: '33', unit: '%' },
       'outdoor-now': { text: '-3', unit: '°C' },
-      'inlet-static': { text: '27.4', unit: 'mbar' },
-      'inlet-dynamic': { text: '27.4', unit: 'mbar' },
-      'inlet-all-on': { text: '27.2', unit: 'mbar' },
+      'inlet-static': { text: '33.4', unit: 'mbar' },
+      'inlet-dynamic': { text: '32.8', unit: 'mbar' },
+      'inlet-all-on': { text: '32.2', unit: 'mbar' },
     },
   };
 }
