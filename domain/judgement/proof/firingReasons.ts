@@ -1,5 +1,6 @@
 /** Whether a flue reading was taken when the burner stood still: rate reached and settled, own tuning run over. */
 
+import { changedParts } from '../../procedure/changedParts.ts';
 import type { ItemOf, StepItem } from '../../procedure/modelSheet.ts';
 import type { NotProvenReason } from '../finding.ts';
 import { instantMs, type Measured } from '../measured.ts';
@@ -60,7 +61,8 @@ function isAskedHere(item: StepItem, context: RunContext): boolean {
   if (onlyFor.fuels && !onlyFor.fuels.includes(record.fuel)) return false;
   const { emitters } = record.site;
   if (onlyFor.emitters && emitters.length > 0 && !onlyFor.emitters.some((one) => emitters.includes(one))) return false;
-  const { answer } = onlyFor;
+  const { answer, changedPart } = onlyFor;
+  if (changedPart !== undefined && changedParts(record, context.sheet, changedPart).length === 0) return false;
   if (answer === undefined) return true;
   const given = record.answers.filter((one) => one.itemKey === answer.item);
   return given.length === 0 || given.some((one) => one.value === null || answer.is.includes(one.value));

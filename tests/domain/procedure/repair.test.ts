@@ -1,5 +1,6 @@
 /** What a changed part, an adjustment and an open fault ask of a run, and what a tuning run writes down. */
 import { describe, expect, it } from 'vitest';
+import { judgeRun } from '../../../domain/judgement/judgeRun.ts';
 import type { ModelSheet, StepItem } from '../../../domain/procedure/modelSheet.ts';
 import { parseModelSheet } from '../../../domain/procedure/parseModelSheet.ts';
 import { runProgress } from '../../../domain/procedure/progress.ts';
@@ -7,6 +8,7 @@ import type { RecordedPart, RunRecord } from '../../../domain/procedure/runRecor
 import { stagePoint } from '../../../domain/procedure/stagePoint.ts';
 import { stepListOf } from '../../../domain/procedure/stepListOf.ts';
 import { driveRun } from '../../support/driveRun.ts';
+import { HEALTHY_INSTRUMENT, plausibleEntry } from '../../support/plausibleEntry.ts';
 import { emptyRecord, reading, secondsAfter, TECHNICIAN_ID, withAnswer } from '../../support/runRecordBuilder.ts';
 import { readShippedSheets } from '../../support/shippedSheets.ts';
 
@@ -47,6 +49,15 @@ describe('a repair', () => {
       changed(emptyRecord('natural-gas', { kind: 'repair' }), 'pump', walked.now),
     );
     expect(itemsOf(progress, 'tuning')).toEqual([]);
+  });
+
+  it('holds its flue readings to be proven without one', () => {
+    const record = { ...emptyRecord('natural-gas', { kind: 'repair' }), instruments: [HEALTHY_INSTRUMENT] };
+    const { progress } = driveRun(sheet, 'repair', record, undefined, {
+      judge: (run) => judgeRun({ record: run, sheet }),
+      style: { instrumentId: HEALTHY_INSTRUMENT.instrumentId, entryFor: plausibleEntry(sheet, 'natural-gas', 24) },
+    });
+    expect(progress.gates.leaving).toEqual([]);
   });
 
   it('asks for it once a part does, keeps the visit open, and says because of which', () => {

@@ -44,8 +44,8 @@ function leanerNotes(): RecordedRun {
       ...notes.series,
       'high-as-found-flue': {
         ...found,
-        co2DryVolPct: samples(found['co2DryVolPct']?.map(() => '7.9') ?? []),
-        o2DryVolPct: samples(found['o2DryVolPct']?.map(() => '7.0') ?? []),
+        co2DryVolPct: samples(found['co2DryVolPct']?.map(() => '7.6') ?? []),
+        o2DryVolPct: samples(found['o2DryVolPct']?.map(() => '7.4') ?? []),
       },
     },
   };
@@ -79,7 +79,7 @@ describe('a yearly service', () => {
     });
     const co2 = rows.find((row) => row.trend === 'co2' && row.point === 'high');
     expect(co2).toMatchObject({
-      now: { value: 7.9 },
+      now: { value: 7.6 },
       baseline: { earlier: { on: '2024-02-18' }, movement: 'down' },
       last: { earlier: { on: '2026-02-22' }, movement: 'down' },
     });
@@ -104,13 +104,14 @@ describe('a yearly service', () => {
     const points = trends.firingPoints.map(({ key }) => key);
     const co2 = trendSeries(trends.runs, points).find(({ trend, point }) => trend === 'co2' && point === 'high');
     expect(co2?.points).toHaveLength(4);
-    expect(co2?.points.at(-1)).toMatchObject({ on: '2026-03-02', foundValue: 7.9, startsBaseline: false });
-    expect(co2?.points.at(-1)?.value).toBeGreaterThan(8.4);
+    expect(co2?.points.at(-1)).toMatchObject({ on: '2026-03-02', foundValue: 7.6, startsBaseline: false });
+    expect(co2?.points.at(-1)?.value).toBeGreaterThan(8);
     expect(trends.limits.some(({ quantity }) => quantity === 'co2DryVolPct')).toBe(true);
   });
 
   it('refuses an appliance that is not there', async () => {
-    await expect(demo.must('service.getDue', { applianceId: 'nobody' })).rejects.toThrow('not-found');
-    await expect(demo.must('service.getTrends', { applianceId: 'nobody' })).rejects.toThrow('not-found');
+    const nobody = '019caeb0-0000-7000-8000-000000000000';
+    await expect(demo.must('service.getDue', { applianceId: nobody })).rejects.toThrow('not-found');
+    await expect(demo.must('service.getTrends', { applianceId: nobody })).rejects.toThrow('not-found');
   });
 });
