@@ -29,14 +29,19 @@ type ItemInput = RunAddress & ItemAddress;
 /** A tuning run is entered once to run and once for its wait; anything asked more often has notes that do not fit. */
 const MOST_TRIES = 3;
 
-/** Goes on until nothing is left to do; notes that do not fit the procedure are an error. */
-export async function replayRun(notes: RecordedRun, at: RunAddress, hands: ReplayHands): Promise<RunProgress> {
+/** Goes on until nothing is left to do, or as far as this item; notes that do not fit the procedure are an error. */
+export async function replayRun(
+  notes: RecordedRun,
+  at: RunAddress,
+  hands: ReplayHands,
+  untilItemKey: string | null = null,
+): Promise<RunProgress> {
   const tried = new Map<string, number>();
   for (;;) {
     const view = await hands.must('visits.getRun', at);
     const progress = progressOf(view, hands.now());
     const next = progress.nextItem;
-    if (next === null) return progress;
+    if (next === null || next.itemKey === untilItemKey) return progress;
     const times = (tried.get(next.itemKey) ?? 0) + 1;
     tried.set(next.itemKey, times);
     const found = findItem(view, progress, next);

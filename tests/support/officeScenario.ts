@@ -56,14 +56,22 @@ export type OfficeOverrides = {
   readonly altitudeM?: number;
   readonly installedOn?: string;
   readonly compensation?: 'temperature' | 'temperature-pressure';
+  readonly site?: Partial<InputOf<'sites.create'>['site']>;
+  readonly gasSupply?: Partial<InputOf<'sites.setGasSupply'>['gasSupply']>;
+  readonly appliance?: Partial<InputOf<'appliances.create'>['appliance']>;
 };
 
 export async function setUpOffice(test: Pick<TestCore, 'must'>, overrides: OfficeOverrides = {}): Promise<Office> {
+  const crew = await setUpCrew(test);
+  return { ...crew, ...(await setUpHouse(test, overrides)) };
+}
+
+export type Crew = Pick<Office, 'ownerId' | 'technicianId' | 'helperId' | 'analyserId'>;
+
+/** The firm with the technician's licence and the analyser; the owner is signed in. */
+export async function setUpCrew(test: Pick<TestCore, 'must'>): Promise<Crew> {
   const firm = await setUpFirm(test);
   await test.must('session.signIn', { staffId: firm.ownerId, pin: PIN });
-  if (overrides.sheet !== undefined) {
-    await test.must('sheets.import', { fileName: 'sheet.json', text: JSON.stringify(overrides.sheet) });
-  }
   await test.must('staff.addLicence', {
     staffId: firm.technicianId,
     licence: {
@@ -91,6 +99,17 @@ export async function setUpOffice(test: Pick<TestCore, 'must'>, overrides: Offic
     dueOn: '2026-11-09',
     certificate: 'C-553',
   });
+  return { ...firm, analyserId };
+}
+
+/** A customer with a site, its gas and one boiler. */
+export async function setUpHouse(
+  test: Pick<TestCore, 'must'>,
+  overrides: OfficeOverrides = {},
+): Promise<Pick<Office, 'customerId' | 'siteId' | 'applianceId'>> {
+  if (overrides.sheet !== undefined) {
+    await test.must('sheets.import', { fileName: 'sheet.json', text: JSON.stringify(overrides.sheet) });
+  }
   const { customerId } = await test.must('customers.create', {
     party: {
       kind: 'person',
@@ -130,6 +149,7 @@ export async function setUpOffice(test: Pick<TestCore, 'must'>, overrides: Offic
       coldWaterC: 8,
       glycolKind: null,
       emitters: [{ emitter: 'panel-radiators', zone: 'whole house', ratedKw: 14 }],
+      ...overrides.site,
     },
   });
   await test.must('sites.setGasSupply', {
@@ -149,6 +169,7 @@ export async function setUpOffice(test: Pick<TestCore, 'must'>, overrides: Offic
       heatingValueSource: 'utility, monthly mean',
       heatingValueOn: '2026-02-01',
       loads: [{ name: 'range', inputKw: 15, applianceId: null }],
+      ...overrides.gasSupply,
     },
   });
   const { applianceId } = await test.must('appliances.create', {
@@ -167,9 +188,10 @@ export async function setUpOffice(test: Pick<TestCore, 'must'>, overrides: Offic
       ventElbows: 2,
       isVentConcealed: false,
       note: null,
+      ...overrides.appliance,
     },
     position: 'basement',
     dates: [{ kind: 'installed', on: overrides.installedOn ?? '2026-02-26', precision: 'day', source: 'fitter' }],
   });
-  return { ...firm, analyserId, customerId, siteId, applianceId };
+  return { customerId, siteId, applianceId };
 }

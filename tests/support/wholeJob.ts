@@ -48,6 +48,8 @@ export async function walkRun(
   office: Office,
   at: BookedRun,
   notes: RecordedRun,
+  /** As far as here and no further; null: to the end. */
+  untilItemKey: string | null = null,
 ): Promise<RunProgress> {
   return replayRun(
     notes,
@@ -66,6 +68,7 @@ export async function walkRun(
         return reply.attachmentId;
       },
     },
+    untilItemKey,
   );
 }
 
