@@ -238,6 +238,7 @@ export function readRunRecord(db: ReadableDb, run: RunRow, job: typeof jobs.$inf
   const site = placement === undefined ? undefined : findSite(db, placement.siteId);
   if (site === undefined) throw new Error(`appliance ${appliance.id} stands nowhere`);
   const supply = findGasSupply(db, site.id);
+  const emitters = listEmitters(db, site.id);
   const tunings = db
     .select()
     .from(runTunings)
@@ -253,7 +254,8 @@ export function readRunRecord(db: ReadableDb, run: RunRow, job: typeof jobs.$inf
       altitudeM: site.altitudeM,
       systemHeightM: site.systemHeightM,
       systemVolumeL: site.systemVolumeL,
-      emitters: listEmitters(db, site.id).map((row) => row.emitter as EmitterKind),
+      emitters: emitters.map((row) => row.emitter as EmitterKind),
+      zones: emitters.map(({ zone, ratedKw }) => ({ zone, ratedKw })),
       fuel: (supply?.fuel ?? null) as FuelKey | null,
       gasSupplyKind: (supply?.kind ?? null) as RunRecord['site']['gasSupplyKind'],
       meterCompensation: (supply?.compensation ?? null) as RunRecord['site']['meterCompensation'],
@@ -274,6 +276,7 @@ export function readRunRecord(db: ReadableDb, run: RunRow, job: typeof jobs.$inf
       ),
       ratedInputKw: appliance.ratedInputKw,
       ratedInputBasis: appliance.ratedInputBasis as 'gross' | 'net',
+      ventElbows: appliance.ventElbows,
     },
     instruments: listInstruments(db).map(toRecordedInstrument),
     answers: db

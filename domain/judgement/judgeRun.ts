@@ -13,12 +13,17 @@ import { combustionQuality } from './computed/combustionQuality.ts';
 import { coRising } from './computed/coRising.ts';
 import { DRIFT_FROM, driftSinceVisits } from './computed/driftSinceVisits.ts';
 import { factoryDefaults } from './computed/factoryDefaults.ts';
+import { fuelOfPair } from './computed/fuelOfPair.ts';
 import { heatOutputOfCircuit } from './computed/heatOutputOfCircuit.ts';
+import { hotBelowSetting } from './computed/hotBelowSetting.ts';
 import { inletDrop } from './computed/inletDrop.ts';
 import { lockoutPattern } from './computed/lockoutPattern.ts';
+import { jointsPhotographed } from './computed/jointsPhotographed.ts';
 import { outdoorSensor } from './computed/outdoorSensor.ts';
 import { supplyForEmitters } from './computed/supplyForEmitters.ts';
+import { vesselTakes } from './computed/vesselTakes.ts';
 import { worseAfterWork } from './computed/worseAfterWork.ts';
+import { zoneAgainstFire } from './computed/zoneAgainstFire.ts';
 import type { Finding } from './finding.ts';
 import type { JudgeInput } from './judgeInput.ts';
 import { derivedValues } from './limits/derivedValues.ts';
@@ -87,6 +92,7 @@ type ComputedRule = {
 
 const COMPUTED_RULES: readonly ComputedRule[] = [
   { judge: combustionQuality, from: ['o2DryVolPct', 'flueGasC', 'intakeAirC', 'returnC'] },
+  { judge: fuelOfPair, from: ['o2DryVolPct', 'co2DryVolPct', 'coPpm'] },
   { judge: clockedInput, from: ['meterDialM3', 'meterTurns', 'meterSeconds', 'heatingValueMjPerM3'] },
   { judge: heatOutputOfCircuit, from: ['systemFlowLPerMin', 'supplyC', 'returnC'] },
   { judge: coldFillForHeight, from: ['systemPressureBarG'] },
@@ -100,6 +106,10 @@ const COMPUTED_RULES: readonly ComputedRule[] = [
   { judge: worseAfterWork, from: ['coPpm'] },
   { judge: driftSinceVisits, from: DRIFT_FROM },
   { judge: lockoutPattern, from: ['inletPressureMbarG'] },
+  { judge: vesselTakes, from: ['vesselPreChargeBarG', 'systemPressureBarG', 'reliefSettingBarG'] },
+  { judge: hotBelowSetting, from: ['systemPressureBarG', 'supplyC', 'supplySetpointC', 'resetDesignSupplyC'] },
+  { judge: jointsPhotographed, from: ['ventPhotos'] },
+  { judge: zoneAgainstFire, from: [] },
 ];
 
 /** Limits, relations, ceilings and proof. */

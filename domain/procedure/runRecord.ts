@@ -126,6 +126,8 @@ export type RecordedSite = {
   readonly systemHeightM: number | null;
   readonly systemVolumeL: number | null;
   readonly emitters: readonly EmitterKind[];
+  /** What gives off the heat, zone by zone; null: not known. Absent: nobody wrote it down. */
+  readonly zones?: readonly { readonly zone: string | null; readonly ratedKw: number | null }[];
   readonly fuel: FuelKey | null;
   readonly gasSupplyKind: 'meter' | 'tank' | null;
   readonly meterCompensation: 'none' | 'temperature' | 'temperature-pressure' | null;
@@ -146,6 +148,8 @@ export type RecordedAppliance = {
   readonly hasConversionRecord: boolean;
   readonly ratedInputKw: number | null;
   readonly ratedInputBasis: 'gross' | 'net';
+  /** Elbows in the vent; absent or null: not known. */
+  readonly ventElbows?: number | null;
 };
 
 export type RunRecord = {

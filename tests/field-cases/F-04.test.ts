@@ -47,4 +47,19 @@ describe('F-04', () => {
     const findings = judgeRun({ record, sheet: judgementSheet({ limits: [], relations: [] }) });
     expect(suggestionCodes(findings)).not.toContain('analyser-on-other-fuel');
   });
+
+  it('names the fuel of the analyser’s setting beside the pair, whatever burns', () => {
+    for (const fuel of ['natural-gas', 'propane'] as const) {
+      const record = withValue(
+        withValue({ ...cleanRecord(), fuel }, 'o2DryVolPct', 'high', 5),
+        'co2DryVolPct',
+        'high',
+        10.4,
+      );
+      const { basis, verdict } = findingOn(judgeRun({ record, sheet: judgementSheet() }), 'computed:co2-max@high');
+      expect(verdict).toBe('no-limit-on-sheet');
+      expect(Math.abs((basis.result?.value ?? 0) - 13.7)).toBeLessThanOrEqual(0.1);
+      expect(basis.inputs['analyserSetTo']).toMatch(/propane/);
+    }
+  });
 });

@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { judgeRun } from '../../domain/judgement/judgeRun.ts';
 import { findingOn, findingsOn, reasonsOf } from '../support/findings.ts';
 import { judgementSheet } from '../support/judgementSheet.ts';
-import { at, cleanRecord, withoutReading } from '../support/recordBuilder.ts';
+import { at, cleanRecord, reading, withoutReading, withReadings } from '../support/recordBuilder.ts';
 
 const maker = { kind: 'maker', source: 'rise of pressure' };
 const sheet = judgementSheet({
@@ -32,5 +32,28 @@ describe('F-05', () => {
     const findings = judgeRun({ record: cleanRecord(), sheet, reopenedAt: at(4 * 24 * 60) });
     expect(reasonsOf(findingOn(findings, 'limit:systemPressureBarG@cold'))).toEqual(['hold-lapsed']);
     expect(reasonsOf(findingOn(findings, 'ceiling:room-co'))).toEqual(['hold-lapsed']);
+  });
+
+  it('wants a photo of every vent joint: one at the boiler and one at each elbow at least', () => {
+    const judge = (photos: number, ventElbows: number | null) => {
+      const record = withReadings(
+        cleanRecord(),
+        reading({
+          quantity: 'ventPhotos',
+          value: photos,
+          itemKey: 'vent-photos',
+          stepKey: 'before-firing',
+          minutes: 9,
+        }),
+      );
+      const appliance = { ...record.appliance, ventElbows };
+      return judgeRun({ record: { ...record, appliance }, sheet });
+    };
+    expect(findingOn(judge(1, 3), 'computed:joints-photographed')).toMatchObject({
+      verdict: 'outside',
+      blocks: ['leaving'],
+    });
+    expect(findingOn(judge(4, 3), 'computed:joints-photographed').verdict).toBe('within');
+    expect(findingsOn(judge(1, null), 'computed:joints-photographed')).toEqual([]);
   });
 });

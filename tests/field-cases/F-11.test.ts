@@ -5,9 +5,9 @@ import { judgeRun } from '../../domain/judgement/judgeRun.ts';
 import type { RunRecord } from '../../domain/procedure/runRecord.ts';
 import { LITRES_PER_US_GALLON, psiToBar } from '../../domain/quantity/conversions.ts';
 import { unwrap } from '../../domain/result.ts';
-import { findingOn, reasonsOf } from '../support/findings.ts';
+import { findingOn, findingsOn, reasonsOf } from '../support/findings.ts';
 import { judgementSheet } from '../support/judgementSheet.ts';
-import { cleanRecord, withValue } from '../support/recordBuilder.ts';
+import { cleanRecord, reading, withReadings, withValue } from '../support/recordBuilder.ts';
 
 const gallonsHeld = (preChargePsi: number, pressurePsi: number) =>
   unwrap(
@@ -57,5 +57,44 @@ describe('F-11', () => {
     expect(
       findingOn(judgeRun({ record: higher, sheet: judgementSheet() }), 'ceiling:relief-headroom@hot').verdict,
     ).toBe('stop');
+  });
+
+  it('says what share of the vessel is taken by 22 psi and by the valve’s 30, whatever its size', () => {
+    const { basis } = findingOn(findings, 'computed:vessel-takes@hot');
+    // 1.2 and 1.8 of 4.5 gal.
+    expect(Math.abs((basis.result?.value ?? 0) / 100 - 1.2 / 4.5)).toBeLessThanOrEqual(0.06 / 4.5);
+    expect(Math.abs(Number(basis.inputs['atReliefPct']) / 100 - 1.8 / 4.5)).toBeLessThanOrEqual(0.06 / 4.5);
+  });
+
+  it('compares with the 28 psi that was found before: 0.2 gal by 30 psi', () => {
+    const [charge] = record.readings.filter(({ quantity }) => quantity === 'vesselPreChargeBarG');
+    if (charge === undefined) throw new Error('no pre-charge in the record');
+    const found = { ...charge, readingId: 'found', valueOwn: psiToBar(28), supersededById: charge.readingId };
+    const { basis } = findingOn(
+      judgeRun({ record: { ...record, readings: [found, ...record.readings] }, sheet: judgementSheet() }),
+      'computed:vessel-takes@hot',
+    );
+    expect(basis.inputs['preChargeBeforeBarG']).toBeCloseTo(psiToBar(28), 9);
+    expect(Math.abs(Number(basis.inputs['beforeAtReliefPct']) / 100 - 0.2 / 4.5)).toBeLessThanOrEqual(0.06 / 4.5);
+  });
+
+  it('asks for a second hot reading while the water is cooler than it is set to get', () => {
+    const at = (supplyC: number, settingC: number) =>
+      judgeRun({
+        record: withReadings(
+          withValue(record, 'supplySetpointC', null, settingC),
+          reading({
+            quantity: 'supplyC',
+            value: supplyC,
+            point: 'hot',
+            itemKey: 'hot-supply',
+            stepKey: 'leaving',
+            minutes: 78,
+          }),
+        ),
+        sheet: judgementSheet(),
+      });
+    expect(findingOn(at(71, 82), 'hot-below-setting')).toMatchObject({ verdict: 'cannot-judge', blocks: [] });
+    expect(findingsOn(at(79, 82), 'hot-below-setting')).toEqual([]);
   });
 });

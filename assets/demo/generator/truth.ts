@@ -97,7 +97,8 @@ export function visitTruth(facts: BoilerFacts, years: number, monthOfYear: numbe
   set('cleanStarts', null, 5);
   set('fanSpeedRpm', 'low', 1450);
   set('fanSpeedRpm', 'ignition', 2900);
-  set('ventPhotos', null, 3);
+  // As many joints as the vent with the most elbows has at least.
+  set('ventPhotos', null, 5);
   set('inspectionHatches', null, 2);
   set('tankFillPct', null, random.between(38, 80));
   set('supplySetpointC', null, facts.hasFloor ? 40 : 55);

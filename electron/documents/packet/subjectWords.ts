@@ -42,6 +42,7 @@ const KIND_WORDS: Readonly<Record<string, string>> = {
 
 const NAMES: Readonly<Record<string, string>> = {
   'clocked-input': 'Clocked input, gross',
+  'co2-max': 'CO₂max the analyser reckons with',
   'cold-fill': 'Cold pressure the height needs',
   'dew-point': 'Dew point of the flue gas',
   efficiency: 'Efficiency',
@@ -49,9 +50,13 @@ const NAMES: Readonly<Record<string, string>> = {
   'efficiency-net': 'Efficiency, net',
   'excess-air': 'Excess air',
   'flue-loss': 'Flue loss',
+  'hot-below-setting': 'Hot pressure below the highest setting',
   'heat-output': 'Heat given to the water',
   'inlet-drop': 'Gas pressure drop',
   'inlet-all-on': 'Gas pressure, every appliance on',
+  'joints-photographed': 'Vent joints photographed',
+  'smallest-zone': 'Smallest zone against the lowest fire',
+  'vessel-takes': 'Water taken by the expansion vessel, hot',
   'outdoor-sensor': 'Outdoor sensor against a thermometer',
   'flue-co-air-free': 'CO air-free',
   'flue-co-to-co2': 'CO to CO₂',

@@ -5,6 +5,7 @@ import { VerdictMark } from '../../kit/VerdictMark.tsx';
 import { RouteLink } from '../../RouteLink.tsx';
 import { worksheetsAbout } from '../../worksheets/visit/worksheetsAbout.ts';
 import { useRun } from '../state/RunContext.ts';
+import { factWords } from '../words/factWords.ts';
 import { figures } from '../words/figures.ts';
 import { subjectWords } from '../words/findingWords.ts';
 import { resultText } from '../words/resultText.ts';
@@ -26,6 +27,10 @@ export function ComputedValues({ findings }: { readonly findings: readonly Findi
             </span>
             {finding.verdict === 'no-limit-on-sheet' ? null : <VerdictMark verdict={finding.verdict} />}
             <span>{ratingText(finding, unitSystem)}</span>
+            {/* What is not within stands among the findings above, with all it knows. */}
+            {finding.verdict !== 'no-limit-on-sheet' && finding.verdict !== 'within'
+              ? null
+              : factWords(finding, unitSystem).map((fact) => <span key={fact}>{fact}</span>)}
             <span className="run-formula">{finding.basis.formula}</span>
           </li>
         ))}

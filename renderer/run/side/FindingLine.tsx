@@ -3,6 +3,7 @@ import type { Finding, Verdict } from '../../../domain/judgement/finding.ts';
 import { preferredUnit } from '../../../domain/quantity/preferredUnit.ts';
 import { ProofMark, VerdictMark } from '../../kit/VerdictMark.tsx';
 import { useRun } from '../state/RunContext.ts';
+import { factWords } from '../words/factWords.ts';
 import { basisWords, subjectWords } from '../words/findingWords.ts';
 import { limitWords } from '../words/limitWords.ts';
 import { resultText } from '../words/resultText.ts';
@@ -32,6 +33,9 @@ export function FindingLine({
         <b>{subjectWords(finding, view.sheet)}</b>
         {result === undefined ? null : <span>{resultText(result, unitSystem)}</span>}
       </span>
+      {factWords(finding, unitSystem).map((fact) => (
+        <span key={fact}>{fact}</span>
+      ))}
       {limit === null ? null : (
         <span>{limitWords(limit.quantity, limit, preferredUnit(limit.quantity, unitSystem))}</span>
       )}
