@@ -1,5 +1,6 @@
 /** What lies over the run: a stop that has just been found, or the make-safe. F8 opens a make-safe from anywhere. */
-import { useEffect, useMemo, useState } from 'react';
+import { useEffect, useMemo, useRef, useState } from 'react';
+import { focusActive } from '../focus/focusActive.ts';
 import { useRun } from '../state/RunContext.ts';
 import { MakeSafePanel } from './MakeSafePanel.tsx';
 import { StopTakeover } from './StopTakeover.tsx';
@@ -28,6 +29,14 @@ export function StopLayer({ makeSafes }: { readonly makeSafes: MakeSafes }) {
     window.addEventListener('keydown', onKey, true);
     return () => window.removeEventListener('keydown', onKey, true);
   }, [hasOpen, isShown, open, show, worst, step]);
+
+  // What had the keyboard before may have gone meanwhile: it goes back to the item that is worked on.
+  const isOver = isShown || stop !== undefined;
+  const wasOver = useRef(isOver);
+  useEffect(() => {
+    if (wasOver.current && !isOver && active !== null && document.activeElement === document.body) focusActive(active);
+    wasOver.current = isOver;
+  }, [isOver, active]);
 
   const markSeen = (one: Stop) => setSeen((before) => new Set([...before, one.key]));
   if (isShown) return <MakeSafePanel makeSafes={makeSafes} stop={worst ?? null} />;

@@ -45,7 +45,8 @@ function findingStop(finding: Finding, view: Pick<RunView, 'record' | 'sheet'>, 
   const subject = subjectWords(finding, view.sheet);
   const values = readings.map((one) => readingText(one, 'metric')).join(', ');
   return {
-    key: readings.map((one) => one.readingId).join(' ') || finding.subject,
+    // What was worked out from a reading and from others before it is the same stop as the reading's own.
+    key: source?.readingId ?? finding.subject,
     what: `${finding.readingId !== null && item?.kind === 'read' ? item.label : subject}${values === '' ? '' : `: ${values}`}`,
     why: basisWords(finding),
     makeSafe: finding.makeSafe.length > 0 ? finding.makeSafe : BURNER_OFF,
