@@ -20,7 +20,12 @@ const CLIENT = 'test-window';
 /** 1366 × 768 at 150 %. */
 const SCREEN = { viewport: { width: 911, height: 512 }, deviceScaleFactor: 1.5 } as const;
 
-export type BegunCase = { readonly office: Office; readonly run: BookedRun };
+export type BegunCase = {
+  readonly office: Office;
+  readonly run: BookedRun;
+  /** Goes on from where it was left; the notes as for the case, and what is said anew. */
+  readonly walkOn: (until: string | null, notes?: CaseOptions['notes']) => Promise<void>;
+};
 
 export type CaseOptions = {
   readonly office?: OfficeOverrides;
@@ -39,7 +44,7 @@ export type CaseStage = {
   readonly begin: (options: CaseOptions) => Promise<BegunCase>;
   /** Opens a place in the app as a link would. */
   readonly show: (hash: string) => Promise<void>;
-  /** Opens a run at one of its steps and waits until the keyboard is in an item. */
+  /** Opens a run at one of its steps. */
   readonly showRun: (run: BookedRun, stepKey?: string) => Promise<void>;
   readonly close: () => Promise<void>;
 };
@@ -75,6 +80,7 @@ export async function openCaseStage(startAt: string): Promise<CaseStage> {
     await page.goto(served.address());
     await signInByKeys(hands, TECHNICIAN);
     let houses = 0;
+    let customerId: string | null = null;
     const show = async (hash: string) => {
       await clock.wait(0);
       // Text, because it runs in the page: this side knows no window.
@@ -91,23 +97,35 @@ export async function openCaseStage(startAt: string): Promise<CaseStage> {
         houses += 1;
         const serial = overrides.appliance?.serial ?? `TK2044${10 + houses}`;
         await must('session.signIn', { staffId: crew.ownerId, pin: PIN });
-        const house = await setUpHouse(test, { ...overrides, appliance: { ...overrides.appliance, serial } });
+        const house = await setUpHouse(
+          test,
+          {
+            ...overrides,
+            site: { street: `${houses} Fathom Street`, ...overrides.site },
+            appliance: { ...overrides.appliance, serial },
+          },
+          customerId,
+        );
+        customerId = house.customerId;
         const office = { ...crew, ...house };
         const run = await bookAndBegin(test, office);
         const usual = readStartupNotes();
-        const written: RecordedRun = {
-          ...usual,
-          answers: { ...usual.answers, serial, ...notes.answers },
-          readings: { ...usual.readings, ...notes.readings },
-          series: { ...usual.series, ...notes.series },
+        const walkOn: BegunCase['walkOn'] = async (untilItemKey, anew = {}) => {
+          const written: RecordedRun = {
+            ...usual,
+            answers: { ...usual.answers, serial, ...notes.answers, ...anew.answers },
+            readings: { ...usual.readings, ...notes.readings, ...anew.readings },
+            series: { ...usual.series, ...notes.series, ...anew.series },
+          };
+          await walkRun(test, office, run, written, untilItemKey);
         };
-        await walkRun(test, office, run, written, until ?? null);
-        return { office, run };
+        await walkOn(until ?? null);
+        return { office, run, walkOn };
       },
       show,
       async showRun(run, stepKey) {
         await show(`#/run/${run.visitId}/${run.runId}${stepKey === undefined ? '' : `/${stepKey}`}`);
-        await page.locator('[data-card], #run-leave-title').first().waitFor();
+        await page.locator('#run-stage-title, #run-leave-title').first().waitFor();
       },
     };
   } catch (error) {

@@ -102,31 +102,16 @@ export async function setUpCrew(test: Pick<TestCore, 'must'>): Promise<Crew> {
   return { ...firm, analyserId };
 }
 
-/** A customer with a site, its gas and one boiler. */
+/** A customer, or one who is there already, with a site, its gas and one boiler. */
 export async function setUpHouse(
   test: Pick<TestCore, 'must'>,
   overrides: OfficeOverrides = {},
+  knownCustomerId: string | null = null,
 ): Promise<Pick<Office, 'customerId' | 'siteId' | 'applianceId'>> {
   if (overrides.sheet !== undefined) {
     await test.must('sheets.import', { fileName: 'sheet.json', text: JSON.stringify(overrides.sheet) });
   }
-  const { customerId } = await test.must('customers.create', {
-    party: {
-      kind: 'person',
-      name: 'Lowri Kestrel',
-      contactName: null,
-      language: 'en',
-      email: 'lowri@kestrel.example',
-      phoneTyped: '902 555 0111',
-      street: '9 Fathom Street',
-      postcode: 'B4T 1A6',
-      city: 'Graven Bay',
-      region: null,
-      country: 'CA',
-      note: null,
-    },
-    note: null,
-  });
+  const customerId = knownCustomerId ?? (await createCustomer(test));
   const { siteId } = await test.must('sites.create', {
     customerId,
     site: {
@@ -194,4 +179,25 @@ export async function setUpHouse(
     dates: [{ kind: 'installed', on: overrides.installedOn ?? '2026-02-26', precision: 'day', source: 'fitter' }],
   });
   return { customerId, siteId, applianceId };
+}
+
+async function createCustomer(test: Pick<TestCore, 'must'>): Promise<string> {
+  const { customerId } = await test.must('customers.create', {
+    party: {
+      kind: 'person',
+      name: 'Lowri Kestrel',
+      contactName: null,
+      language: 'en',
+      email: 'lowri@kestrel.example',
+      phoneTyped: '902 555 0111',
+      street: '9 Fathom Street',
+      postcode: 'B4T 1A6',
+      city: 'Graven Bay',
+      region: null,
+      country: 'CA',
+      note: null,
+    },
+    note: null,
+  });
+  return customerId;
 }
