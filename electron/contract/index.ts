@@ -11,6 +11,7 @@ import { importOperations } from './imports.ts';
 import { messageOperations } from './messages.ts';
 import type { ErrorOf, Reply } from './operation.ts';
 import { outputOperations } from './outputs.ts';
+import { oversightOperations } from './oversight.ts';
 import { packetBatchOperations } from './packetBatches.ts';
 import { peopleOperations } from './people.ts';
 import { planningOperations } from './planning.ts';
@@ -45,6 +46,7 @@ export const contract = {
   ...backupOperations,
   ...importOperations,
   ...historyOperations,
+  ...oversightOperations,
 } as const;
 
 export type Contract = typeof contract;

@@ -17,6 +17,7 @@ import { importHandlers } from './imports/importHandlers.ts';
 import { makeSafeHandlers } from './makeSafeHandlers.ts';
 import { messageHandlers } from './messages/messageHandlers.ts';
 import { outputHandlers } from './outputHandlers.ts';
+import { oversightHandlers } from './oversightHandlers.ts';
 import { packetBatchHandlers } from './packetBatchHandlers.ts';
 import { packetHandlers } from './packetHandlers.ts';
 import { peopleHandlers } from './peopleHandlers.ts';
@@ -64,6 +65,7 @@ export const handlers: Handlers<OperationName> = {
   ...messageHandlers,
   ...recallHandlers,
   ...handoverHandlers,
+  ...oversightHandlers,
   ...packetHandlers,
   ...packetBatchHandlers,
   ...recordHandlers,

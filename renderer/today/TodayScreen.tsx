@@ -18,6 +18,7 @@ import { VisitCard } from '../visits/VisitCard.tsx';
 import { addDays } from '../visits/week.ts';
 import { DecisionsPanel } from './DecisionsPanel.tsx';
 import { FirstStepsPanel } from './FirstStepsPanel.tsx';
+import { OddRecordsPanel } from './OddRecordsPanel.tsx';
 import { OpenMakeSafesPanel } from './OpenMakeSafesPanel.tsx';
 
 /** As far ahead as the readiness call reaches: one to three days, over a weekend. */
@@ -31,6 +32,7 @@ export function TodayScreen() {
   const { today } = useAppStatus();
   const person = useSignedIn();
   const plans = useHasRole('dispatcher', 'owner');
+  const isOwner = useHasRole('owner');
   return (
     <Screen title={dayWords(today, { weekday: true })}>
       <OpenMakeSafesPanel />
@@ -41,6 +43,7 @@ export function TodayScreen() {
         {plans ? <JobsPanel /> : null}
       </div>
       {plans ? <RegistrationsPanel /> : null}
+      {isOwner ? <OddRecordsPanel /> : null}
     </Screen>
   );
 }

@@ -1,11 +1,12 @@
 /** Field case F-16: the sheet was filled in, the work was not done. */
 import { describe, expect, it } from 'vitest';
+import { oddRecords } from '../../domain/judgement/audit/oddRecords.ts';
 import { visitTimesProblems } from '../../domain/judgement/audit/visitTimes.ts';
 import { judgeRun } from '../../domain/judgement/judgeRun.ts';
 import { copiedReadings } from '../../domain/judgement/mistakes/copiedReadings.ts';
 import { findingOn } from '../support/findings.ts';
 import { judgementSheet } from '../support/judgementSheet.ts';
-import { at, cleanRecord, reading, withReadings } from '../support/recordBuilder.ts';
+import { at, cleanRecord, reading, withReadings, withValue } from '../support/recordBuilder.ts';
 
 const jobs = Array.from({ length: 12 }, (_, index) => ({
   jobId: `unit-${index + 1}`,
@@ -66,5 +67,52 @@ describe('F-16', () => {
       verdict: 'outside',
       blocks: ['firing'],
     });
+  });
+
+  it('gathers one technician’s units into one thing for the owner to look at', () => {
+    const sheet = judgementSheet();
+    const runs = Array.from({ length: 12 }, (_, index) => ({
+      runId: `unit-${index + 1}`,
+      record: cleanRecord(),
+      sheet,
+      isOver: true,
+    }));
+    const odd = oddRecords(runs);
+    const alike = odd.filter(({ problem }) => problem.code === 'alike');
+    expect(alike).toHaveLength(1);
+    expect(alike[0]).toMatchObject({ staffId: 'staff-1', runIds: runs.map(({ runId }) => runId) });
+    expect(odd.filter(({ problem }) => problem.code === 'no-spread').length).toBeGreaterThanOrEqual(4);
+  });
+
+  it('asks about readings exactly in the middle of the sheet’s bands, and about photos that are missing', () => {
+    const middle = (['o2DryVolPct', 'co2DryVolPct'] as const).reduce(
+      (record, quantity) => withValue(record, quantity, 'high', quantity === 'o2DryVolPct' ? 4.95 : 9.1),
+      cleanRecord(),
+    );
+    const sheet = judgementSheet({
+      limits: [
+        { quantity: 'o2DryVolPct', point: 'high', min: 3.9, max: 6, basis: { kind: 'maker', source: 'table' } },
+        { quantity: 'co2DryVolPct', point: 'high', min: 8.5, max: 9.7, basis: { kind: 'maker', source: 'table' } },
+      ],
+    });
+    const problemsOf = (isOver: boolean) =>
+      oddRecords([{ runId: 'unit-1', record: { ...middle, photos: [] }, sheet, isOver }]).map(({ problem }) => problem);
+    expect(problemsOf(false)).toEqual([{ code: 'on-target', same: 2 }]);
+    const withPhotos = judgementSheet({ startup: [step(sheet.startup[0]), ...sheet.startup.slice(1)] });
+    expect(
+      oddRecords([{ runId: 'unit-1', record: { ...cleanRecord(), photos: [] }, sheet: withPhotos, isOver: true }]).map(
+        ({ problem }) => problem,
+      ),
+    ).toContainEqual({ code: 'photos-missing', count: 1 });
+
+    function step(first: (typeof sheet.startup)[number] | undefined) {
+      return {
+        ...first,
+        items: [
+          ...(first?.items ?? []),
+          { key: 'plate-photo', label: 'Photo of the plate', kind: 'photo', blocks: ['registration'] },
+        ],
+      };
+    }
   });
 });
