@@ -11,7 +11,11 @@ export function StopLayer({ makeSafes }: { readonly makeSafes: MakeSafes }) {
   const { view, analysis, active, isSealed } = useRun();
   const [seen, setSeen] = useState<ReadonlySet<string>>(new Set());
   const stops = useMemo(() => stopsOf(view, analysis), [view, analysis]);
-  const stop = isSealed || view.record.openMakeSafes > 0 ? undefined : stops.find((one) => !seen.has(one.key));
+  const { lastClosedAt } = makeSafes;
+  // What a make-safe has been closed for since is to be read again: it stands in the list, and takes over no more.
+  const isReleased = (one: Stop) => lastClosedAt !== null && one.since <= lastClosedAt;
+  const stop =
+    isSealed || view.record.openMakeSafes > 0 ? undefined : stops.find((one) => !seen.has(one.key) && !isReleased(one));
   const step = analysis.steps.find((one) => one.key === active?.stepKey);
   const { open, show, isShown } = makeSafes;
   const hasOpen = view.record.openMakeSafes > 0;
@@ -30,13 +34,19 @@ export function StopLayer({ makeSafes }: { readonly makeSafes: MakeSafes }) {
     return () => window.removeEventListener('keydown', onKey, true);
   }, [hasOpen, isShown, open, show, worst, step]);
 
-  // What had the keyboard before may have gone meanwhile: it goes back to the item that is worked on.
+  // What had the keyboard before may have gone meanwhile: it goes back to the item that is worked on, which comes back only
+  // when what the stop had locked is open again.
   const isOver = isShown || stop !== undefined;
-  const wasOver = useRef(isOver);
+  const owesKeyboard = useRef(false);
   useEffect(() => {
-    if (wasOver.current && !isOver && active !== null && document.activeElement === document.body) focusActive(active);
-    wasOver.current = isOver;
-  }, [isOver, active]);
+    if (isOver) {
+      owesKeyboard.current = true;
+      return;
+    }
+    if (!owesKeyboard.current || active === null) return;
+    if (document.activeElement === document.body) focusActive(active);
+    owesKeyboard.current = document.activeElement === document.body;
+  }, [isOver, active, analysis]);
 
   const markSeen = (one: Stop) => setSeen((before) => new Set([...before, one.key]));
   if (isShown) return <MakeSafePanel makeSafes={makeSafes} stop={worst ?? null} />;

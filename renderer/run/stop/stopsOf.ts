@@ -14,6 +14,8 @@ export type Stop = {
   readonly why: string;
   readonly makeSafe: readonly string[];
   readonly leaveFirst: boolean;
+  /** When it was read or answered. */
+  readonly since: string;
   /** Where it was read or answered. */
   readonly at: ItemAddress | null;
 };
@@ -51,6 +53,7 @@ function findingStop(finding: Finding, view: Pick<RunView, 'record' | 'sheet'>, 
     why: basisWords(finding),
     makeSafe: finding.makeSafe.length > 0 ? finding.makeSafe : BURNER_OFF,
     leaveFirst: finding.leaveFirst === true,
+    since: source?.measuredAt ?? '',
     at: source === undefined ? null : { stepKey: source.stepKey, itemKey: source.itemKey },
   };
 }
@@ -71,6 +74,7 @@ function answerStops(view: Pick<RunView, 'record'>, steps: RunAnalysis['steps'])
           why: step.title,
           makeSafe: leaveFirst ? EVERYBODY_OUT : BURNER_OFF,
           leaveFirst,
+          since: answer.at,
           at: { stepKey: step.key, itemKey: item.key },
         },
       ];
