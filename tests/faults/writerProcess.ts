@@ -23,6 +23,16 @@ async function must<N extends OperationName>(name: N, input: InputOf<N>): Promis
 }
 
 await must('session.signIn', { staffId, pin });
+// A wait that runs over all the kills: begun once, then found.
+const ref = { visitId, runId };
+const wait = { ...ref, stepKey: 'analyser-check', itemKey: 'analyser-zero' };
+const holdStart = async () => (await must('visits.getRun', ref)).record.holds.map(({ startedAt }) => startedAt)[0];
+if ((await holdStart()) === undefined) {
+  await must('visits.openStep', { ...ref, stepKey: 'analyser-check' });
+  await must('visits.startHold', wait);
+  await must('visits.openStep', { ...ref, stepKey: 'fill' });
+}
+process.stdout.write(`hold ${await holdStart()}\n`);
 process.stdout.write('ready\n');
 for (let count = 1; ; count += 1) {
   const typedText = (0.8 + (count % 70) / 100).toFixed(2);
