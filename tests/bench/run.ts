@@ -9,12 +9,14 @@ import { benchDues } from './dues.bench.ts';
 import { benchPacket } from './packet.bench.ts';
 import { benchPlanner } from './planner.bench.ts';
 import { benchStore } from './store.bench.ts';
+import { benchTyping } from './typing.bench.ts';
 
 const BENCHES: Readonly<Record<string, () => Promise<readonly BenchResult[]>>> = {
   store: benchStore,
   dues: benchDues,
   packet: benchPacket,
   board: benchBoard,
+  typing: benchTyping,
   planner: benchPlanner,
 };
 

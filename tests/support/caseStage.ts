@@ -42,14 +42,18 @@ export type CaseStage = {
   readonly clock: TurnedClock;
   readonly must: TestCore['must'];
   readonly begin: (options: CaseOptions) => Promise<BegunCase>;
-  /** Opens a place in the app as a link would. */
+  /** Opens a place in the app, anew. */
   readonly show: (hash: string) => Promise<void>;
   /** Opens a run at one of its steps. */
   readonly showRun: (run: BookedRun, stepKey?: string) => Promise<void>;
   readonly close: () => Promise<void>;
 };
 
-export async function openCaseStage(startAt: string): Promise<CaseStage> {
+/** `hasRealPageClock`: the page keeps the browser's own clock, for measuring; what it waits for does not come due. */
+export async function openCaseStage(
+  startAt: string,
+  { hasRealPageClock = false }: { readonly hasRealPageClock?: boolean } = {},
+): Promise<CaseStage> {
   const clock = turnedClock(startAt);
   const served = await serveCore(clock);
   let browser: Browser | undefined;
@@ -74,7 +78,7 @@ export async function openCaseStage(startAt: string): Promise<CaseStage> {
       ...SCREEN,
     });
     context.setDefaultTimeout(15_000);
-    await clock.installIn(context);
+    if (!hasRealPageClock) await clock.installIn(context);
     const page = await context.newPage();
     const hands = keyboardHands(page);
     await page.goto(served.address());
@@ -83,8 +87,8 @@ export async function openCaseStage(startAt: string): Promise<CaseStage> {
     let customerId: string | null = null;
     const show = async (hash: string) => {
       await clock.wait(0);
-      // Text, because it runs in the page: this side knows no window.
-      await page.evaluate(`location.hash = ${JSON.stringify(hash)}`);
+      // The tab is known already: the address of the first time has the token in it.
+      await page.goto(`${new URL(served.address()).origin}/${hash}`);
     };
     return {
       page,
@@ -95,6 +99,8 @@ export async function openCaseStage(startAt: string): Promise<CaseStage> {
       close,
       async begin({ office: overrides = {}, notes = {}, until }) {
         houses += 1;
+        // Out of the way: nothing is left half-typed, and what is written meanwhile is not asked for line by line.
+        await page.goto('about:blank');
         const serial = overrides.appliance?.serial ?? `TK2044${10 + houses}`;
         await must('session.signIn', { staffId: crew.ownerId, pin: PIN });
         const house = await setUpHouse(
