@@ -19,6 +19,7 @@ import { readinessOperations } from './readiness.ts';
 import { recallOperations } from './recalls.ts';
 import { registrationOperations } from './registrations.ts';
 import { serviceOperations } from './service.ts';
+import { sheetDraftOperations } from './sheetDrafts.ts';
 import { sheetOperations } from './sheets.ts';
 import { travelOperations } from './travel.ts';
 import { visitOperations } from './visits.ts';
@@ -29,6 +30,7 @@ export const contract = {
   ...peopleOperations,
   ...customerOperations,
   ...sheetOperations,
+  ...sheetDraftOperations,
   ...visitOperations,
   ...planningOperations,
   ...workforceOperations,

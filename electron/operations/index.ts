@@ -31,6 +31,7 @@ import { repairHandlers } from './repairHandlers.ts';
 import { runHandlers } from './runHandlers.ts';
 import { serviceDueHandlers } from './serviceDueHandlers.ts';
 import { serviceHandlers } from './serviceHandlers.ts';
+import { sheetDraftHandlers } from './sheetDraftHandlers.ts';
 import { sheetHandlers } from './sheetHandlers.ts';
 import { siteHandlers } from './siteHandlers.ts';
 import { travelHandlers } from './travelHandlers.ts';
@@ -44,6 +45,7 @@ export const handlers: Handlers<OperationName> = {
   ...siteHandlers,
   ...applianceHandlers,
   ...sheetHandlers,
+  ...sheetDraftHandlers,
   ...bookingHandlers,
   ...planningHandlers,
   ...workforceHandlers,

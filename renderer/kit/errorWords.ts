@@ -97,6 +97,13 @@ const WORDS: { readonly [C in ErrorCode]: (data: DataByCode[C]) => string } = {
   'revision-differs': ({ sheetId, revision }) =>
     `Sheet “${sheetId}” revision ${revision} is here with other contents. A changed sheet needs a revision of its own.`,
   'no-such-part': ({ partKey }) => `The sheet of this job lists no part “${partKey}”.`,
+  'revision-not-newer': ({ newest }) =>
+    `Revision ${newest} is here already: a new one needs a later year and month, or the next number behind the point.`,
+  'sheet-exists': ({ sheetId }) => `There is a sheet “${sheetId}” already. Give the new one another name.`,
+  'draft-changed': () => 'The draft was changed in another window meanwhile. Nothing was lost there; look again.',
+  'draft-ended': () => 'This draft was published or thrown away meanwhile.',
+  'no-such-place': () => 'This part of the draft is not there any more; look again.',
+  'nothing-to-undo': () => 'There is nothing to take back.',
   'no-such-item': () => 'The sheet of this job has no such item.',
   'readiness-open': ({ items }) =>
     `${items.length === 1 ? 'One readiness item is' : `${items.length} readiness items are`} still open (${readinessNames(items.map(({ itemKey }) => itemKey))}). Pencil the visit in, or answer them first.`,
