@@ -44,6 +44,7 @@ export const ROUTES = {
   instruments: '/instruments',
   sheets: '/sheets',
   sheet: '/sheets/:sheetId/:revision?',
+  'sheet-draft': '/sheet-drafts/:draftId/:part?',
   imports: '/imports',
   worksheets: '/worksheets',
   worksheet: '/worksheet/:worksheetKey/:visitId?/:runId?',

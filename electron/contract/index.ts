@@ -17,6 +17,7 @@ import { peopleOperations } from './people.ts';
 import { planningOperations } from './planning.ts';
 import { readinessOperations } from './readiness.ts';
 import { recallOperations } from './recalls.ts';
+import { recordOperations } from './records.ts';
 import { registrationOperations } from './registrations.ts';
 import { serviceOperations } from './service.ts';
 import { sheetDraftOperations } from './sheetDrafts.ts';
@@ -40,6 +41,7 @@ export const contract = {
   ...readinessOperations,
   ...registrationOperations,
   ...packetBatchOperations,
+  ...recordOperations,
   ...dueOperations,
   ...serviceOperations,
   ...messageOperations,

@@ -109,20 +109,4 @@ export const registrationOperations = {
     output: z.strictObject({ packetPdfId: id, recordJsonId: id, packetZipId: id, sha256: z.string() }),
     errors: { 'gaps-open': z.strictObject({ gaps: z.array(packetGap) }), 'not-sealed': nothing },
   }),
-  /** Recomputes the fingerprint and the chain of a packet, a record file or a sealed run. */
-  'records.verify': operation({
-    access: 'signed-in',
-    input: z.strictObject({ visitId: id }),
-    output: z.strictObject({
-      isIntact: z.boolean(),
-      entries: z.array(
-        z.strictObject({
-          sequence: z.number().int(),
-          kind: z.string(),
-          sha256: z.string(),
-          problem: z.string().nullable(),
-        }),
-      ),
-    }),
-  }),
 } as const;

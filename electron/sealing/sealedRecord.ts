@@ -441,6 +441,19 @@ const body = {
   computed: z.array(computed),
 };
 
+const amendment = z.strictObject({
+  /** Where in the record, as a JSON pointer (RFC 6901); null: something the record has no place for. */
+  path: z.string().startsWith('/').max(600).nullable(),
+  /** What it is about, in words. */
+  what: words,
+  was: personal,
+  isNow: commitment,
+  because: commitment,
+  byId: id,
+  byName: commitment,
+  at: instant,
+});
+
 export const sealedRecord = z.strictObject({
   schema: z.literal(RECORD_SCHEMA),
   seal: z.strictObject({
@@ -451,6 +464,8 @@ export const sealedRecord = z.strictObject({
     previousSha256: sha256.nullable(),
     /** What an amendment corrects; the corrected record stays in the chain. */
     amends: z.strictObject({ sha256, reason: commitment }).nullable(),
+    /** All amendments up to this entry, oldest first. What they correct stands below as it was sealed. Absent before there were any. */
+    amendments: z.array(amendment).optional(),
     sealedAt: instant,
     sealedById: id,
   }),

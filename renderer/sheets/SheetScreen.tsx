@@ -14,17 +14,19 @@ import { Panel } from '../kit/Panel.tsx';
 import { PlainTable } from '../kit/PlainTable.tsx';
 import { Screen } from '../kit/Screen.tsx';
 import { EMITTER_WORDS, FUEL_WORDS } from '../kit/tradeWords.ts';
-import { useUnitSystem } from '../operations/AppStatus.tsx';
+import { useHasRole, useUnitSystem } from '../operations/AppStatus.tsx';
 import { useAct } from '../operations/useAct.ts';
 import { useOperation } from '../operations/useOperation.ts';
 import { RouteLink } from '../RouteLink.tsx';
 import { goTo } from '../route.ts';
 import { limitText } from './limitText.ts';
+import { StartDraftPanel } from './StartDraftPanel.tsx';
 
 export function SheetScreen({ sheetId, revision }: { readonly sheetId: string; readonly revision: string | null }) {
   const found = useOperation('sheets.get', { sheetId, revision });
   const list = useOperation('sheets.list', {});
   const give = useAct('sheets.export');
+  const mayWrite = useHasRole('owner', 'dispatcher', 'technician');
   const sheet = found.state === 'ready' ? found.value : null;
   const revisions = list.state === 'ready' ? (list.value.find((row) => row.sheetId === sheetId)?.revisions ?? []) : [];
   return (
@@ -61,7 +63,14 @@ export function SheetScreen({ sheetId, revision }: { readonly sheetId: string; r
       }
     >
       <ErrorText error={give.error} />
-      <Answer of={found}>{(value) => <Sheet sheet={value} />}</Answer>
+      <Answer of={found}>
+        {(value) => (
+          <>
+            <Sheet sheet={value} />
+            {mayWrite ? <StartDraftPanel sheet={value} /> : null}
+          </>
+        )}
+      </Answer>
     </Screen>
   );
 }

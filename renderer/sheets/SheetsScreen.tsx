@@ -5,6 +5,7 @@ import { Answer } from '../kit/Answer.tsx';
 import { EmptyState } from '../kit/EmptyState.tsx';
 import { ErrorText } from '../kit/ErrorText.tsx';
 import { Note } from '../kit/Note.tsx';
+import { Panel } from '../kit/Panel.tsx';
 import { PlainTable } from '../kit/PlainTable.tsx';
 import { Screen } from '../kit/Screen.tsx';
 import { FUEL_WORDS, keyOf } from '../kit/tradeWords.ts';
@@ -60,6 +61,7 @@ export function SheetsScreen() {
       ) : (
         <ErrorText error={take.error} />
       )}
+      <DraftsPanel />
       <Answer of={sheets}>
         {(rows) =>
           rows.length === 0 ? (
@@ -104,6 +106,33 @@ export function SheetsScreen() {
         }
       </Answer>
     </Screen>
+  );
+}
+
+/** Sheets being written, by anybody here. */
+function DraftsPanel() {
+  const drafts = useOperation('sheetDrafts.list', {});
+  if (drafts.state !== 'ready' || drafts.value.length === 0) return null;
+  return (
+    <Panel title="In the making">
+      <PlainTable
+        caption="Sheets in the making"
+        rows={drafts.value}
+        keyOf={({ draftId }) => draftId}
+        columns={[
+          {
+            label: 'Draft',
+            cell: ({ draftId, title }) => (
+              <RouteLink to="sheet-draft" params={{ draftId }}>
+                {title}
+              </RouteLink>
+            ),
+          },
+          { label: 'Begun from', cell: ({ fromSheetId, fromRevision }) => `${fromSheetId} ${fromRevision}` },
+          { label: 'By', cell: ({ startedByName }) => startedByName },
+        ]}
+      />
+    </Panel>
   );
 }
 

@@ -35,6 +35,7 @@ import { RegistrationsScreen } from '../registrations/RegistrationsScreen.tsx';
 import type { Place } from '../route.ts';
 import { ServiceDueScreen } from '../serviceDue/ServiceDueScreen.tsx';
 import { SettingsScreen } from '../settings/SettingsScreen.tsx';
+import { SheetEditorScreen } from '../sheets/editor/SheetEditorScreen.tsx';
 import { SheetScreen } from '../sheets/SheetScreen.tsx';
 import { SheetsScreen } from '../sheets/SheetsScreen.tsx';
 import { GasSupplyScreen } from '../sites/GasSupplyScreen.tsx';
@@ -116,6 +117,10 @@ export function CurrentScreen({ place }: { readonly place: Exclude<Place, { scre
           sheetId={place.params.sheetId}
           revision={place.params.revision ?? null}
         />
+      );
+    case 'sheet-draft':
+      return (
+        <SheetEditorScreen key={place.params.draftId} draftId={place.params.draftId} part={place.params.part ?? null} />
       );
     case 'appliance-history':
       return <HistoryScreen key={place.params.applianceId} applianceId={place.params.applianceId} />;

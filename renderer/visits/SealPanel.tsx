@@ -1,11 +1,13 @@
-/** Recomputes the fingerprints of a visit's sealed records and says whether the chain holds. */
+/** Recomputes the fingerprints of a visit's sealed records and says in words whether the chain holds, and what was altered. */
 import { Button } from '@mantine/core';
 import { useState } from 'react';
+import type { OutputOf } from '../../electron/contract/index.ts';
 import { Answer } from '../kit/Answer.tsx';
 import { Note } from '../kit/Note.tsx';
 import { Panel } from '../kit/Panel.tsx';
 import { PlainTable } from '../kit/PlainTable.tsx';
 import { useOperation } from '../operations/useOperation.ts';
+import { alterationWords, sealProblemWords } from './sealProblemWords.ts';
 
 export function SealPanel({ visitId }: { readonly visitId: string }) {
   const [isAsked, setIsAsked] = useState(false);
@@ -20,37 +22,49 @@ export function SealPanel({ visitId }: { readonly visitId: string }) {
       }
     >
       {isAsked ? (
-        <Answer of={verified}>
-          {({ isIntact, entries }) => (
-            <>
-              {isIntact ? (
-                <Note tone="fir" isSpoken>
-                  Unchanged since it was sealed.
-                </Note>
-              ) : (
-                <Note tone="ember" title="Changed after it was sealed" isSpoken>
-                  Do not rely on it; look at a backup from before.
-                </Note>
-              )}
-              <PlainTable
-                caption="Sealed entries"
-                rows={entries}
-                keyOf={({ sequence }) => String(sequence)}
-                columns={[
-                  { label: 'No.', cell: ({ sequence }) => sequence },
-                  { label: 'What', cell: ({ kind }) => kind.replaceAll('-', ' ') },
-                  { label: 'Fingerprint (SHA-256)', cell: ({ sha256 }) => <code className="lo-hash">{sha256}</code> },
-                  { label: 'Problem', cell: ({ problem }) => problem ?? 'none' },
-                ]}
-              />
-            </>
-          )}
-        </Answer>
+        <Answer of={verified}>{(value) => <Checked {...value} />}</Answer>
       ) : (
         <p className="lo-faint" style={{ margin: 0 }}>
           A sealed record carries a fingerprint of everything in it, chained to the one before.
         </p>
       )}
     </Panel>
+  );
+}
+
+function Checked({ isIntact, entries }: OutputOf<'records.verify'>) {
+  const bad = entries.filter(({ problems }) => problems.length > 0);
+  return (
+    <>
+      {isIntact ? (
+        <Note tone="fir" isSpoken>
+          Unchanged since it was sealed.
+        </Note>
+      ) : (
+        <Note tone="ember" title="Changed after it was sealed" isSpoken>
+          <ul>
+            {bad.flatMap(({ sequence, problems, alterations }) =>
+              [...problems.map(sealProblemWords), ...alterations.map(alterationWords)].map((words) => (
+                <li key={`${sequence} ${words}`}>
+                  Entry {sequence}: {words}
+                </li>
+              )),
+            )}
+          </ul>
+          Do not rely on it; look at a backup from before.
+        </Note>
+      )}
+      <PlainTable
+        caption="Sealed entries"
+        rows={entries}
+        keyOf={({ sequence }) => String(sequence)}
+        columns={[
+          { label: 'No.', cell: ({ sequence }) => sequence },
+          { label: 'What', cell: ({ kind }) => kind },
+          { label: 'Fingerprint (SHA-256)', cell: ({ sha256 }) => <code className="lo-hash">{sha256}</code> },
+          { label: 'Fits', cell: ({ problems }) => (problems.length === 0 ? 'yes' : 'no') },
+        ]}
+      />
+    </>
   );
 }

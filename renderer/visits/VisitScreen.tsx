@@ -23,6 +23,7 @@ import { RouteLink } from '../RouteLink.tsx';
 import { goTo } from '../route.ts';
 import { ServiceDueWords } from '../service/ServiceDueWords.tsx';
 import { Shortcut } from '../shortcuts/Shortcut.tsx';
+import { AmendPanel } from './AmendPanel.tsx';
 import { HandoverSheet } from './HandoverSheet.tsx';
 import { SealPanel } from './SealPanel.tsx';
 import { arrivalWords } from './VisitCard.tsx';
@@ -216,6 +217,9 @@ function Visit({ visit }: { readonly visit: VisitRow }) {
       </Panel>
       {mayPlan && mayBeWasted(visit) ? <WastedTripPanel visit={visit} /> : null}
       {isAhead(visit) && mayCancel ? <CancelPanel visitId={visit.visitId} /> : null}
+      {visit.jobs.map(({ runId, isSealed, serial }) =>
+        runId !== null && isSealed ? <AmendPanel key={runId} runId={runId} serial={serial} /> : null,
+      )}
       {visit.jobs.some(({ isSealed }) => isSealed) ? <SealPanel visitId={visit.visitId} /> : null}
       <HistoryPanel entity="visits" entityId={visit.visitId} />
     </>

@@ -2,6 +2,7 @@
 import type { Block } from '../page/blocks.ts';
 import type { PacketView } from './packetView.ts';
 import type { PagePhoto } from './photoForPdf.ts';
+import { amendmentSection } from './sections/amendmentSection.ts';
 import { applianceSection } from './sections/applianceSection.ts';
 import { attentionSection } from './sections/attentionSection.ts';
 import { closingSection } from './sections/closingSection.ts';
@@ -16,6 +17,7 @@ import { titleSection } from './sections/titleSection.ts';
 export function packetBlocks(view: PacketView, photos: ReadonlyMap<string, PagePhoto>): readonly Block[] {
   return [
     ...titleSection(view),
+    ...amendmentSection(view),
     ...attentionSection(view),
     ...applianceSection(view),
     ...peopleSection(view),

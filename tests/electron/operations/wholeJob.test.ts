@@ -21,7 +21,7 @@ describe('a startup from booking to the sealed record, through the operations', 
     const sealed = await test.must('visits.seal', { visitId: run.visitId, runId: run.runId });
     expect(sealed.sha256).toMatch(/^[0-9a-f]{64}$/);
     const verified = await test.must('records.verify', { visitId: run.visitId });
-    expect(verified).toMatchObject({ isIntact: true, entries: [{ sequence: 1, problem: null }] });
+    expect(verified).toMatchObject({ isIntact: true, entries: [{ sequence: 1, problems: [], alterations: [] }] });
     const late = await test.ask('visits.answer', {
       visitId: run.visitId,
       runId: run.runId,

@@ -1,0 +1,77 @@
+/** Sealed records: what was amended and may be, and whether anything was altered behind their back. */
+import { z } from 'zod';
+import { id, instant, line, operation, optionalLine } from './operation.ts';
+import { licenceProblem } from './visits.ts';
+
+const pointer = z.string().startsWith('/').max(600);
+
+export const recordOperations = {
+  'records.getAmendments': operation({
+    access: 'signed-in',
+    input: z.strictObject({ runId: id }),
+    output: z.strictObject({
+      /** Oldest first. Values are empty where a person was erased. */
+      amendments: z.array(
+        z.strictObject({
+          path: z.string().nullable(),
+          what: z.string(),
+          was: z.string().nullable(),
+          isNow: z.string(),
+          because: z.string(),
+          byName: z.string(),
+          at: instant,
+        }),
+      ),
+      /** What an amendment can be about. */
+      fields: z.array(z.strictObject({ path: z.string(), what: z.string(), says: z.string().nullable() })),
+    }),
+    errors: { 'not-sealed': z.strictObject({}) },
+  }),
+  /**
+   * Adds a correction to the chain; what was sealed stays. What the record says at `path` is taken from it, never from the
+   * caller. `path` null: something the record has no place for, named by `what`.
+   */
+  'records.amend': operation({
+    access: ['technician', 'owner'],
+    input: z.strictObject({
+      runId: id,
+      path: pointer.nullable(),
+      what: optionalLine,
+      isNow: z.string().trim().min(1).max(2000),
+      because: line,
+    }),
+    output: z.strictObject({ sha256: z.string(), sequence: z.number().int() }),
+    errors: {
+      'not-sealed': z.strictObject({}),
+      'no-such-field': z.strictObject({}),
+      'nothing-amended': z.strictObject({}),
+      'needs-licence': licenceProblem,
+    },
+  }),
+  /** Recomputes the fingerprint and the chain of a visit's sealed records. */
+  'records.verify': operation({
+    access: 'signed-in',
+    input: z.strictObject({ visitId: id }),
+    output: z.strictObject({
+      isIntact: z.boolean(),
+      entries: z.array(
+        z.strictObject({
+          sequence: z.number().int(),
+          kind: z.string(),
+          sha256: z.string(),
+          problems: z.array(
+            z.strictObject({
+              code: z.string(),
+              /** Where, as far as the problem is about a place. */
+              detail: z.string().nullable(),
+            }),
+          ),
+          /** What differs from what the change log says was sealed. Empty: nothing, or the log cannot tell. */
+          alterations: z.array(
+            z.strictObject({ path: z.string(), was: z.string().nullable(), isNow: z.string().nullable() }),
+          ),
+        }),
+      ),
+    }),
+  }),
+} as const;

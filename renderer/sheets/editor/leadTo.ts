@@ -1,0 +1,41 @@
+/** Puts the keyboard at a place of the draft as soon as it is on screen, or as near to it as there is a box. */
+
+/** Lists on the way open one inside the other, a frame each. */
+const MOST_FRAMES = 12;
+
+/** Answers how to stop looking. */
+export function leadTo(path: string, onDone: () => void): () => void {
+  let frames = 0;
+  let handle = requestAnimationFrame(look);
+  function look() {
+    frames += 1;
+    const exact = document.querySelector<HTMLElement>(selector(path));
+    if (exact === null && frames < MOST_FRAMES) {
+      handle = requestAnimationFrame(look);
+      return;
+    }
+    const target = boxIn(exact ?? nearest(path));
+    target?.focus();
+    target?.scrollIntoView({ block: 'center' });
+    onDone();
+  }
+  return () => cancelAnimationFrame(handle);
+}
+
+function nearest(path: string): HTMLElement | null {
+  const parts = path.split('.');
+  for (let length = parts.length - 1; length > 0; length -= 1) {
+    const found = document.querySelector<HTMLElement>(selector(parts.slice(0, length).join('.')));
+    if (found !== null) return found;
+  }
+  return null;
+}
+
+function boxIn(element: HTMLElement | null): HTMLElement | null {
+  if (element === null || element.matches('input, select, textarea, button, [tabindex]')) return element;
+  return element.querySelector<HTMLElement>('input, select, textarea, button');
+}
+
+function selector(path: string): string {
+  return `[data-path="${CSS.escape(path)}"]`;
+}

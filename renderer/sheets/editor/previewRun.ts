@@ -1,0 +1,80 @@
+/** An empty run of a sheet, for looking at its steps: nobody's boiler, nothing recorded, nothing kept. */
+import { EMITTERS, type FuelKey, type ModelSheet } from '../../../domain/procedure/modelSheet.ts';
+import type { StepList } from '../../../domain/procedure/progressTypes.ts';
+import type { RunView } from '../../../electron/contract/visits.ts';
+
+export function previewRun(sheet: ModelSheet, list: StepList, fuel: FuelKey, now: string): RunView {
+  const nobody = '00000000-0000-7000-8000-000000000000';
+  return {
+    runId: nobody,
+    visitId: nobody,
+    visit: {
+      visitId: nobody,
+      siteId: nobody,
+      street: '',
+      city: '',
+      customerId: nobody,
+      customerName: '',
+      state: 'started',
+      outcome: null,
+      plannedOn: now.slice(0, 10),
+      plannedFrom: null,
+      plannedTo: null,
+      durationMin: 0,
+      startMin: null,
+      promisedOn: null,
+      isTechnicianPinned: false,
+      isDayPinned: false,
+      isStartPinned: false,
+      revision: 0,
+      crew: [],
+      jobs: [],
+    },
+    record: {
+      runId: nobody,
+      kind: list === 'startup' ? 'startup' : 'service',
+      fuel,
+      startedAt: now,
+      site: {
+        altitudeM: null,
+        systemHeightM: null,
+        systemVolumeL: null,
+        // Whatever depends on what stands there is shown.
+        emitters: [...EMITTERS],
+        fuel,
+        gasSupplyKind: null,
+        meterCompensation: null,
+        heatingValueMjPerM3: null,
+        heatingValueSource: null,
+        jurisdiction: '',
+        timeZone: 'UTC',
+        coldWaterC: null,
+      },
+      appliance: {
+        serial: '',
+        maker: sheet.maker ?? '',
+        model: sheet.models[0] ?? '',
+        plateFuel: fuel,
+        tagFuel: null,
+        hasConversionRecord: true,
+        ratedInputKw: sheet.appliance.ratedInputMaxKw,
+        ratedInputBasis: sheet.appliance.ratedInputBasis,
+      },
+      instruments: [],
+      answers: [],
+      readings: [],
+      holds: [],
+      tunings: [],
+      photos: [],
+      firingPoints: [],
+      signOffs: [],
+      openMakeSafes: 0,
+    },
+    sheet,
+    currentStepKey: null,
+    openedSteps: [],
+    reopenedAt: null,
+    sealedSha256: null,
+    people: [],
+  };
+}

@@ -1,0 +1,142 @@
+/** Amendments to a sealed record: what stands beside it, and adding one. What was sealed is never touched. */
+import { Button, Group, NativeSelect, Stack, Textarea, TextInput } from '@mantine/core';
+import { useState } from 'react';
+import type { OutputOf } from '../../electron/contract/index.ts';
+import { Answer } from '../kit/Answer.tsx';
+import { instantWords } from '../kit/dayWords.ts';
+import { ErrorText } from '../kit/ErrorText.tsx';
+import { Panel } from '../kit/Panel.tsx';
+import { PlainTable } from '../kit/PlainTable.tsx';
+import { useHasRole } from '../operations/AppStatus.tsx';
+import { useAct } from '../operations/useAct.ts';
+import { useOperation } from '../operations/useOperation.ts';
+
+export function AmendPanel({ runId, serial }: { readonly runId: string; readonly serial: string }) {
+  const found = useOperation('records.getAmendments', { runId });
+  const mayAmend = useHasRole('technician', 'owner');
+  const [isWriting, setIsWriting] = useState(false);
+  return (
+    <Panel
+      title={`Amendments to the record of ${serial}`}
+      action={
+        mayAmend && !isWriting ? (
+          <Button variant="default" onClick={() => setIsWriting(true)}>
+            Add an amendment
+          </Button>
+        ) : undefined
+      }
+    >
+      <Answer of={found}>
+        {({ amendments, fields }) => (
+          <Stack gap="md">
+            <Amendments amendments={amendments} />
+            {isWriting ? <AmendForm runId={runId} fields={fields} onDone={() => setIsWriting(false)} /> : null}
+          </Stack>
+        )}
+      </Answer>
+    </Panel>
+  );
+}
+
+type Found = OutputOf<'records.getAmendments'>;
+
+function Amendments({ amendments }: Pick<Found, 'amendments'>) {
+  if (amendments.length === 0) return <p className="lo-faint">None. The record stands as it was sealed.</p>;
+  return (
+    <PlainTable
+      caption="Amendments"
+      rows={amendments}
+      keyOf={({ at, what, isNow }) => `${at} ${what} ${isNow}`}
+      columns={[
+        { label: 'What', cell: ({ what }) => what },
+        { label: 'Was', cell: ({ was }) => was ?? 'not recorded' },
+        { label: 'Is now', cell: ({ isNow }) => isNow },
+        { label: 'Because', cell: ({ because }) => because },
+        { label: 'By', cell: ({ byName, at }) => `${byName}, ${instantWords(at)}` },
+      ]}
+    />
+  );
+}
+
+const NOT_A_FIELD = '';
+
+function AmendForm({
+  runId,
+  fields,
+  onDone,
+}: {
+  readonly runId: string;
+  readonly fields: Found['fields'];
+  readonly onDone: () => void;
+}) {
+  const amend = useAct('records.amend');
+  const [path, setPath] = useState(fields[0]?.path ?? NOT_A_FIELD);
+  const [what, setWhat] = useState('');
+  const [isNow, setIsNow] = useState('');
+  const [because, setBecause] = useState('');
+  const field = fields.find((one) => one.path === path);
+  const isReady = isNow.trim() !== '' && because.trim() !== '' && (field !== undefined || what.trim() !== '');
+  return (
+    <form
+      onSubmit={async (event) => {
+        event.preventDefault();
+        const reply = await amend.act({
+          runId,
+          path: field?.path ?? null,
+          what: field === undefined ? what.trim() : null,
+          isNow: isNow.trim(),
+          because: because.trim(),
+        });
+        if (reply.ok) onDone();
+      }}
+    >
+      <Stack gap="sm" maw="44rem">
+        <p style={{ margin: 0 }}>
+          It is written beside what was sealed, with your name and the time, and chained to it. Findings stay as they
+          were judged: a reading that is to count anew is read anew.
+        </p>
+        <NativeSelect
+          label="What"
+          data-autofocus
+          value={path}
+          data={[
+            ...fields.map((one) => ({ value: one.path, label: one.what })),
+            { value: NOT_A_FIELD, label: 'something the record does not hold' },
+          ]}
+          onChange={(event) => setPath(event.currentTarget.value)}
+        />
+        {field === undefined ? (
+          <TextInput label="Which is" required value={what} onChange={(event) => setWhat(event.currentTarget.value)} />
+        ) : (
+          <p style={{ margin: 0 }}>
+            The record says: <b>{field.says ?? 'nothing'}</b>
+          </p>
+        )}
+        <Textarea
+          label="Is now"
+          required
+          autosize
+          minRows={1}
+          value={isNow}
+          onChange={(event) => setIsNow(event.currentTarget.value)}
+        />
+        <TextInput
+          label="Because"
+          required
+          autoComplete="off"
+          value={because}
+          onChange={(event) => setBecause(event.currentTarget.value)}
+        />
+        <ErrorText error={amend.error} />
+        <Group gap="sm">
+          <Button type="submit" loading={amend.isBusy} disabled={!isReady}>
+            Seal the amendment
+          </Button>
+          <Button variant="default" onClick={onDone}>
+            Leave it as it is
+          </Button>
+        </Group>
+      </Stack>
+    </form>
+  );
+}
