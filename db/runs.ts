@@ -1,7 +1,7 @@
 /** Reads a run whole, as the plain record that the domain judges, walks and prints. */
 import { and, asc, desc, eq, isNotNull, isNull, sql } from 'drizzle-orm';
 import type { EmitterKind, FuelKey } from '../domain/procedure/modelSheet.ts';
-import type { RecordedInstrument, RunRecord } from '../domain/procedure/runRecord.ts';
+import type { RecordedInstrument, RunRecord, Transcription } from '../domain/procedure/runRecord.ts';
 import type { QuantityKey } from '../domain/quantity/quantities.ts';
 import { findAppliance, findPlacement, listFuelStates } from './appliances.ts';
 import type { ReadableDb } from './openStore.ts';
@@ -22,6 +22,7 @@ import {
   runs,
   runTunings,
   signOffs,
+  transcriptions,
   tuningStages,
 } from './schema/index.ts';
 import { findGasSupply, findSite, listEmitters } from './sites.ts';
@@ -239,6 +240,7 @@ export function readRunRecord(db: ReadableDb, run: RunRow, job: typeof jobs.$inf
   if (site === undefined) throw new Error(`appliance ${appliance.id} stands nowhere`);
   const supply = findGasSupply(db, site.id);
   const emitters = listEmitters(db, site.id);
+  const transcribed = listTranscriptions(db, run.id);
   const tunings = db
     .select()
     .from(runTunings)
@@ -285,7 +287,8 @@ export function readRunRecord(db: ReadableDb, run: RunRow, job: typeof jobs.$inf
       .where(eq(runAnswers.runId, run.id))
       .orderBy(asc(runAnswers.at), AS_STORED)
       .all()
-      .map(({ itemKey, stepKey, value, reason, instrumentId, byId, at }) => ({
+      .map(({ id, itemKey, stepKey, value, reason, instrumentId, byId, at }) => ({
+        ...transcribed(id),
         itemKey,
         stepKey,
         value,
@@ -307,7 +310,8 @@ export function readRunRecord(db: ReadableDb, run: RunRow, job: typeof jobs.$inf
       .where(eq(runHolds.runId, run.id))
       .orderBy(asc(runHolds.startedAt), AS_STORED)
       .all()
-      .map(({ itemKey, startedAt, requiredS, endedAt, hasClockJumped }) => ({
+      .map(({ id, itemKey, startedAt, requiredS, endedAt, hasClockJumped }) => ({
+        ...transcribed(id),
         itemKey,
         startedAt,
         requiredS,
@@ -315,6 +319,7 @@ export function readRunRecord(db: ReadableDb, run: RunRow, job: typeof jobs.$inf
         clockJumped: hasClockJumped,
       })),
     tunings: tunings.map((row) => ({
+      ...transcribed(row.id),
       itemKey: row.itemKey,
       startedAt: row.startedAt,
       stages: listTuningStages(db, row.id).map(({ stageKey, reachedAt }) => ({ stageKey, reachedAt })),
@@ -380,16 +385,44 @@ export function readRunRecord(db: ReadableDb, run: RunRow, job: typeof jobs.$inf
       .where(eq(firingPointMarks.runId, run.id))
       .orderBy(asc(firingPointMarks.reachedAt))
       .all()
-      .map(({ firingPoint, reachedAt }) => ({ firingPoint, reachedAt })),
+      .map(({ id, firingPoint, reachedAt }) => ({ ...transcribed(id), firingPoint, reachedAt })),
     signOffs: db
       .select()
       .from(signOffs)
       .where(eq(signOffs.runId, run.id))
       .all()
-      .map(({ itemKey, by, name, staffId, at }) => ({ itemKey, by: by as 'licensed' | 'occupant', name, staffId, at })),
+      .map(({ id, itemKey, by, name, staffId, at }) => ({
+        ...transcribed(id),
+        itemKey,
+        by: by as 'licensed' | 'occupant',
+        name,
+        staffId,
+        at,
+      })),
     openMakeSafes: countOpenMakeSafes(db, appliance.id),
   };
 }
+
+/** Answers what belongs beside a row that was copied from paper, and nothing beside any other. */
+function listTranscriptions(
+  db: ReadableDb,
+  runId: string,
+): (rowId: string) => { readonly transcribed?: Transcription } {
+  const rows = transcriptionsOfRun(db).all({ runId });
+  const byRow = new Map(rows.map(({ rowId, typedById, typedAt }) => [rowId, { typedById, typedAt }]));
+  return (rowId) => {
+    const found = byRow.get(rowId);
+    return found === undefined ? {} : { transcribed: found };
+  };
+}
+
+const transcriptionsOfRun = preparedOnce((db) =>
+  db
+    .select()
+    .from(transcriptions)
+    .where(eq(transcriptions.runId, sql.placeholder('runId')))
+    .prepare(),
+);
 
 function toRecordedReading(row: ReadingRow): RunRecord['readings'][number] {
   const { id, runId: _runId, typedAt: _typedAt, quantity, comparator, origin, ...rest } = row;

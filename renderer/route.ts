@@ -44,6 +44,7 @@ export const ROUTES = {
   instruments: '/instruments',
   sheets: '/sheets',
   sheet: '/sheets/:sheetId/:revision?',
+  paper: '/paper/:visitId/:runId',
   'sheet-draft': '/sheet-drafts/:draftId/:part?',
   imports: '/imports',
   worksheets: '/worksheets',

@@ -33,6 +33,7 @@ export type NotProvenReason =
   | 'water-side-not-at-zero'
   | 'hold-lapsed'
   | 'clock-jumped'
+  | 'from-paper'
   | 'over-range';
 
 export type Proof =

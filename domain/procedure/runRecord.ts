@@ -31,6 +31,9 @@ export type RecordedReading = {
   readonly origin: 'typed' | 'suggestion' | 'transcribed' | 'imported';
 };
 
+/** Copied from paper afterwards: the times are times of day as somebody wrote them, to the minute. */
+export type Transcription = { readonly typedById: string; readonly typedAt: string };
+
 /** Every answer given, the newest of an item counts. */
 export type RecordedAnswer = {
   readonly itemKey: string;
@@ -43,6 +46,8 @@ export type RecordedAnswer = {
   readonly instrumentId?: string | null;
   readonly byId: string;
   readonly at: string;
+  /** Absent or null: answered in the app. The same below. */
+  readonly transcribed?: Transcription | null;
 };
 
 export type RecordedHold = {
@@ -52,6 +57,7 @@ export type RecordedHold = {
   readonly endedAt: string | null;
   /** The laptop's clock moved against its steady clock while the hold ran: the wait is not proven. */
   readonly clockJumped: boolean;
+  readonly transcribed?: Transcription | null;
 };
 
 export type RecordedTuning = {
@@ -62,6 +68,7 @@ export type RecordedTuning = {
   /** Load lost or casing opened: the run must be started again. */
   readonly interruptedAt: string | null;
   readonly interruptedReason: string | null;
+  readonly transcribed?: Transcription | null;
 };
 
 export type RecordedPart = {
@@ -99,7 +106,11 @@ export type RecordedPhoto = {
 };
 
 /** When the burner reached a firing point. */
-export type RecordedFiringPoint = { readonly firingPoint: string; readonly reachedAt: string };
+export type RecordedFiringPoint = {
+  readonly firingPoint: string;
+  readonly reachedAt: string;
+  readonly transcribed?: Transcription | null;
+};
 
 export type RecordedSignOff = {
   readonly itemKey: string;
@@ -107,6 +118,7 @@ export type RecordedSignOff = {
   readonly name: string;
   readonly staffId: string | null;
   readonly at: string;
+  readonly transcribed?: Transcription | null;
 };
 
 export type RecordedInstrument = {

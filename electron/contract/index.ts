@@ -13,6 +13,7 @@ import type { ErrorOf, Reply } from './operation.ts';
 import { outputOperations } from './outputs.ts';
 import { oversightOperations } from './oversight.ts';
 import { packetBatchOperations } from './packetBatches.ts';
+import { paperOperations } from './paper.ts';
 import { peopleOperations } from './people.ts';
 import { planningOperations } from './planning.ts';
 import { readinessOperations } from './readiness.ts';
@@ -42,6 +43,7 @@ export const contract = {
   ...registrationOperations,
   ...packetBatchOperations,
   ...recordOperations,
+  ...paperOperations,
   ...dueOperations,
   ...serviceOperations,
   ...messageOperations,

@@ -20,6 +20,7 @@ import { outputHandlers } from './outputHandlers.ts';
 import { oversightHandlers } from './oversightHandlers.ts';
 import { packetBatchHandlers } from './packetBatchHandlers.ts';
 import { packetHandlers } from './packetHandlers.ts';
+import { paperHandlers } from './paperHandlers.ts';
 import { peopleHandlers } from './peopleHandlers.ts';
 import { planningHandlers } from './planningHandlers.ts';
 import { readinessHandlers } from './readinessHandlers.ts';
@@ -71,6 +72,7 @@ export const handlers: Handlers<OperationName> = {
   ...packetHandlers,
   ...packetBatchHandlers,
   ...recordHandlers,
+  ...paperHandlers,
   ...backupHandlers,
   ...importHandlers,
   ...historyHandlers,

@@ -127,7 +127,7 @@ function startOf(visit: BoardVisit): number | null {
   return visit.startMin ?? minuteOf(visit.plannedFrom);
 }
 
-async function keepPdf(
+export async function keepPdf(
   context: HandlerContext,
   document: {
     readonly title: string;

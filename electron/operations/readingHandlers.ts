@@ -108,7 +108,7 @@ type Place = ItemRef & {
 };
 
 /** Where a reading goes, when the step is open, its item takes the quantity, and whoever measured may. */
-function requirePlace(
+export function requirePlace(
   context: HandlerContext,
   at: ItemRef & { readonly quantity: string; readonly sample: number },
   by: { readonly measuredById: string | null },
@@ -132,11 +132,12 @@ function stageOf(item: ItemOf<'tuning'>, sample: number): string | null {
 }
 
 function requireInstrument(context: HandlerContext, instrumentId: string | null): void {
+export function requireInstrument(context: HandlerContext, instrumentId: string | null): void {
   if (instrumentId !== null && !isInstrument(context.db, instrumentId)) notFound('instruments', instrumentId);
 }
 
 /** The one that stood there before stays on file, marked as replaced. */
-function storeReading(
+export function storeReading(
   writer: StoreWriter,
   place: Place,
   typed: Typed & Pick<typeof readings.$inferInsert, 'instrumentId' | 'measuredAt' | 'origin'>,
@@ -168,7 +169,7 @@ type Typed = Pick<
 >;
 
 /** Not measured needs a reason and leaves the value missing: missing is not zero. */
-function readTyped(
+export function readTyped(
   quantity: QuantityKey,
   input: { typedText: string; typedUnit: string; notMeasuredReason: string | null },
 ): Typed {

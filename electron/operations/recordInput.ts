@@ -85,12 +85,15 @@ function crewOf(db: ReadableDb, visit: VisitRecord, state: RunState): RecordInpu
   const roles = new Map(
     listCrews(db, [visit.id]).map(({ crew }) => [crew.staffId, crew.role as RecordInput['crew'][number]['role']]),
   );
-  const { answers, readings, signOffs } = state.record;
+  const { answers, readings, signOffs, holds, tunings, firingPoints } = state.record;
   const involved = new Set([
     ...roles.keys(),
     ...answers.map((answer) => answer.byId),
     ...readings.flatMap((reading) => [reading.measuredById, reading.typedById]),
     ...signOffs.flatMap((signOff) => (signOff.staffId === null ? [] : [signOff.staffId])),
+    ...[...answers, ...holds, ...tunings, ...firingPoints, ...signOffs].flatMap(({ transcribed }) =>
+      transcribed == null ? [] : [transcribed.typedById],
+    ),
   ]);
   const trainings = listTrainings(db);
   return listStaff(db)

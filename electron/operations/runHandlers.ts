@@ -1,10 +1,8 @@
 import { findAttachment } from '../../db/attachments.ts';
-import { isInstrument } from '../../db/people.ts';
 import {
   findPhotoLink,
   findSignOff,
   isStepOpened,
-  listAnswers,
   listOpenedSteps,
   readRunRecord,
 } from '../../db/runs.ts';
@@ -20,6 +18,13 @@ import { actorOf, fail, type Handlers, notFound } from './handler.ts';
 import { listRunPeople } from './licensing.ts';
 import { requireLicensedFor, requireOpenItem, requireOpenRun, requireWhoDidIt } from './runGuards.ts';
 import { findStep, loadRun, readPast, readRunState } from './runState.ts';
+import { isQuantityKey } from '../../domain/quantity/quantities.ts';
+import { requireAnswerable } from './answers.ts';
+import { beginVisit, returnTripOf } from './beginVisit.ts';
+import { actorOf, fail, type Handlers, notFound } from './handler.ts';
+import { listRunPeople } from './licensing.ts';
+import { requireLicensedFor, requireOpenItem, requireOpenRun } from './runGuards.ts';
+import { findStep, loadRun, readRunState } from './runState.ts';
 import { readVisitRows } from './visitRows.ts';
 
 export const runHandlers: Handlers<
@@ -129,6 +134,9 @@ export const runHandlers: Handlers<
     if (!isClosedBy(earlier) && isClosedBy([...earlier, { itemKey, stepKey, ...answer }]))
       requireLicensedFor(context.db, loaded, input.visitId, actor.staffId);
     context.write((writer) => writer.insert(runAnswers, { ...input, ...answer }));
+    const checked = requireAnswerable(context, input, actorOf(context).staffId);
+    const answer = { ...checked, at: context.now };
+    context.write((writer) => writer.insert(runAnswers, answer));
     context.services.changed(['runs']);
     return {};
   },

@@ -238,6 +238,7 @@ function recorded({ run, sheet, steps, subjectPartyId, calibrations }: RecordInp
       instrumentId: answer.instrumentId ?? null,
       byId: answer.byId,
       at: answer.at,
+      transcribed: answer.transcribed ?? undefined,
     })),
     readings: run.readings.map((reading) => ({
       ...reading,

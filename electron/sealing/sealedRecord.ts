@@ -224,6 +224,9 @@ const sheet = z.strictObject({
   ),
 });
 
+/** Absent or null: recorded in the app. Records sealed before there was paper lack it. */
+const transcribed = z.strictObject({ typedById: id, typedAt: instant }).nullable().optional();
+
 const run = z.strictObject({
   runId: id,
   kind: jobKind,
@@ -244,6 +247,7 @@ const run = z.strictObject({
       instrumentId: id.nullable().optional(),
       byId: id,
       at: instant,
+      transcribed,
     }),
   ),
   readings: z.array(
@@ -276,6 +280,7 @@ const run = z.strictObject({
       requiredS: decimalText,
       endedAt: instant.nullable(),
       clockJumped: z.boolean(),
+      transcribed,
     }),
   ),
   tunings: z.array(
@@ -286,6 +291,7 @@ const run = z.strictObject({
       finishedAt: instant.nullable(),
       interruptedAt: instant.nullable(),
       interruptedReason: personal,
+      transcribed,
     }),
   ),
   /** Records sealed before they were kept lack both. */
@@ -319,7 +325,7 @@ const run = z.strictObject({
     )
     .optional(),
   photos: z.array(z.strictObject({ itemKey: key, attachmentId: id, sha256, takenAt: instant })),
-  firingPoints: z.array(z.strictObject({ firingPoint: key, reachedAt: instant })),
+  firingPoints: z.array(z.strictObject({ firingPoint: key, reachedAt: instant, transcribed })),
   signOffs: z.array(
     z.strictObject({
       itemKey: key,
@@ -327,6 +333,7 @@ const run = z.strictObject({
       name: commitment,
       staffId: id.nullable(),
       at: instant,
+      transcribed,
     }),
   ),
   instruments: z.array(

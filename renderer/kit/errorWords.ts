@@ -91,6 +91,8 @@ const WORDS: { readonly [C in ErrorCode]: (data: DataByCode[C]) => string } = {
   'not-submitted': () => 'It has not been submitted yet.',
   'gaps-open': ({ gaps }) => `The packet still lacks ${gaps.length === 1 ? 'one thing' : `${gaps.length} things`}.`,
   'not-sealed': () => 'The record is not sealed yet. A draft can be built at any time.',
+  'time-not-possible': ({ on, at }) =>
+    `${at} on ${dayWords(on)} cannot be: it is still to come, before the visit’s day, or before its own beginning.`,
   'no-such-field': () => 'The record has no such field. Say in words what the amendment is about.',
   'nothing-amended': () => 'That is what the record says already.',
   'not-json': ({ message }) => `The file is not readable as JSON: ${message}`,

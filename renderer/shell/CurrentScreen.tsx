@@ -23,6 +23,7 @@ import { Screen } from '../kit/Screen.tsx';
 import { MessagesScreen } from '../messages/MessagesScreen.tsx';
 import { PacketBatchesScreen } from '../packets/PacketBatchesScreen.tsx';
 import { PacketBatchScreen } from '../packets/PacketBatchScreen.tsx';
+import { PaperScreen } from '../paper/PaperScreen.tsx';
 import { PeopleScreen } from '../people/PeopleScreen.tsx';
 import { StaffMemberScreen } from '../people/StaffMemberScreen.tsx';
 import { PhoneScreen } from '../phone/PhoneScreen.tsx';
@@ -118,6 +119,8 @@ export function CurrentScreen({ place }: { readonly place: Exclude<Place, { scre
           revision={place.params.revision ?? null}
         />
       );
+    case 'paper':
+      return <PaperScreen key={place.params.runId} visitId={place.params.visitId} runId={place.params.runId} />;
     case 'sheet-draft':
       return (
         <SheetEditorScreen key={place.params.draftId} draftId={place.params.draftId} part={place.params.part ?? null} />

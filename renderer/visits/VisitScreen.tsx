@@ -168,6 +168,17 @@ function Visit({ visit }: { readonly visit: VisitRow }) {
                   </RouteLink>
                 ),
             },
+            {
+              label: 'Paper',
+              cell: (job) =>
+                job.runId === null || job.isSealed ? (
+                  ''
+                ) : (
+                  <RouteLink to="paper" params={{ visitId: visit.visitId, runId: job.runId }}>
+                    print, or type in
+                  </RouteLink>
+                ),
+            },
             { label: 'Open', cell: (job) => <MakeSafeCount count={job.openMakeSafes} /> },
           ]}
         />

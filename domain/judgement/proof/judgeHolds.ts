@@ -38,5 +38,18 @@ function judge(hold: RecordedHold, blocks: readonly Block[], sheetS: number): re
     ];
   }
   const isLongEnough = ranS >= requiredS;
-  return [buildFinding({ subject: hold.itemKey, verdict: isLongEnough ? 'within' : 'outside', blocks, basis })];
+  const verdict = isLongEnough ? 'within' : 'outside';
+  // Nobody can prove it any more: a wait that was long enough on paper is said to be from paper and blocks nothing.
+  if (hold.transcribed != null) {
+    return [
+      buildFinding({
+        subject: hold.itemKey,
+        verdict,
+        proof: { proven: false, because: ['from-paper'] },
+        blocks: isLongEnough ? [] : blocks,
+        basis,
+      }),
+    ];
+  }
+  return [buildFinding({ subject: hold.itemKey, verdict, blocks, basis })];
 }

@@ -8,6 +8,7 @@ import { attentionSection } from './sections/attentionSection.ts';
 import { closingSection } from './sections/closingSection.ts';
 import { combustionSection } from './sections/combustionSection.ts';
 import { evidenceSection } from './sections/evidenceSection.ts';
+import { paperSection } from './sections/paperSection.ts';
 import { peopleSection } from './sections/peopleSection.ts';
 import { readingsSection } from './sections/readingsSection.ts';
 import { registrationSection } from './sections/registrationSection.ts';
@@ -25,6 +26,7 @@ export function packetBlocks(view: PacketView, photos: ReadonlyMap<string, PageP
     ...combustionSection(view),
     ...readingsSection(view),
     ...stepsSection(view),
+    ...paperSection(view),
     ...evidenceSection(view, photos),
     ...closingSection(view),
   ];

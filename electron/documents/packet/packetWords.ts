@@ -24,6 +24,7 @@ const NOT_PROVEN: Readonly<Record<string, string>> = {
   'water-side-not-at-zero': 'water side not at zero',
   'hold-lapsed': 'wait has lapsed',
   'clock-jumped': 'clock was moved',
+  'from-paper': 'copied from paper',
   'over-range': 'over the instrument’s range',
 };
 

@@ -1,4 +1,5 @@
 /** What was answered, as it reads in one line; null when nothing was. */
+import { isFromPaper } from '../../../domain/procedure/isFromPaper.ts';
 import type { StepItem } from '../../../domain/procedure/modelSheet.ts';
 import type { RecordedAnswer, RecordedReading, RunRecord } from '../../../domain/procedure/runRecord.ts';
 import { formatQuantity } from '../../../domain/quantity/formatQuantity.ts';
@@ -9,7 +10,12 @@ import type { RunView } from '../../../electron/contract/visits.ts';
 import { timeOfDay } from '../clock/timeOfDay.ts';
 import { dayInWords } from '../note/parseDay.ts';
 
-export function answerText(item: StepItem, { record }: Pick<RunView, 'record'>, unitSystem: UnitSystem): string | null {
+export function answerText(item: StepItem, view: Pick<RunView, 'record'>, unitSystem: UnitSystem): string | null {
+  const text = plainAnswerText(item, view, unitSystem);
+  return text !== null && isFromPaper(view.record, item.key) ? `${text} (from paper)` : text;
+}
+
+function plainAnswerText(item: StepItem, { record }: Pick<RunView, 'record'>, unitSystem: UnitSystem): string | null {
   const answer = newestAnswer(record, item.key);
   if (answer !== null && answer.value === null) return givenAnswerText(item, answer);
   switch (item.kind) {

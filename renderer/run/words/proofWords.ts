@@ -24,6 +24,8 @@ export function proofWords(reason: NotProvenReason): string {
       return 'too long ago: read again';
     case 'clock-jumped':
       return 'the laptop’s clock moved meanwhile: run the wait again';
+    case 'from-paper':
+      return 'copied from paper: the app did not see it';
     case 'over-range':
       return 'the instrument was over its range';
     default:

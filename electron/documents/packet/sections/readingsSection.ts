@@ -45,7 +45,8 @@ function readingRow(view: PacketView, reading: OpenReading, showsOther: boolean)
   const label = readingLabel(reading.quantity, reading.point, view.record.sheet.firingPoints);
   const instrument = view.instrumentLabel(reading.instrumentId);
   const when = momentText(reading.measuredAt, view.timeZone, view.visitOn);
-  const name: Cell = { text: label, small: instrument === null ? when : `${when}, ${instrument}` };
+  const origin = reading.origin === 'transcribed' ? 'from paper' : null;
+  const name: Cell = { text: label, small: [when, instrument, origin].filter((part) => part !== null).join(', ') };
   const finding = view.leadingFinding(reading.readingId);
   const limit: Cell = finding ? limitCell(finding, view) : { text: '' };
   if (reading.valueOwn === null) {

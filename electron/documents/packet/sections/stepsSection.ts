@@ -78,6 +78,7 @@ function answerRow(
     answer.reason === null ? null : `because: ${answer.reason}`,
     answer.instrumentId == null ? null : `with ${view.instrumentLabel(answer.instrumentId) ?? 'an unknown instrument'}`,
     isFollowedByAnother ? 'answered again later' : null,
+    answer.transcribed == null ? null : 'from paper',
   ]
     .filter((one) => one !== null)
     .join(' · ');
@@ -108,7 +109,12 @@ function holdRows(view: PacketView, item: SheetItem): readonly Row[] {
         answer: {
           text: ran === null ? 'running at sealing' : `waited ${durationText(ran)}; ${durationText(asked)} asked for`,
           tone: ran !== null && ran >= asked ? 'plain' : 'strong',
-          small: hold.clockJumped ? 'not proven: the clock was moved while it ran' : null,
+          small:
+            hold.transcribed == null
+              ? hold.clockJumped
+                ? 'not proven: the clock was moved while it ran'
+                : null
+              : 'from paper: not proven by the app',
         },
         by: null,
         at: momentText(hold.startedAt, view.timeZone, view.visitOn),
@@ -166,7 +172,10 @@ function tuningRows(view: PacketView, item: SheetItem): readonly Row[] {
         answer: {
           text: tuningEnd(tuning, at),
           tone: tuning.finishedAt === null ? 'strong' : 'plain',
-          small: stages === '' ? null : `stages: ${stages}`,
+          small:
+            [stages === '' ? null : `stages: ${stages}`, tuning.transcribed == null ? null : 'from paper']
+              .filter((part) => part !== null)
+              .join(' · ') || null,
         },
         by: null,
         at: at(tuning.startedAt),

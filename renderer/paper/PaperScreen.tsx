@@ -1,0 +1,177 @@
+/** When the laptop could not go on: printing what is left, and typing in what was written, step by step in the sheet's order. */
+import { Button, Group, NativeSelect } from '@mantine/core';
+import { useEffect, useRef, useState } from 'react';
+import type { RunView } from '../../electron/contract/visits.ts';
+import { Answer } from '../kit/Answer.tsx';
+import { DateText } from '../kit/DateText.tsx';
+import { downloadAttachment } from '../kit/downloadFile.ts';
+import { ErrorText } from '../kit/ErrorText.tsx';
+import { errorWords } from '../kit/errorWords.ts';
+import { Note } from '../kit/Note.tsx';
+import { Panel } from '../kit/Panel.tsx';
+import { Screen } from '../kit/Screen.tsx';
+import { useAppStatus, useSignedIn, useUnitSystem } from '../operations/AppStatus.tsx';
+import { useCore } from '../operations/CoreAccess.tsx';
+import { useAct } from '../operations/useAct.ts';
+import { useOperation } from '../operations/useOperation.ts';
+import { RouteLink } from '../RouteLink.tsx';
+import { analyseRun, judgeView } from '../run/analyseRun.ts';
+import { instrumentKindFor } from '../run/instruments/instrumentKindFor.ts';
+import { useInstruments } from '../run/instruments/useInstruments.ts';
+import { lockWords } from '../run/words/reasonWords.ts';
+import { wordSource } from '../run/words/wordSource.ts';
+import './paper.css';
+import { PaperSlotForm } from './PaperSlotForm.tsx';
+import { type PaperSlot, paperSlots, type Written } from './paperSlots.ts';
+
+export function PaperScreen({ visitId, runId }: { readonly visitId: string; readonly runId: string }) {
+  const found = useOperation('visits.getRun', { visitId, runId });
+  return (
+    <Screen
+      title="On paper"
+      crumbs={
+        <>
+          <RouteLink to="visit" params={{ visitId }}>
+            Visit
+          </RouteLink>
+          <RouteLink to="run" params={{ visitId, runId }}>
+            Run
+          </RouteLink>
+        </>
+      }
+      action={<PrintButton visitId={visitId} runId={runId} />}
+    >
+      <Answer of={found}>{(view) => <FromPaper view={view} />}</Answer>
+    </Screen>
+  );
+}
+
+function PrintButton({ visitId, runId }: { readonly visitId: string; readonly runId: string }) {
+  const core = useCore();
+  const print = useAct('paper.print');
+  return (
+    <div>
+      <Button
+        variant="default"
+        loading={print.isBusy}
+        onClick={async () => {
+          const reply = await print.act({ visitId, runId });
+          if (reply.ok) await downloadAttachment(core, reply.value.attachmentId);
+        }}
+      >
+        Print what is left
+      </Button>
+      <ErrorText error={print.error} />
+    </div>
+  );
+}
+
+function FromPaper({ view }: { readonly view: RunView }) {
+  const core = useCore();
+  const { today } = useAppStatus();
+  const signedIn = useSignedIn();
+  const unitSystem = useUnitSystem();
+  const transcribe = useAct('paper.transcribe');
+  const instruments = useInstruments(view.record.instruments, today);
+  const [byId, setById] = useState(signedIn.staffId);
+  const [lastAt, setLastAt] = useState('');
+  const [refused, setRefused] = useState<{ readonly slotKey: string; readonly why: string } | null>(null);
+  const list = useRef<HTMLDivElement>(null);
+  const on = view.visit.plannedOn;
+  const analysis = analyseRun(view, judgeView(view), { now: new Date().toISOString(), firingReleasedAt: null });
+  const words = wordSource(view.sheet, analysis.steps);
+  const steps = analysis.progress.steps
+    .map((progress) => ({ progress, step: analysis.steps.find(({ key }) => key === progress.stepKey) }))
+    .flatMap(({ progress, step }) =>
+      step === undefined ? [] : [{ progress, step, slots: paperSlots(step, progress, view, unitSystem) }],
+    )
+    .filter(({ slots }) => slots.length > 0);
+  const open = steps.find(({ progress }) => progress.state !== 'locked');
+  const first = open?.slots[0]?.slotKey ?? null;
+  const [kept, setKept] = useState(0);
+  useEffect(() => {
+    if (kept > 0 && first !== null) list.current?.querySelector<HTMLElement>('form input, form select')?.focus();
+  }, [kept, first]);
+
+  if (view.sealedSha256 !== null)
+    return <Note>The record is sealed: a correction is an amendment, on the visit’s own screen.</Note>;
+  const keep = async (stepKey: string, slot: PaperSlot, written: Written, at: string) => {
+    const { visitId, runId } = view;
+    setRefused(null);
+    if (!view.openedSteps.includes(stepKey)) {
+      const opened = await core.call('visits.openStep', { visitId, runId, stepKey });
+      if (!opened.ok) return setRefused({ slotKey: slot.slotKey, why: errorWords(opened.error) });
+    }
+    const reply = await transcribe.act({ visitId, runId, stepKey, itemKey: slot.itemKey, on, byId, written });
+    if (!reply.ok) return setRefused({ slotKey: slot.slotKey, why: errorWords(reply.error) });
+    setLastAt(at);
+    setKept((count) => count + 1);
+  };
+  return (
+    <>
+      <Note tone="caution">
+        What is typed here is marked as copied from paper, in the record and in the packet, with who wrote it and who
+        typed it. A wait copied from paper is not proven by the app.
+      </Note>
+      <Panel title="The paper">
+        <Group gap="md" align="end">
+          <p style={{ margin: 0 }}>
+            Written on <DateText day={on} weekday />, the visit’s day.
+          </p>
+          <NativeSelect
+            label="Written by"
+            value={byId}
+            data={view.people.map(({ staffId, name }) => ({ value: staffId, label: name }))}
+            onChange={(event) => setById(event.currentTarget.value)}
+          />
+        </Group>
+      </Panel>
+      <div ref={list}>
+        {open === undefined ? (
+          <Panel title="Nothing more to type in">
+            <p style={{ margin: 0 }}>What is still open can only be done in the run, or waits for something there.</p>
+          </Panel>
+        ) : (
+          <Panel title={open.step.title}>
+            {open.slots.map((slot) => (
+              <PaperSlotForm
+                key={slot.slotKey}
+                slot={slot}
+                unitSystem={unitSystem}
+                instruments={instruments.list}
+                defaults={{
+                  at: lastAt,
+                  instrumentFor: (box) => {
+                    if (box.kind !== 'amount') return '';
+                    const inHand = instruments.inHand(instrumentKindFor(box.quantity));
+                    return inHand.state === 'chosen' ? (inHand.instrumentId ?? '') : '';
+                  },
+                }}
+                error={refused?.slotKey === slot.slotKey ? refused.why : null}
+                onKeep={(written, values) =>
+                  void keep(open.step.key, slot, written, values['at'] ?? values['to'] ?? lastAt)
+                }
+              />
+            ))}
+          </Panel>
+        )}
+      </div>
+      {steps.length > 1 || (open === undefined && steps.length > 0) ? (
+        <Panel title="After that">
+          <ul style={{ margin: 0 }}>
+            {steps
+              .filter((one) => one !== open)
+              .map(({ step, progress, slots }) => (
+                <li key={step.key}>
+                  {step.title}: {slots.length === 1 ? 'one line' : `${slots.length} lines`}
+                  {progress.lockedBecause.length === 0
+                    ? ''
+                    : ` – ${progress.lockedBecause.map((lock) => lockWords(lock, words)).join(' ')}`}
+                </li>
+              ))}
+          </ul>
+        </Panel>
+      ) : null}
+    </>
+  );
+}
