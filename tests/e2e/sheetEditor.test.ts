@@ -69,7 +69,9 @@ describe('the sheet editor', () => {
     await page.getByRole('heading', { name: 'Limits' }).waitFor();
     access.push(...(await checkAccess(page, 'limits', { within: 'main' })));
     await hands.pressButton(/Clocked input may differ.*Not a number/);
-    await expect.poll(() => page.evaluate('document.activeElement.dataset.path')).toBe('inputTolerancePct');
+    await expect
+      .poll(() => page.evaluate("document.activeElement?.closest('[data-path]')?.dataset.path"))
+      .toBe('inputTolerancePct');
     await hands.press('Control+a');
     await hands.type('9');
     await hands.press('Tab');

@@ -1,16 +1,15 @@
 /** Puts the keyboard at a place of the draft as soon as it is on screen, or as near to it as there is a box. */
 
-/** Lists on the way open one inside the other, a frame each. */
-const MOST_FRAMES = 12;
+/** Lists on the way open one inside the other, a frame each; a slow machine takes its time over one. */
+const MOST_MS = 2000;
 
 /** Answers how to stop looking. */
 export function leadTo(path: string, onDone: () => void): () => void {
-  let frames = 0;
+  const startedMs = performance.now();
   let handle = requestAnimationFrame(look);
   function look() {
-    frames += 1;
     const exact = document.querySelector<HTMLElement>(selector(path));
-    if (exact === null && frames < MOST_FRAMES) {
+    if (exact === null && performance.now() - startedMs < MOST_MS) {
       handle = requestAnimationFrame(look);
       return;
     }

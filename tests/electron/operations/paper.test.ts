@@ -1,4 +1,5 @@
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import { entryUnits } from '../../../domain/quantity/entryUnits.ts';
 import type { InputOf } from '../../../electron/contract/index.ts';
 import { type Office, PIN, setUpOffice } from '../../support/officeScenario.ts';
 import { readPdf } from '../../support/readPdf.ts';
@@ -53,7 +54,7 @@ describe('paper in place of the laptop', () => {
     expect(text).toContain('STOP beyond');
     const { sheet } = await view();
     const labels = sheet.startup.flatMap((step) =>
-      step.items.filter(({ kind }) => kind === 'read').map(({ label }) => label),
+      step.items.filter(({ kind, onlyFor }) => kind === 'read' && onlyFor === undefined).map(({ label }) => label),
     );
     const plain = text.replaceAll(/\s+/g, '');
     expect(labels.filter((label) => !plain.includes(label.replaceAll(/\s+/g, '')))).toEqual([]);
@@ -71,7 +72,7 @@ describe('paper in place of the laptop', () => {
         quantity,
         sample: 1,
         typedText: '3',
-        typedUnit: '',
+        typedUnit: entryUnits(quantity)[0].symbol,
         notMeasuredReason: null,
         instrumentId: null,
         at: '11:40',
