@@ -1,5 +1,7 @@
 /** Reads a run whole, as the plain record that the domain judges, walks and prints. */
 import { and, asc, desc, eq, isNotNull, isNull, sql } from 'drizzle-orm';
+import { and, asc, desc, eq, isNotNull, isNull, lt, sql } from 'drizzle-orm';
+import { alias } from 'drizzle-orm/sqlite-core';
 import type { EmitterKind, FuelKey } from '../domain/procedure/modelSheet.ts';
 import type { RecordedInstrument, RunRecord, Transcription } from '../domain/procedure/runRecord.ts';
 import type { QuantityKey } from '../domain/quantity/quantities.ts';
@@ -361,9 +363,11 @@ export function readRunRecord(db: ReadableDb, run: RunRow, job: typeof jobs.$inf
         at: recordedAt,
       })),
     photos: db
-      .select({ itemKey: attachmentLinks.itemKey, attachment: attachments })
+      .select({ itemKey: attachmentLinks.itemKey, attachment: attachments, copySha256: copies.sha256 })
       .from(attachmentLinks)
       .innerJoin(attachments, eq(attachments.id, attachmentLinks.attachmentId))
+      .leftJoin(copyLinks, and(eq(copyLinks.entity, 'attachments'), eq(copyLinks.entityId, attachments.id)))
+      .leftJoin(copies, eq(copies.id, copyLinks.attachmentId))
       .where(
         and(
           eq(attachmentLinks.entity, 'runs'),
@@ -373,7 +377,8 @@ export function readRunRecord(db: ReadableDb, run: RunRow, job: typeof jobs.$inf
       )
       .orderBy(asc(attachmentLinks.id))
       .all()
-      .map(({ itemKey, attachment }) => ({
+      .map(({ itemKey, attachment, copySha256 }) => ({
+        ...(copySha256 === null ? {} : { copySha256 }),
         itemKey: itemKey ?? '',
         attachmentId: attachment.id,
         sha256: attachment.sha256,
@@ -387,12 +392,14 @@ export function readRunRecord(db: ReadableDb, run: RunRow, job: typeof jobs.$inf
       .all()
       .map(({ id, firingPoint, reachedAt }) => ({ ...transcribed(id), firingPoint, reachedAt })),
     signOffs: db
-      .select()
+      .select({ signOff: signOffs, signatureSha256: attachments.sha256 })
       .from(signOffs)
+      .leftJoin(attachments, eq(attachments.id, signOffs.signatureAttachmentId))
       .where(eq(signOffs.runId, run.id))
       .all()
-      .map(({ id, itemKey, by, name, staffId, at }) => ({
+      .map(({ signOff: { id, itemKey, by, name, staffId, at }, signatureSha256 }) => ({
         ...transcribed(id),
+        ...(signatureSha256 === null ? {} : { signatureSha256 }),
         itemKey,
         by: by as 'licensed' | 'occupant',
         name,
@@ -402,6 +409,10 @@ export function readRunRecord(db: ReadableDb, run: RunRow, job: typeof jobs.$inf
     openMakeSafes: countOpenMakeSafes(db, appliance.id),
   };
 }
+
+/** A photo's copy without place hangs on the photo itself: that way round there is an index. */
+const copyLinks = alias(attachmentLinks, 'copy_links');
+const copies = alias(attachments, 'copies');
 
 /** Answers what belongs beside a row that was copied from paper, and nothing beside any other. */
 function listTranscriptions(

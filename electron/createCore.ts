@@ -11,7 +11,6 @@ import { type BackupFolder, kindForToday, openBackupFolder, putCopyInPlace } fro
 import { takeFolderLock } from '../db/folderLock.ts';
 import { openStore, type Store, storePath } from '../db/openStore.ts';
 import { findStaff } from '../db/people.ts';
-import { attachments } from '../db/schema/index.ts';
 import { contract, isOperationName, type OperationName } from './contract/index.ts';
 import { type AnyReply, commonErrors, type Role } from './contract/operation.ts';
 import { type FileFound, fileLimitBytes, type PutFileReply } from './contract/wire.ts';
@@ -20,6 +19,7 @@ import { buildDemoStore } from './demo/demoStore.ts';
 import type { CoreServices } from './operations/coreServices.ts';
 import { type Actor, type HandlerContext, OperationFailure } from './operations/handler.ts';
 import { handlers } from './operations/index.ts';
+import { keepFile } from './operations/keepFile.ts';
 import { createPinGuard } from './operations/pinGuard.ts';
 import type { ProposalBasis } from './operations/planningHandlers.ts';
 import { createPlanRuns } from './operations/planRuns.ts';
@@ -203,20 +203,12 @@ export function createCore(options: CoreOptions): Core {
       const mediaType = sniffMediaType(file.bytes, file.fileName);
       if (mediaType === null) return { ok: false, code: 'type-refused' };
       try {
-        const { sha256 } = services().attachments.put(file.bytes);
-        const now = clock();
-        const attachmentId = store.write({ actorId: actor.staffId, now }, (writer) =>
-          writer.insert(attachments, {
-            sha256,
-            mediaType,
-            byteLength: file.bytes.length,
-            fileName: file.fileName.slice(0, 300),
-            origin: 'original',
-            takenAt: file.takenAt,
-            subject: /csv|sheet/u.test(mediaType) ? 'table' : 'photo',
-            addedById: actor.staffId,
-            addedAt: now,
-          }),
+        const { attachmentId, sha256 } = keepFile(
+          file,
+          mediaType,
+          services().attachments,
+          (action) => store.write({ actorId: actor.staffId, now: clock() }, action),
+          actor.staffId,
         );
         return { ok: true, attachmentId, sha256 };
       } catch {

@@ -45,6 +45,7 @@ export const ROUTES = {
   sheets: '/sheets',
   sheet: '/sheets/:sheetId/:revision?',
   paper: '/paper/:visitId/:runId',
+  photos: '/photos/:visitId/:runId',
   'sheet-draft': '/sheet-drafts/:draftId/:part?',
   imports: '/imports',
   worksheets: '/worksheets',

@@ -103,6 +103,8 @@ export type RecordedPhoto = {
   readonly attachmentId: string;
   readonly sha256: string;
   readonly takenAt: string;
+  /** Of the copy without anything that may say where: that one goes out. Absent: the photo says nothing of the kind. */
+  readonly copySha256?: string;
 };
 
 /** When the burner reached a firing point. */
@@ -118,6 +120,8 @@ export type RecordedSignOff = {
   readonly name: string;
   readonly staffId: string | null;
   readonly at: string;
+  /** Of the drawn signature's picture; absent: only the name was typed. */
+  readonly signatureSha256?: string;
   readonly transcribed?: Transcription | null;
 };
 

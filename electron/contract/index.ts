@@ -15,6 +15,7 @@ import { oversightOperations } from './oversight.ts';
 import { packetBatchOperations } from './packetBatches.ts';
 import { paperOperations } from './paper.ts';
 import { peopleOperations } from './people.ts';
+import { photoOperations } from './photos.ts';
 import { planningOperations } from './planning.ts';
 import { readinessOperations } from './readiness.ts';
 import { recallOperations } from './recalls.ts';
@@ -44,6 +45,7 @@ export const contract = {
   ...packetBatchOperations,
   ...recordOperations,
   ...paperOperations,
+  ...photoOperations,
   ...dueOperations,
   ...serviceOperations,
   ...messageOperations,

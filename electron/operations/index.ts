@@ -22,6 +22,7 @@ import { packetBatchHandlers } from './packetBatchHandlers.ts';
 import { packetHandlers } from './packetHandlers.ts';
 import { paperHandlers } from './paperHandlers.ts';
 import { peopleHandlers } from './peopleHandlers.ts';
+import { photoHandlers } from './photoHandlers.ts';
 import { planningHandlers } from './planningHandlers.ts';
 import { readinessHandlers } from './readinessHandlers.ts';
 import { readingHandlers } from './readingHandlers.ts';
@@ -73,6 +74,7 @@ export const handlers: Handlers<OperationName> = {
   ...packetBatchHandlers,
   ...recordHandlers,
   ...paperHandlers,
+  ...photoHandlers,
   ...backupHandlers,
   ...importHandlers,
   ...historyHandlers,

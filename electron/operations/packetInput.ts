@@ -79,13 +79,35 @@ function recordOf(
 }
 
 function photosOf(db: ReadableDb, state: RunState, readFile: ReadFile): readonly PacketPhoto[] {
-  const hashes = new Map(state.record.photos.map((photo) => [photo.sha256, photo.attachmentId]));
-  return [...hashes].flatMap(([sha256, attachmentId]) => {
+  return [...takenPhotos(db, state, readFile), ...drawnSignatures(state, readFile)];
+}
+
+function drawnSignatures(state: RunState, readFile: ReadFile): readonly PacketPhoto[] {
+  return state.record.signOffs.flatMap(({ signatureSha256 }) => {
+    const bytes = signatureSha256 === undefined ? null : readFile(signatureSha256);
+    return signatureSha256 === undefined || bytes === null
+      ? []
+      : [{ sha256: signatureSha256, mediaType: 'image/png', fileName: 'signature.png', bytes }];
+  });
+}
+
+function takenPhotos(db: ReadableDb, state: RunState, readFile: ReadFile): readonly PacketPhoto[] {
+  const bySha = new Map(state.record.photos.map((photo) => [photo.sha256, photo]));
+  return [...bySha.values()].flatMap(({ sha256, attachmentId, copySha256 }) => {
     const row = findAttachment(db, attachmentId);
     const bytes = readFile(sha256);
+    const copyBytes = copySha256 === undefined ? null : readFile(copySha256);
     return row === undefined || bytes === null
       ? []
-      : [{ sha256, mediaType: row.mediaType, fileName: row.fileName, bytes }];
+      : [
+          {
+            sha256,
+            mediaType: row.mediaType,
+            fileName: row.fileName,
+            bytes,
+            ...(copyBytes === null ? {} : { copyBytes }),
+          },
+        ];
   });
 }
 

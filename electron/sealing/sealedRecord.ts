@@ -325,6 +325,16 @@ const run = z.strictObject({
     )
     .optional(),
   photos: z.array(z.strictObject({ itemKey: key, attachmentId: id, sha256, takenAt: instant })),
+  photos: z.array(
+    z.strictObject({
+      itemKey: key,
+      attachmentId: id,
+      sha256,
+      takenAt: instant,
+      /** Of the copy without place that goes out in place of the original. */
+      copySha256: sha256.optional(),
+    }),
+  ),
   firingPoints: z.array(z.strictObject({ firingPoint: key, reachedAt: instant, transcribed })),
   signOffs: z.array(
     z.strictObject({
@@ -333,6 +343,7 @@ const run = z.strictObject({
       name: commitment,
       staffId: id.nullable(),
       at: instant,
+      signatureSha256: sha256.optional(),
       transcribed,
     }),
   ),

@@ -27,6 +27,7 @@ import { PaperScreen } from '../paper/PaperScreen.tsx';
 import { PeopleScreen } from '../people/PeopleScreen.tsx';
 import { StaffMemberScreen } from '../people/StaffMemberScreen.tsx';
 import { PhoneScreen } from '../phone/PhoneScreen.tsx';
+import { PhotosScreen } from '../photos/PhotosScreen.tsx';
 import { PlanningScreen } from '../planning/PlanningScreen.tsx';
 import { RouteLink } from '../RouteLink.tsx';
 import { RecallScreen } from '../recalls/RecallScreen.tsx';
@@ -121,6 +122,8 @@ export function CurrentScreen({ place }: { readonly place: Exclude<Place, { scre
       );
     case 'paper':
       return <PaperScreen key={place.params.runId} visitId={place.params.visitId} runId={place.params.runId} />;
+    case 'photos':
+      return <PhotosScreen key={place.params.runId} visitId={place.params.visitId} runId={place.params.runId} />;
     case 'sheet-draft':
       return (
         <SheetEditorScreen key={place.params.draftId} draftId={place.params.draftId} part={place.params.part ?? null} />

@@ -1,5 +1,6 @@
-/** The three files of a packet: the pages, the record's canonical bytes, and a ZIP with all of it and the photos as taken. */
+/** The three files of a packet: the pages, the record's canonical bytes, and a ZIP with all of it and the photos as taken, without where. */
 import { type Zippable, zipSync } from 'fflate';
+import { readPhotoFacts } from '../../../domain/photos/readPhotoFacts.ts';
 import { canonicalJson, sha256Hex } from '../../sealing/canonicalJson.ts';
 import { disclosuresJson } from './disclosuresJson.ts';
 import type { PacketInput, PacketPhoto } from './packetInput.ts';
@@ -53,11 +54,18 @@ function photoFiles(view: PacketView, photos: readonly PacketPhoto[]): readonly 
   return view.record.run.photos.flatMap((recorded, index): readonly (readonly [string, Uint8Array])[] => {
     const photo = bySha.get(recorded.sha256);
     if (!photo || photo.bytes.length === 0 || seen.has(recorded.sha256)) return [];
+    const bytes = bytesToHandOut(photo);
+    if (bytes === null) return [];
     seen.add(recorded.sha256);
     const number = String(index + 1).padStart(2, '0');
     const what = recorded.itemKey.replace(/[^a-z0-9-]/gu, '').slice(0, 60);
-    return [[`photos/${number}-${what}-${recorded.sha256.slice(0, 8)}.${extension(photo.bytes)}`, photo.bytes]];
+    return [[`photos/${number}-${what}-${recorded.sha256.slice(0, 8)}.${extension(bytes)}`, bytes]];
   });
+}
+
+/** null: it may say where it was taken, and there is no copy that does not. */
+function bytesToHandOut({ bytes, copyBytes }: PacketPhoto): Uint8Array | null {
+  return copyBytes ?? (readPhotoFacts(bytes).mayTellPlace ? null : bytes);
 }
 
 /** By content: what a file is called says nothing. */

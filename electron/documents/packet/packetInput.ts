@@ -8,10 +8,12 @@ export type PacketPhoto = {
   readonly mediaType: string;
   readonly fileName: string;
   /**
-   * As stored. In the pages the place and all other camera data are left out; the ZIP has the bytes as they are. Empty: not
-   * read, which is enough to say what a packet lacks and never enough to make one.
+   * As stored. In the pages the place and all other camera data are left out; the ZIP has the bytes as they are, or the copy
+   * where they may say a place. Empty: not read, which is enough to say what a packet lacks and never enough to make one.
    */
   readonly bytes: Uint8Array;
+  /** Absent: there is none, because none is needed. */
+  readonly copyBytes?: Uint8Array;
 };
 
 /** The proof of one later service: what a maker asks for year by year. */

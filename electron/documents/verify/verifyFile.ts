@@ -101,7 +101,7 @@ function readRecord(bytes: Uint8Array): {
     bytes,
     sha256: sha256Hex(bytes),
     sealedAt: parsed.data.schema === RECORD_SCHEMA ? parsed.data.seal.sealedAt : null,
-    photoHashes: new Set(parsed.data.run.photos.map((photo) => photo.sha256)),
+    photoHashes: new Set(parsed.data.run.photos.flatMap((photo) => [photo.sha256, photo.copySha256 ?? photo.sha256])),
   };
   return { record, problems: canonicalJson(json.value) === text ? [] : [problem('not-canonical')] };
 }

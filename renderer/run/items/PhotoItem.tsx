@@ -5,6 +5,7 @@ import type { ItemAddress } from '../../../domain/procedure/progressTypes.ts';
 import { FieldSaved, type SaveState } from '../../kit/FieldSaved.tsx';
 import { KeyHint } from '../../kit/KeyHint.tsx';
 import { useCore } from '../../operations/CoreAccess.tsx';
+import { RouteLink } from '../../RouteLink.tsx';
 import { useRun } from '../state/RunContext.ts';
 import { useItemWrites } from '../state/useItemWrites.ts';
 import { Thumbnail } from './Thumbnail.tsx';
@@ -95,6 +96,9 @@ export function PhotoItem({ item, address }: { readonly item: ItemOf<'photo'>; r
             Later, by cable
           </button>
         ) : null}
+        <RouteLink to="photos" params={{ visitId: view.visitId, runId: view.runId }} className="run-button">
+          Several from a camera
+        </RouteLink>
         <FieldSaved state={putting.kind === 'idle' ? state : putting} />
       </div>
     </div>

@@ -1,17 +1,21 @@
 /** A name under the record. The licensed person signs as whoever is signed in; the occupant types theirs. */
-import { useId } from 'react';
+import { useId, useState } from 'react';
 import type { ItemOf } from '../../../domain/procedure/modelSheet.ts';
 import type { ItemAddress } from '../../../domain/procedure/progressTypes.ts';
 import { instantWords } from '../../kit/dayWords.ts';
 import { FieldSaved } from '../../kit/FieldSaved.tsx';
 import { KeyHint } from '../../kit/KeyHint.tsx';
 import { Note } from '../../kit/Note.tsx';
+import { useCore } from '../../operations/CoreAccess.tsx';
 import { useField } from '../field/useField.ts';
 import { plainKey } from '../focus/isAltKey.ts';
 import { useKeys } from '../focus/useKeys.ts';
 import { useRun } from '../state/RunContext.ts';
 import { useItemWrites } from '../state/useItemWrites.ts';
 import { saveErrorWords } from '../words/saveErrorWords.ts';
+import { SignaturePad, signaturePicture } from './SignaturePad.tsx';
+import { isSignature, type Strokes } from './strokes.ts';
+import { putPhoto } from './takePhotos.ts';
 
 type Props = { readonly item: ItemOf<'sign-off'>; readonly address: ItemAddress };
 
@@ -66,25 +70,38 @@ function LicensedSigns({ address }: { readonly address: ItemAddress }) {
 function OccupantSigns({ address, label }: { readonly address: ItemAddress; readonly label: string }) {
   const { view, write, saveAndGoOn } = useRun();
   const id = useId();
+  const core = useCore();
+  const [strokes, setStrokes] = useState<Strokes>([]);
   const stored = view.record.signOffs.findLast((one) => one.itemKey === address.itemKey)?.name ?? '';
+  /** The drawing goes in before the name that points to it. */
+  const keepDrawing = async () => {
+    if (!isSignature(strokes)) return { ok: true, attachmentId: null } as const;
+    const picture = await signaturePicture(strokes);
+    if (picture === null) return { ok: false, why: 'The drawing could not be made into a picture.' } as const;
+    const outcome = await putPhoto(picture, core.putFile);
+    return outcome.ok ? outcome : ({ ok: false, why: outcome.why } as const);
+  };
   const field = useField({
     address,
     box: 'name',
     label,
     stored,
     save: async (text) => {
+      const drawn = await keepDrawing();
+      if (!drawn.ok) return drawn;
       const reply = await write('visits.signOff', {
         visitId: view.visitId,
         runId: view.runId,
         ...address,
         name: text.trim(),
-        signatureAttachmentId: null,
+        signatureAttachmentId: drawn.attachmentId,
       });
       return reply.ok ? { ok: true } : { ok: false, why: saveErrorWords(reply.error) };
     },
   });
   return (
     <>
+      <SignaturePad label="Signature, drawn (may stay empty)" strokes={strokes} onStrokes={setStrokes} />
       <label htmlFor={id}>Name, typed by the occupant: “I was shown this and have had the papers”</label>
       <div className="run-box-row">
         <input

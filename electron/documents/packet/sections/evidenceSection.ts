@@ -11,6 +11,7 @@ export function evidenceSection(view: PacketView, photos: ReadonlyMap<string, Pa
     { kind: 'heading', level: 2, text: 'Handover, consent and signatures' },
     ...consentBlocks(view),
     signatureTable(view),
+    ...signaturePictures(view, photos),
   ];
 }
 
@@ -99,6 +100,17 @@ const PURPOSE_WORDS = {
   offers: 'offers',
   safety: 'safety notices',
 } as const;
+
+function signaturePictures(view: PacketView, pictures: ReadonlyMap<string, PagePhoto>): readonly Block[] {
+  const shown = view.record.run.signOffs.flatMap(({ signatureSha256, name, at }): Photo[] => {
+    const picture = signatureSha256 === undefined ? undefined : pictures.get(signatureSha256);
+    if (signatureSha256 === undefined || picture?.kind !== 'drawable') return [];
+    const { widthPx, heightPx } = picture;
+    const small = momentText(at, view.timeZone, view.visitOn);
+    return [{ sha256: signatureSha256, widthPx, heightPx, caption: `Drawn by ${name}`, small }];
+  });
+  return shown.length === 0 ? [] : [{ kind: 'photos', photos: shown }];
+}
 
 function signatureTable(view: PacketView): Block {
   const { signOffs } = view.record.run;
