@@ -1,0 +1,75 @@
+import { unzipSync } from 'fflate';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { readPhotoFacts } from '../../../domain/photos/readPhotoFacts.ts';
+import { verifyFile } from '../../../electron/documents/verify/verifyFile.ts';
+import { exifJpeg } from '../../support/exifJpeg.ts';
+import { type Office, PIN, setUpOffice } from '../../support/officeScenario.ts';
+import { openTestCore, type TestCore } from '../../support/testCore.ts';
+import { type BookedRun, bookAndBegin } from '../../support/wholeJob.ts';
+
+/** One run; the cases build on each other. */
+describe('photos from a camera', () => {
+  let test: TestCore;
+  let office: Office;
+  let run: BookedRun;
+  const withPlace = exifJpeg({ taken: '2026:03:02 09:10:00', hasGps: true });
+  beforeAll(async () => {
+    test = openTestCore();
+    office = await setUpOffice(test);
+    run = await bookAndBegin(test, office);
+  });
+  afterAll(() => test.remove());
+
+  const put = async (bytes: Uint8Array, fileName: string) => {
+    const reply = await test.core.putFile(
+      { bytes, mediaType: 'image/jpeg', fileName, takenAt: test.now() },
+      'test-window',
+    );
+    return reply.ok ? reply.attachmentId : reply.code;
+  };
+
+  it('refuses a picture in HEIC, whatever it calls itself', async () => {
+    // ISO base media file: box length, "ftyp", brand "heic".
+    const heic = new Uint8Array([0, 0, 0, 24, ...new TextEncoder().encode('ftypheic'), 0, 0, 0, 0]);
+    expect(await put(heic, 'plate.jpg')).toBe('type-refused');
+  });
+
+  it('takes the camera’s time before the file’s, and finds the step by it', async () => {
+    const attachmentId = await put(withPlace, 'DSC_0001.JPG');
+    const early = await put(exifJpeg({ taken: '2026:03:01 09:10:00', offset: '+01:00' }), 'DSC_0002.JPG');
+    const matched = await test.must('photos.match', {
+      visitId: run.visitId,
+      runId: run.runId,
+      attachmentIds: [attachmentId, early],
+    });
+    // 09:10 in Halifax is 13:10 UTC on that day; the visit began at 13:00.
+    expect(matched[0]).toMatchObject({ takenAt: '2026-03-02T13:10:00.000Z', isFromCamera: true, when: 'during' });
+    expect(matched[0]?.place).not.toBeNull();
+    expect(matched[1]).toMatchObject({ takenAt: '2026-03-01T08:10:00.000Z', when: 'outside' });
+  });
+
+  it('keeps the original as it is and hands out a copy that says nothing of a place', async () => {
+    const attachmentId = await put(withPlace, 'DSC_0003.JPG');
+    const stored = await test.core.getFile(attachmentId, 'test-window');
+    expect(stored?.bytes).toEqual(withPlace);
+    const { sheet } = await test.must('visits.getRun', { visitId: run.visitId, runId: run.runId });
+    const step = sheet.startup.find(
+      (one) => one.needsClear === null && one.after.length === 0 && one.items.some(({ kind }) => kind === 'photo'),
+    );
+    const item = step?.items.find(({ kind }) => kind === 'photo');
+    if (step === undefined || item === undefined) throw new Error('no photo asked for');
+    const at = { visitId: run.visitId, runId: run.runId, stepKey: step.key };
+    await test.must('visits.openStep', at);
+    await test.must('visits.attachPhoto', { ...at, itemKey: item.key, attachmentId });
+    const { record } = await test.must('visits.getRun', { visitId: run.visitId, runId: run.runId });
+    expect(record.photos[0]?.copySha256).toMatch(/^[0-9a-f]{64}$/);
+    await test.must('session.signIn', { staffId: office.ownerId, pin: PIN });
+    const { packetZipId } = await test.must('packets.build', { runId: run.runId, isDraft: true, gapReason: null });
+    const zip = (await test.core.getFile(packetZipId, 'test-window'))?.bytes ?? new Uint8Array();
+    const photos = Object.entries(unzipSync(zip)).filter(([name]) => name.startsWith('photos/'));
+    expect(photos).toHaveLength(1);
+    expect(photos.map(([, bytes]) => readPhotoFacts(bytes).mayTellPlace)).toEqual([false]);
+    expect(readPhotoFacts(withPlace).mayTellPlace).toBe(true);
+    expect(verifyFile(zip)).toMatchObject({ isIntact: true, problems: [] });
+  });
+});
