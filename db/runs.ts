@@ -1,6 +1,5 @@
 /** Reads a run whole, as the plain record that the domain judges, walks and prints. */
 import { and, asc, desc, eq, isNotNull, isNull, sql } from 'drizzle-orm';
-import { and, asc, desc, eq, isNotNull, isNull, lt, sql } from 'drizzle-orm';
 import { alias } from 'drizzle-orm/sqlite-core';
 import type { EmitterKind, FuelKey } from '../domain/procedure/modelSheet.ts';
 import type { RecordedInstrument, RunRecord, Transcription } from '../domain/procedure/runRecord.ts';

@@ -5,6 +5,7 @@ import type { runAnswers } from '../../db/schema/index.ts';
 import { failedTest } from '../../domain/procedure/failedTest.ts';
 import type { StepItem } from '../../domain/procedure/modelSheet.ts';
 import { ADVICE_ANSWER } from '../../domain/procedure/progress/findingsByItem.ts';
+import { NONE_ANSWER } from '../../domain/procedure/progress/listProgress.ts';
 import { fail, type HandlerContext, notFound } from './handler.ts';
 import { type ItemRef, requireLicensedFor, requireOpenItem, requireWhoDidIt } from './runGuards.ts';
 
@@ -33,6 +34,8 @@ export function requireAnswerable(
     'hold',
     'tuning',
     'sign-off',
+    'parts',
+    'lockouts',
   );
   requireWhoDidIt(context.db, loaded, step, input.visitId, byId);
   if (input.instrumentId !== null && !isInstrument(context.db, input.instrumentId))
@@ -59,6 +62,9 @@ function mayAnswer(item: StepItem, value: string): boolean {
     case 'note':
     case 'witness':
       return value !== '';
+    case 'parts':
+    case 'lockouts':
+      return value === NONE_ANSWER;
     case 'read':
     case 'series':
       return value === ADVICE_ANSWER;

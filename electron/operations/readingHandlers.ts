@@ -131,7 +131,6 @@ function stageOf(item: ItemOf<'tuning'>, sample: number): string | null {
   return stage === undefined ? null : stagePoint(stage.key);
 }
 
-function requireInstrument(context: HandlerContext, instrumentId: string | null): void {
 export function requireInstrument(context: HandlerContext, instrumentId: string | null): void {
   if (instrumentId !== null && !isInstrument(context.db, instrumentId)) notFound('instruments', instrumentId);
 }

@@ -1,30 +1,14 @@
 import { findAttachment } from '../../db/attachments.ts';
-import {
-  findPhotoLink,
-  findSignOff,
-  isStepOpened,
-  listOpenedSteps,
-  readRunRecord,
-} from '../../db/runs.ts';
+import { findPhotoLink, findSignOff, isStepOpened, listOpenedSteps, readRunRecord } from '../../db/runs.ts';
 import { attachmentLinks, runAnswers, runSteps, runs, signOffs } from '../../db/schema/index.ts';
 import { findLastSealSha256 } from '../../db/seals.ts';
 import { findVisit } from '../../db/visits.ts';
-import { failedTest } from '../../domain/procedure/failedTest.ts';
-import type { StepItem } from '../../domain/procedure/modelSheet.ts';
-import { ADVICE_ANSWER } from '../../domain/procedure/progress/findingsByItem.ts';
-import { NONE_ANSWER } from '../../domain/procedure/progress/listProgress.ts';
-import { beginVisit, returnTripOf } from './beginVisit.ts';
-import { actorOf, fail, type Handlers, notFound } from './handler.ts';
-import { listRunPeople } from './licensing.ts';
-import { requireLicensedFor, requireOpenItem, requireOpenRun, requireWhoDidIt } from './runGuards.ts';
-import { findStep, loadRun, readPast, readRunState } from './runState.ts';
-import { isQuantityKey } from '../../domain/quantity/quantities.ts';
 import { requireAnswerable } from './answers.ts';
 import { beginVisit, returnTripOf } from './beginVisit.ts';
 import { actorOf, fail, type Handlers, notFound } from './handler.ts';
 import { listRunPeople } from './licensing.ts';
 import { requireLicensedFor, requireOpenItem, requireOpenRun } from './runGuards.ts';
-import { findStep, loadRun, readRunState } from './runState.ts';
+import { findStep, loadRun, readPast, readRunState } from './runState.ts';
 import { readVisitRows } from './visitRows.ts';
 
 export const runHandlers: Handlers<
@@ -104,36 +88,6 @@ export const runHandlers: Handlers<
   },
 
   'visits.answer': (input, context) => {
-    const { loaded, step, item } = requireOpenItem(
-      context.db,
-      input,
-      'confirm',
-      'choose',
-      'note',
-      'witness',
-      'read',
-      'series',
-      'photo',
-      'hold',
-      'tuning',
-      'sign-off',
-      'parts',
-      'lockouts',
-    );
-    const actor = actorOf(context);
-    requireWhoDidIt(context.db, loaded, step, input.visitId, actor.staffId);
-    if (input.instrumentId !== null && !isInstrument(context.db, input.instrumentId))
-      return notFound('instruments', input.instrumentId);
-    const value = input.value?.trim() ?? null;
-    if (value !== null && !mayAnswer(item, value)) return fail('not-an-option', { value });
-    if (value === null && (input.reason === null || !item.mayBeNotPossible)) return fail('must-be-possible', {});
-    const answer = { value, reason: input.reason, byId: actor.staffId, at: context.now };
-    const earlier = listAnswers(context.db, input.runId, input.itemKey);
-    const { itemKey, stepKey } = input;
-    const isClosedBy = (answers: Parameters<typeof failedTest>[1]) => failedTest(item, answers)?.isClosed === true;
-    if (!isClosedBy(earlier) && isClosedBy([...earlier, { itemKey, stepKey, ...answer }]))
-      requireLicensedFor(context.db, loaded, input.visitId, actor.staffId);
-    context.write((writer) => writer.insert(runAnswers, { ...input, ...answer }));
     const checked = requireAnswerable(context, input, actorOf(context).staffId);
     const answer = { ...checked, at: context.now };
     context.write((writer) => writer.insert(runAnswers, answer));
@@ -188,24 +142,3 @@ export const runHandlers: Handlers<
     return {};
   },
 };
-
-/** Values an item takes; a reading may only be answered with the maker's advice to leave it outside. */
-function mayAnswer(item: StepItem, value: string): boolean {
-  switch (item.kind) {
-    case 'confirm':
-      return value === 'yes' || value === 'no' || (value === 'not-applicable' && item.notApplicable);
-    case 'choose':
-      return item.options.some((option) => option.value === value);
-    case 'note':
-    case 'witness':
-      return value !== '';
-    case 'parts':
-    case 'lockouts':
-      return value === NONE_ANSWER;
-    case 'read':
-    case 'series':
-      return value === ADVICE_ANSWER;
-    default:
-      return false;
-  }
-}

@@ -324,7 +324,6 @@ const run = z.strictObject({
       }),
     )
     .optional(),
-  photos: z.array(z.strictObject({ itemKey: key, attachmentId: id, sha256, takenAt: instant })),
   photos: z.array(
     z.strictObject({
       itemKey: key,

@@ -110,6 +110,9 @@ function slotsOf(
         }),
       ];
     }
+    // Lists and pictures are put in where they belong, in the run.
+    case 'parts':
+    case 'lockouts':
     case 'photo':
       return [];
     default:

@@ -1,7 +1,7 @@
 /** Photos from a camera in one go: taken in as they are, matched to the run by the time they were taken, put in place once looked at. */
 import { Button, NativeSelect, Stack } from '@mantine/core';
 import { useRef, useState } from 'react';
-import { stepListOf } from '../../domain/procedure/stepListOf.ts';
+import { stepListOf, stepsOfList } from '../../domain/procedure/stepListOf.ts';
 import type { OutputOf } from '../../electron/contract/index.ts';
 import type { RunView } from '../../electron/contract/visits.ts';
 import { Answer } from '../kit/Answer.tsx';
@@ -46,7 +46,7 @@ function Photos({ view }: { readonly view: RunView }) {
   const [rows, setRows] = useState<readonly Row[]>([]);
   const [refused, setRefused] = useState<readonly string[]>([]);
   const [isBusy, setIsBusy] = useState(false);
-  const places = view.sheet[stepListOf(view.record.kind, view.sheet)].flatMap((step) =>
+  const places = stepsOfList(view.sheet, stepListOf(view.record.kind, view.sheet)).flatMap((step) =>
     step.items.flatMap((item) =>
       item.kind === 'photo' ? [{ value: `${step.key} ${item.key}`, label: `${step.title}: ${item.label}` }] : [],
     ),

@@ -126,6 +126,9 @@ function itemRows(item: StepItem, run: PaperRun): readonly (readonly Cell[])[] {
         row(item.label, '', `from ${TIME} to ${TIME}`),
         ...item.stages.map((stage) => row(`Stage: ${stage.label}`, '', '', null)),
       ];
+    case 'parts':
+    case 'lockouts':
+      return Array.from({ length: 3 }, () => row(item.label, '', LINE.slice(0, 24)));
     case 'photo':
       return [row(item.label, '', 'photo taken [  ]')];
   }

@@ -4,6 +4,7 @@ import { useMemo, useState } from 'react';
 import { type FuelKey, type ModelSheet, modelSheet, type SheetStep } from '../../../domain/procedure/modelSheet.ts';
 import type { StepList } from '../../../domain/procedure/progressTypes.ts';
 import type { Json } from '../../../domain/procedure/sheetEdit.ts';
+import { stepsOfList } from '../../../domain/procedure/stepListOf.ts';
 import { Caution } from '../../kit/Caution.tsx';
 import { Note } from '../../kit/Note.tsx';
 import { FUEL_WORDS, keyOf } from '../../kit/tradeWords.ts';
@@ -30,7 +31,7 @@ export function SheetPreview({ body }: { readonly body: Json }) {
   }
   const sheet = parsed.data;
   const fuel = keyOf(FUEL_WORDS, wantedFuel) ?? sheet.fuels[0]?.fuel ?? 'natural-gas';
-  const steps = sheet[list];
+  const steps = stepsOfList(sheet, list);
   const step = steps[Math.min(position, steps.length - 1)];
   return (
     <>
@@ -41,9 +42,11 @@ export function SheetPreview({ body }: { readonly body: Json }) {
           data={[
             { value: 'startup', label: 'startup' },
             ...(sheet.service.length === 0 ? [] : [{ value: 'service', label: 'annual service' }]),
+            ...(stepsOfList(sheet, 'repair').length === 0 ? [] : [{ value: 'repair', label: 'repair' }]),
           ]}
           onChange={(event) => {
-            setList(event.currentTarget.value === 'service' ? 'service' : 'startup');
+            const wanted = event.currentTarget.value;
+            setList(wanted === 'service' || wanted === 'repair' ? wanted : 'startup');
             setPosition(0);
           }}
         />
@@ -105,7 +108,7 @@ function PreviewStep({
       takeIn: nothing,
       unsaved: { list: [], add: nothing, remove: nothing },
       instruments: { list: [], inHand: () => ({ state: 'chosen', instrumentId: null }), choose: nothing },
-      lastTime: [],
+      past: [],
       measuredById: signedIn.staffId,
       chooseMeasuredBy: nothing,
     };

@@ -32,7 +32,7 @@ export function previewRun(sheet: ModelSheet, list: StepList, fuel: FuelKey, now
     },
     record: {
       runId: nobody,
-      kind: list === 'startup' ? 'startup' : 'service',
+      kind: list,
       fuel,
       startedAt: now,
       site: {

@@ -15,6 +15,7 @@ const CLAIMED: readonly (readonly [key: string, title: string, fields: readonly 
   ['system', 'Altitude, emitters, settings', ['altitude', 'supplyByEmitter', 'factoryDefaults']],
   ['startup', 'Startup, step by step', ['startup']],
   ['service', 'Annual service, step by step', ['service']],
+  ['repair', 'Repair, step by step', ['repair']],
   ['cover', 'Cover and registration', ['cover']],
 ];
 /** Says which format the file is of: nothing to write. */
