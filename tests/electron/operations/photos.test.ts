@@ -51,7 +51,7 @@ describe('photos from a camera', () => {
   it('keeps the original as it is and hands out a copy that says nothing of a place', async () => {
     const attachmentId = await put(withPlace, 'DSC_0003.JPG');
     const stored = await test.core.getFile(attachmentId, 'test-window');
-    expect(stored?.bytes).toEqual(withPlace);
+    expect(Buffer.from(stored?.bytes ?? []).equals(Buffer.from(withPlace))).toBe(true);
     const { sheet } = await test.must('visits.getRun', { visitId: run.visitId, runId: run.runId });
     const step = sheet.startup.find(
       (one) => one.needsClear === null && one.after.length === 0 && one.items.some(({ kind }) => kind === 'photo'),
