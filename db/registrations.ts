@@ -1,5 +1,5 @@
 /** Queries over registrations and the documents issued for them. */
-import { and, asc, desc, eq, isNull, ne } from 'drizzle-orm';
+import { and, asc, desc, eq, isNull, lte, ne } from 'drizzle-orm';
 import type { ReadableDb } from './openStore.ts';
 import {
   appliances,
@@ -24,7 +24,7 @@ export function findRegistration(db: ReadableDb, applianceId: string): Registrat
 /** Registrations with their appliance, where it stands, and the run they rest on. */
 export function listRegistrations(
   db: ReadableDb,
-  filter: { readonly openOnly: boolean; readonly applianceId?: string },
+  filter: { readonly openOnly: boolean; readonly applianceId?: string; readonly followUpBy?: string | null },
 ) {
   return db
     .select({
@@ -48,6 +48,7 @@ export function listRegistrations(
       and(
         filter.openOnly ? ne(registrations.state, 'confirmed') : undefined,
         filter.applianceId === undefined ? undefined : eq(registrations.applianceId, filter.applianceId),
+        filter.followUpBy == null ? undefined : lte(registrations.followUpOn, filter.followUpBy),
       ),
     )
     .all();

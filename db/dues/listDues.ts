@@ -49,6 +49,10 @@ export type DueFilter = {
   readonly dueBefore?: string | undefined;
   readonly dueFrom?: string | undefined;
   readonly latestFrom?: string | undefined;
+  /** Registrations that are not with the maker yet. */
+  readonly isToSubmit?: true | undefined;
+  /** Registrations of whose time half is over by this day: 14 days before the end at the latest. */
+  readonly halfOverBy?: string | undefined;
   readonly windowBegunBy?: string | undefined;
   readonly staffId?: string | undefined;
   readonly maker?: string | undefined;
@@ -76,6 +80,15 @@ export function listDues(raw: Database, filter: DueFilter): readonly DueListRow[
     filter.dueBefore === undefined ? null : ['d.due_on < ?', filter.dueBefore],
     filter.dueFrom === undefined ? null : ['d.due_on >= ?', filter.dueFrom],
     filter.latestFrom === undefined ? null : ['d.latest_on >= ?', filter.latestFrom],
+    filter.isToSubmit === undefined ? null : ["d.stage IN ('not-begun', 'recording')"],
+    filter.halfOverBy === undefined
+      ? null
+      : [
+          `(julianday(d.due_on) - julianday(?) <= 14
+             OR 2 * (julianday(d.due_on) - julianday(?)) <= julianday(d.due_on) - julianday(d.window_from))`,
+          filter.halfOverBy,
+          filter.halfOverBy,
+        ],
     filter.windowBegunBy === undefined ? null : ['d.window_from <= ?', filter.windowBegunBy],
     filter.staffId === undefined ? null : ['d.staff_id = ?', filter.staffId],
     filter.maker === undefined ? null : ['d.maker = ?', filter.maker],

@@ -27,8 +27,8 @@ const place = {
 };
 
 export const DEADLINE_STAGES = ['not-begun', 'recording', 'ready', 'submitted', 'confirmed'] as const;
-/** `open`: all but the confirmed ones. `late`: open with its last day over. */
-export const DEADLINE_FILTERS = ['open', 'late', ...DEADLINE_STAGES] as const;
+/** `open`: all but the confirmed ones. `to-submit`: not with the maker yet. `pressing`: still to hand in, and half its time is over or more. `late`: its last day is over. */
+export const DEADLINE_FILTERS = ['to-submit', 'pressing', 'late', 'open', ...DEADLINE_STAGES] as const;
 
 const deadlineRow = z.strictObject({
   ...place,

@@ -50,7 +50,11 @@ export type PacketGap = z.output<typeof packetGap>;
 export const registrationOperations = {
   'registrations.list': operation({
     access: 'signed-in',
-    input: z.strictObject({ openOnly: z.boolean().default(true) }),
+    input: z.strictObject({
+      openOnly: z.boolean().default(true),
+      /** Only those the office has to follow up on this day or before. */
+      followUpBy: day.nullable().default(null),
+    }),
     output: z.array(registrationRow),
   }),
   'registrations.get': operation({

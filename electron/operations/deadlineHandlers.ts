@@ -36,6 +36,8 @@ export const deadlineHandlers: Handlers<'deadlines.list' | 'deadlines.get' | 'du
       const due = of === undefined ? null : registrationDue(of);
       const today = dayAt(row.timeZone, context.now);
       if (of === undefined || due === null || (input.show === 'late' && row.dueOn >= today)) return [];
+      const alarm = deadlineAlarm({ countedFromOn: row.windowFrom, dueOn: row.dueOn, today });
+      if (input.show === 'pressing' && alarm === 'none') return [];
       const isReady = row.stage === 'recording' && row.isSealed === 1 && row.gapCount === 0;
       return [
         {
@@ -43,7 +45,7 @@ export const deadlineHandlers: Handlers<'deadlines.list' | 'deadlines.get' | 'du
           stage: isReady ? ('ready' as const) : (row.stage ?? 'not-begun'),
           dueOn: row.dueOn,
           daysLeft: daysFromTo(today, row.dueOn),
-          alarm: deadlineAlarm({ countedFromOn: row.windowFrom, dueOn: row.dueOn, today }),
+          alarm,
           sureness: row.sureness,
           derivation: registrationDerivation(of.cover, due),
           technicianName: row.technicianName,
@@ -92,10 +94,15 @@ const FIRST_ZONE = 'Pacific/Kiritimati';
 function shownBy(
   show: (typeof DEADLINE_FILTERS)[number],
   now: string,
-): Pick<DueFilter, 'isOpen' | 'stage' | 'isReady' | 'dueBefore'> {
+): Pick<DueFilter, 'isOpen' | 'stage' | 'isReady' | 'dueBefore' | 'isToSubmit' | 'halfOverBy'> {
   switch (show) {
     case 'open':
       return { isOpen: true };
+    case 'to-submit':
+      return { isOpen: true, isToSubmit: true };
+    case 'pressing':
+      // By the day where it is latest: whether it really is, the alarm says.
+      return { isOpen: true, isToSubmit: true, halfOverBy: dayAt(FIRST_ZONE, now) };
     case 'late':
       return { isOpen: true, dueBefore: dayAt(FIRST_ZONE, now) };
     case 'confirmed':

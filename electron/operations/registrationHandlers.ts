@@ -10,7 +10,7 @@ import { listRegistrationRows, readRegistrationRows } from './registrationRows.t
 export const registrationHandlers: Handlers<
   'registrations.list' | 'registrations.get' | 'registrations.decide' | 'registrations.submit' | 'registrations.confirm'
 > = {
-  'registrations.list': (input, context) => listRegistrationRows(context, input.openOnly),
+  'registrations.list': (input, context) => listRegistrationRows(context, input),
 
   'registrations.get': (input, context) => {
     const record = requireRegistration(context.db, input.applianceId);

@@ -23,17 +23,20 @@ export function ensureRegistration(writer: StoreWriter, applianceId: string, job
 
 export type RegistrationWithGaps = RegistrationRow & { readonly gaps: readonly PacketGap[] };
 
-type ListFilter = { readonly openOnly: boolean; readonly applianceId?: string };
+type ListFilter = { readonly openOnly: boolean; readonly applianceId?: string; readonly followUpBy?: string | null };
 
 export function readRegistrationRows(db: ReadableDb, now: string, filter: ListFilter): RegistrationWithGaps[] {
   return rowsOf(db, now, filter, (runId) => listPacketGaps(db, runId, now));
 }
 
 /** For lists: how many gaps, counted once and kept until something they rest on changes. */
-export function listRegistrationRows(context: HandlerContext, openOnly: boolean): RegistrationRow[] {
+export function listRegistrationRows(
+  context: HandlerContext,
+  filter: Pick<ListFilter, 'openOnly' | 'followUpBy'>,
+): RegistrationRow[] {
   countGaps(context, Number.POSITIVE_INFINITY);
   const { raw } = context.store;
-  return rowsOf(context.db, context.now, { openOnly }, (runId) => ({ length: findGapCount(raw, runId) })).map(
+  return rowsOf(context.db, context.now, filter, (runId) => ({ length: findGapCount(raw, runId) })).map(
     ({ gaps: _gaps, ...row }) => row,
   );
 }

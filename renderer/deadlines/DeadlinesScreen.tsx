@@ -19,7 +19,7 @@ import { FILTER_WORDS } from './stageWords.ts';
 import { WeeksPanel } from './WeeksPanel.tsx';
 
 export function DeadlinesScreen() {
-  const [show, setShow] = useKept('deadlines.show', 'open');
+  const [show, setShow] = useKept('deadlines.show', 'to-submit');
   const [staffId, setStaffId] = useKept('deadlines.staff', '');
   const [maker, setMaker] = useKept('deadlines.maker', '');
   const [week, setWeek] = useKept('deadlines.week', '');
@@ -57,7 +57,9 @@ export function DeadlinesScreen() {
       <Answer of={overview}>
         {(counts) => <WeeksPanel counts={counts} today={today} week={week} onWeek={setWeek} />}
       </Answer>
-      <Deadlines filter={{ ...narrowed, show: keyOf(FILTER_WORDS, show) ?? 'open', week: week === '' ? null : week }} />
+      <Deadlines
+        filter={{ ...narrowed, show: keyOf(FILTER_WORDS, show) ?? 'to-submit', week: week === '' ? null : week }}
+      />
     </Screen>
   );
 }
@@ -78,7 +80,9 @@ function Deadlines({ filter }: { readonly filter: DeadlineFilter }) {
       {({ rows, next }) => (
         <>
           {rows.length === 0 ? (
-            <EmptyState title={filter.show === 'open' && filter.week === null ? 'Nothing open' : 'Nothing like that'}>
+            <EmptyState
+              title={filter.show === 'to-submit' && filter.week === null ? 'Nothing to submit' : 'Nothing like that'}
+            >
               Every appliance with a date a maker’s window can run from appears here until its registration is
               confirmed.
             </EmptyState>

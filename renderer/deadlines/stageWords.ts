@@ -12,8 +12,10 @@ export const STAGE_WORDS: Readonly<Record<DeadlineRow['stage'], string>> = {
 };
 
 export const FILTER_WORDS: Readonly<Record<(typeof DEADLINE_FILTERS)[number], string>> = {
-  open: 'everything open',
+  'to-submit': 'everything to submit',
+  pressing: 'pressing: half the time over, or more',
   late: 'late',
+  open: 'everything open, submitted ones too',
   ...STAGE_WORDS,
 };
 

@@ -106,12 +106,12 @@ export function RegistrationTable({ rows }: { readonly rows: readonly Registrati
 }
 
 /** Once it is with the maker no day of ours runs out any more. */
-export function isToSubmit({ state }: RegistrationRow): boolean {
+function isToSubmit({ state }: RegistrationRow): boolean {
   return state === 'recording' || state === 'ready';
 }
 
 /** What we still have to submit first; those without a known day after the others, but not hidden. */
-export function byDaysLeft(a: RegistrationRow, b: RegistrationRow): number {
+function byDaysLeft(a: RegistrationRow, b: RegistrationRow): number {
   if (isToSubmit(a) !== isToSubmit(b)) return isToSubmit(a) ? -1 : 1;
   return (a.deadline?.daysLeft ?? Number.MAX_SAFE_INTEGER) - (b.deadline?.daysLeft ?? Number.MAX_SAFE_INTEGER);
 }

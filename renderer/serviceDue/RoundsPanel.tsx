@@ -1,5 +1,6 @@
 /** Services of the coming months by area: each round with the day by which all of it has to be ridden. */
-import { Button } from '@mantine/core';
+import { Button, Group } from '@mantine/core';
+import { useState } from 'react';
 import type { OutputOf } from '../../electron/contract/index.ts';
 import { DateText } from '../kit/DateText.tsx';
 import { EmptyState } from '../kit/EmptyState.tsx';
@@ -9,7 +10,9 @@ import { monthWords } from './dueWords.ts';
 
 type Round = OutputOf<'serviceDue.get'>['rounds'][number];
 
-const SHOWN = 12;
+/** The page stays short; the others come on demand. */
+const AT_FIRST = 12;
+const MORE = 24;
 
 export function RoundsPanel({
   rounds,
@@ -21,6 +24,7 @@ export function RoundsPanel({
   readonly chosen: string;
   readonly onChoose: (round: string) => void;
 }) {
+  const [shown, setShown] = useState(AT_FIRST);
   return (
     <Panel
       title="Rounds"
@@ -40,7 +44,7 @@ export function RoundsPanel({
         <>
           <PlainTable
             caption="Rounds by month and area"
-            rows={rounds.slice(0, SHOWN)}
+            rows={rounds.slice(0, shown)}
             keyOf={keyOfRound}
             columns={[
               {
@@ -70,10 +74,13 @@ export function RoundsPanel({
               },
             ]}
           />
-          {rounds.length > SHOWN ? (
-            <p className="lo-faint" style={{ margin: 0 }}>
-              {rounds.length - SHOWN} more rounds, smaller or later.
-            </p>
+          {rounds.length > shown ? (
+            <Group gap="sm">
+              <span className="lo-faint">{rounds.length - shown} more, smaller or later.</span>
+              <Button variant="default" onClick={() => setShown(shown + MORE)}>
+                Show {Math.min(MORE, rounds.length - shown)} more
+              </Button>
+            </Group>
           ) : null}
         </>
       )}

@@ -11,7 +11,6 @@ import { JOB_KIND_WORDS } from '../kit/tradeWords.ts';
 import { useAppStatus, useHasRole, useSignedIn } from '../operations/AppStatus.tsx';
 import { useOperation } from '../operations/useOperation.ts';
 import { RouteLink } from '../RouteLink.tsx';
-import { byDaysLeft, isToSubmit, RegistrationTable } from '../registrations/RegistrationsScreen.tsx';
 import { goTo } from '../route.ts';
 import { Shortcut } from '../shortcuts/Shortcut.tsx';
 import { VisitCard } from '../visits/VisitCard.tsx';
@@ -20,13 +19,12 @@ import { DecisionsPanel } from './DecisionsPanel.tsx';
 import { FirstStepsPanel } from './FirstStepsPanel.tsx';
 import { OddRecordsPanel } from './OddRecordsPanel.tsx';
 import { OpenMakeSafesPanel } from './OpenMakeSafesPanel.tsx';
+import { PressingRegistrationsPanel } from './PressingRegistrationsPanel.tsx';
 
 /** As far ahead as the readiness call reaches: one to three days, over a weekend. */
 const DAYS_AHEAD = 5;
 /** Of everybody the next day is enough: the board shows the rest. */
 const DAYS_AHEAD_OF_ALL = 1;
-/** Registrations with more time than this do not belong on Today. */
-const PRESSING_DAYS = 14;
 
 export function TodayScreen() {
   const { today } = useAppStatus();
@@ -42,7 +40,7 @@ export function TodayScreen() {
         <VisitsPanel title={plans ? 'Visits' : 'My visits'} staffId={plans ? null : person.staffId} />
         {plans ? <JobsPanel /> : null}
       </div>
-      {plans ? <RegistrationsPanel /> : null}
+      {plans ? <PressingRegistrationsPanel /> : null}
       {isOwner ? <OddRecordsPanel /> : null}
     </Screen>
   );
@@ -134,38 +132,6 @@ function JobsPanel() {
             </ul>
           )
         }
-      </Answer>
-    </Panel>
-  );
-}
-
-function RegistrationsPanel() {
-  const { today } = useAppStatus();
-  const registrations = useOperation('registrations.list', { openOnly: true });
-  return (
-    <Panel
-      title="Registrations that press"
-      action={
-        <RouteLink to="registrations" params={{}}>
-          All
-        </RouteLink>
-      }
-    >
-      <Answer of={registrations}>
-        {(rows) => {
-          const pressing = rows.filter(
-            (row) =>
-              (isToSubmit(row) && row.deadline !== null && row.deadline.daysLeft <= PRESSING_DAYS) ||
-              (row.followUpOn !== null && row.followUpOn <= today),
-          );
-          return pressing.length === 0 ? (
-            <EmptyState title={`None in the next ${PRESSING_DAYS} days`}>
-              Registrations come here two weeks before their last day, and on the day of a follow-up.
-            </EmptyState>
-          ) : (
-            <RegistrationTable rows={pressing.toSorted(byDaysLeft)} />
-          );
-        }}
       </Answer>
     </Panel>
   );

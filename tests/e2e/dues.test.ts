@@ -70,7 +70,7 @@ describe('what falls due, on screen', () => {
     await hands.choose('Show', 'late');
     await page.getByText('submit it anyway and keep the proof').waitFor();
     expect(await page.getByText('QC3003').count()).toBe(0);
-    await hands.choose('Show', 'everything open');
+    await hands.choose('Show', 'everything to submit');
     await hands.choose('Maker', 'Invented maker (3)');
     await hands.pressButton('Work all days out again', 'Shift+Tab');
     await page.getByRole('button', { name: 'Work all days out again' }).waitFor();

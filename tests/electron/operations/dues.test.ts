@@ -54,6 +54,18 @@ describe('what falls due', () => {
     expect(await test.must('deadlines.get', {})).toMatchObject({ late: 1 });
   });
 
+  it('presses from half of the time on, and no more once it is with the maker', async () => {
+    const pressing = async () => (await test.must('deadlines.list', { show: 'pressing' })).rows;
+    expect(await pressing()).toEqual([]);
+    // 26 February + 15 days: 13 March, 15 of 30 days left.
+    test.wait(10 * 86_400);
+    expect(await pressing()).toEqual([]);
+    test.wait(86_400);
+    expect(await pressing()).toMatchObject([{ daysLeft: 15, alarm: 'half' }]);
+    test.wait(30 * 86_400);
+    expect(await pressing()).toMatchObject([{ daysLeft: -15, alarm: 'late' }]);
+  });
+
   it('takes up the startup: stage, technician, gaps counted once and again after a change', async () => {
     await bookAndBegin(test, office);
     const found = await test.must('deadlines.list', { show: 'recording', staffId: office.technicianId });
