@@ -12,8 +12,9 @@ import { launchChromium } from '../support/chromium.ts';
 import { type KeyboardHands, keyboardHands } from '../support/keyboardHands.ts';
 import { importMakersSheets } from '../support/manyAppliances.ts';
 import { goByKeys, OWNER, signInByKeys } from '../support/officeByKeys.ts';
-import { type Office, setUpOffice } from '../support/officeScenario.ts';
+import { type Office, PIN, setUpOffice } from '../support/officeScenario.ts';
 import { APP_ROOT, openTestCore, type TestCore } from '../support/testCore.ts';
+import { bookAndBegin } from '../support/wholeJob.ts';
 
 const pageErrors: string[] = [];
 const problems: AccessProblem[] = [];
@@ -34,6 +35,8 @@ beforeAll(async () => {
   await addBoiler('QC1001', 'quillstone-cinder-c', '2025-04-05', '2025-04-10', appliance);
   await addBoiler('SP2002', 'sorrelgate-pumice-lp', '2021-05-10', '2021-05-12', appliance);
   await addBoiler('QC3003', 'quillstone-cinder-c', '2026-02-03', '2026-02-05', appliance);
+  await bookAndBegin(test, office);
+  await test.must('session.signIn', { staffId: office.ownerId, pin: PIN });
   host = await startBrowserHost({
     core: test.core,
     rendererFolder: join(APP_ROOT, 'out', 'renderer'),
@@ -115,6 +118,69 @@ describe('what falls due, on screen', () => {
     await page.getByText(/prepared in reminders-2026-03-02-letters\.pdf/).waitFor();
     await hands.pressButton('Note today, Lowri Kestrel');
     await page.getByText('sent 2 Mar 2026').waitFor();
+  });
+
+  it('builds the packets of those chosen in one go and saves them together', async () => {
+    await goByKeys(hands, 'l', 'Deadlines');
+    await hands.tabTo('Choose Invented maker T 24, TK204417');
+    await hands.press('Space');
+    await hands.tabTo('As drafts', 'Shift+Tab');
+    await hands.press('Space');
+    await hands.pressButton('Build 1 packet');
+    await page.getByText('1 of 1 built. Finished.').waitFor();
+    await look('packets');
+    const [zip] = await Promise.all([page.waitForEvent('download'), hands.pressButton('Save as one ZIP')]);
+    expect(zip.suggestedFilename()).toBe('packets-2026-03-02.zip');
+  });
+
+  it('takes a notice down, finds whom it is about, and writes to them', async () => {
+    await goByKeys(hands, 'u', 'Notices');
+    await hands.pressButton('Take a notice down');
+    await hands.fill('What it is about', 'Trap may leak flue gas');
+    await hands.fill('Who issued it', 'the maker');
+    await hands.fill('Maker', 'Invented maker');
+    await hands.fill('Serial numbers', 'QC1000 to QC1999');
+    await hands.fill('What it asks for', 'Do not use the boiler until the trap has been replaced.');
+    await hands.pressButton('Save');
+    await page.getByText('1 meant, 0 can’t be told; 0 told').waitFor();
+    await page.getByText('Safety notice for your Invented maker T 24').waitFor();
+    await look('notice');
+    const [letter] = await Promise.all([page.waitForEvent('download'), hands.pressButton('Prepare 1 message')]);
+    expect(letter.suggestedFilename()).toBe('notice-2026-03-02-letters.pdf');
+    await page.getByText('1 meant, 0 can’t be told; 1 told').waitFor();
+  });
+
+  it('F-17: finds the boiler of a claim by a serial typed anyhow, and saves one file for it', async () => {
+    const { rows } = await test.must('appliances.list', { query: 'QC1001' });
+    const refused = { isWithdrawn: false, currency: 'USD', partName: null, claimNumber: null, note: null } as const;
+    await test.must('claims.open', {
+      applianceId: rows[0]?.applianceId ?? '',
+      claim: {
+        ...refused,
+        partNumber: 'P-77',
+        openedOn: '2026-02-20',
+        sentOn: '2026-02-21',
+        partReturnedOn: null,
+        decidedOn: '2026-03-01',
+        partsMinorUnits: 38_500,
+        partsOutcome: 'granted',
+        partsGrantedMinorUnits: 38_500,
+        labourMinorUnits: 75_500,
+        labourOutcome: 'refused',
+        labourGrantedMinorUnits: null,
+        refusedBecause: 'see the terms of installation',
+      },
+    });
+    await goByKeys(hands, 'a', 'Appliances');
+    await hands.press('/');
+    await hands.type('q c-IOO1');
+    await page.getByRole('cell', { name: 'QC3003' }).waitFor({ state: 'detached' });
+    await hands.pressButton('Invented maker T 24');
+    await hands.pressButton('History and claims');
+    await page.getByText('see the terms of installation').first().waitFor();
+    const [file] = await Promise.all([page.waitForEvent('download'), hands.pressButton('Claim file for P-77')]);
+    expect(file.suggestedFilename()).toBe('claim-file-QC1001.pdf');
+    expect(await page.getByText(/\b(void|covered)\b/i).count()).toBe(0);
   });
 
   it('has nothing for axe, and raised no error', () => {
