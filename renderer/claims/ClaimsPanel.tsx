@@ -72,7 +72,15 @@ function ClaimTable({
         columns={[
           { label: 'Part', cell: ({ claim }) => [claim.partNumber, claim.partName].filter(Boolean).join(', ') },
           { label: 'Opened', cell: ({ claim }) => <DateText day={claim.openedOn} /> },
-          { label: 'Outcome', cell: ({ outcome }) => CLAIM_OUTCOME_WORDS[outcome] },
+          {
+            label: 'Outcome',
+            cell: ({ outcome, claim }) => (
+              <>
+                {CLAIM_OUTCOME_WORDS[outcome]}
+                {claim.refusedBecause === null ? null : <div className="lo-faint">{claim.refusedBecause}</div>}
+              </>
+            ),
+          },
           {
             label: 'Parts',
             cell: ({ claim }) => decidedWords(claim.partsGrantedMinorUnits, claim.partsOutcome, claim.currency),

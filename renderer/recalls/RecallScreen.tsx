@@ -87,7 +87,7 @@ function NoticePanel({ recall }: { readonly recall: RecallRow }) {
       ) : null}
       <ErrorText error={close.error} />
       {mayChange ? (
-        <Group gap="sm">
+        <Group gap="sm" mt="sm">
           {closedOn === null ? (
             <ConfirmUndo
               label="Close the notice"
