@@ -46,7 +46,8 @@ export function StopLayer({ makeSafes }: { readonly makeSafes: MakeSafes }) {
     if (!owesKeyboard.current || active === null) return;
     if (document.activeElement === document.body) focusActive(active);
     owesKeyboard.current = document.activeElement === document.body;
-  }, [isOver, active, analysis]);
+    // Looked at after every drawing: nothing else tells when the item can take it again.
+  });
 
   const markSeen = (one: Stop) => setSeen((before) => new Set([...before, one.key]));
   if (isShown) return <MakeSafePanel makeSafes={makeSafes} stop={worst ?? null} />;
