@@ -8,6 +8,8 @@ export default defineConfig({
   test: {
     // A bare `import 'electron'` in Node tries to download a runtime: every project gets the double.
     alias: { electron: electronDouble },
+    // One less than the cores is the default: half of a machine with two.
+    maxWorkers: '100%',
     reporters: ['default', './tests/support/closingLineReporter.ts'],
     projects: [
       {
@@ -38,7 +40,6 @@ export default defineConfig({
           include: ['tests/e2e/**/*.test.ts'],
           testTimeout: 180_000,
           hookTimeout: 120_000,
-          fileParallelism: false,
         },
       },
     ],

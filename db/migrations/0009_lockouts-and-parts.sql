@@ -15,10 +15,10 @@ CREATE TABLE `run_lockouts` (
 ) STRICT;
 --> statement-breakpoint
 CREATE INDEX `run_lockouts_by_run` ON `run_lockouts` (`run_id`);--> statement-breakpoint
-ALTER TABLE `fitted_parts` ADD `run_id` text REFERENCES runs(id);--> statement-breakpoint
+ALTER TABLE `fitted_parts` ADD `run_id` text REFERENCES runs(id) ON DELETE restrict;--> statement-breakpoint
 ALTER TABLE `fitted_parts` ADD `item_key` text;--> statement-breakpoint
 ALTER TABLE `fitted_parts` ADD `part_key` text;--> statement-breakpoint
-ALTER TABLE `fitted_parts` ADD `recorded_by_id` text REFERENCES staff(id);--> statement-breakpoint
+ALTER TABLE `fitted_parts` ADD `recorded_by_id` text REFERENCES staff(id) ON DELETE restrict;--> statement-breakpoint
 ALTER TABLE `fitted_parts` ADD `recorded_at` text;--> statement-breakpoint
 ALTER TABLE `fitted_parts` ADD `removed_at` text;--> statement-breakpoint
 CREATE INDEX `fitted_parts_by_run` ON `fitted_parts` (`run_id`);

@@ -27,8 +27,7 @@ export const finishHandlers: Handlers<'visits.finish' | 'visits.seal'> = {
         ? []
         : states
             .filter((state) => mustBeClear(state, input.outcome, context.db))
-            .flatMap((state) => state.progress.gates.leaving)
-            .filter((blocker) => input.outcome === 'finished' || !isOpenFault(blocker));
+            .flatMap((state) => (input.outcome === 'finished' ? leavingOf(state) : withoutOpenFault(state)));
     if (blockers.length > 0) return fail('leaving-blocked', { blockers });
     context.write((writer) => {
       writer.update(visits, visit.id, {
@@ -72,7 +71,23 @@ function mustBeClear(state: RunState, outcome: string, db: Parameters<typeof lis
   return stepsOf(state).some((step) => step.needsClear === 'firing' && opened.has(step.key));
 }
 
-/** A fault that nobody has found yet is what a return trip is for: it keeps the visit from being finished, not from ending. */
+function leavingOf(state: RunState): readonly ProgressBlocker[] {
+  return state.progress.gates.leaving;
+}
+
+/**
+ * A fault that nobody has found yet is what a return trip is for: it keeps the visit from being finished, not from ending.
+ * The closing step, which opens only when nothing else is open, is then the return trip's as well.
+ */
+function withoutOpenFault(state: RunState): readonly ProgressBlocker[] {
+  const leaving = leavingOf(state);
+  if (!leaving.some(isOpenFault)) return leaving;
+  const closing = new Set(stepsOf(state).flatMap((step) => (step.needsClear === 'leaving' ? [step.key] : [])));
+  return leaving.filter(
+    (blocker) => !isOpenFault(blocker) && (blocker.stepKey === null || !closing.has(blocker.stepKey)),
+  );
+}
+
 function isOpenFault({ because }: ProgressBlocker): boolean {
   return because.every((reason) => reason.code === 'fault-open');
 }
