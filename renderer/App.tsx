@@ -1,5 +1,5 @@
 /** Decides what a person may see at all: first run, sign-in, or the frame with the screen they are on. */
-import { lazy, type ReactNode, Suspense } from 'react';
+import { lazy, type ReactNode, Suspense, useEffect } from 'react';
 import { OwnDrafts } from './form/OwnDrafts.tsx';
 import { type ErrorCode, type ErrorWith, errorWords } from './kit/errorWords.ts';
 import { Note } from './kit/Note.tsx';
@@ -13,10 +13,9 @@ import { Shortcuts } from './shortcuts/Shortcuts.tsx';
 import { FirstRunScreen } from './start/FirstRunScreen.tsx';
 import { SignInScreen } from './start/SignInScreen.tsx';
 
-/** Half of the code: read in while the app waits to hear who is to work, so that the question comes sooner. */
+/** Half of the code: read in once the app has asked who is to work, so that the question comes sooner. */
 const readIn = async () => ({ default: (await import('./shell/SignedIn.tsx')).SignedIn });
 const SignedIn = lazy(readIn);
-requestIdleCallback(readIn);
 
 export function App() {
   useChangeFollowing();
@@ -54,6 +53,7 @@ export function App() {
 function Gate() {
   const status = useAppStatus();
   useForgetting(status.signedIn === null);
+  useEffect(() => void requestIdleCallback(readIn), []);
   if (status.store === 'empty') return <Alone>{<FirstRunScreen />}</Alone>;
   if (status.signedIn === null) return <Alone>{<SignInScreen />}</Alone>;
   return (
