@@ -43,8 +43,8 @@ export async function benchBoard(): Promise<readonly BenchResult[]> {
     const dragging = await framesOf(browser, page, () => dragAcross(page));
     return [
       { name: 'board of 60 technicians and 2 000 visits: until it is shown', ms: shownMs, rawMs: null, goal: 3000 },
-      ...frameLines('the same while scrolled', scrolling),
-      ...frameLines('the same while a visit is dragged', dragging),
+      frameLine('the same while scrolled', scrolling),
+      frameLine('the same while a visit is dragged', dragging),
     ];
   } finally {
     await browser.close();
@@ -97,29 +97,18 @@ async function dragAcross(page: Page): Promise<void> {
   await page.mouse.up();
 }
 
-/** By the clock, and by the processor time of the page's thread, which others on a busy machine do not lengthen. */
-function frameLines(what: string, { gaps, busy }: Frames): readonly BenchResult[] {
-  return [
-    { name: `${what}: frames, 95th percentile`, ms: p95(gaps), rawMs: null, goal: FRAME_GOAL_MS },
-    { name: `${what}: processor time of a frame, 95th`, ms: p95(busy), rawMs: null, goal: FRAME_GOAL_MS },
-  ];
+function frameLine(what: string, gaps: readonly number[]): BenchResult {
+  return { name: `${what}: frames, 95th percentile`, ms: p95(gaps), rawMs: null, goal: FRAME_GOAL_MS };
 }
 
-type TraceEvent = {
-  readonly name: string;
-  readonly ts: number;
-  readonly pid: number;
-  readonly tid: number;
-  readonly tdur?: number;
-};
-type Frames = { readonly gaps: readonly number[]; readonly busy: readonly number[] };
+type TraceEvent = { readonly name: string; readonly ts: number };
 
 /** Asks for a frame whenever there can be one, so that a late one shows. */
 const ASK_FOR_EVERY_FRAME =
   'window.lightoffFrames = true; (function again() { if (window.lightoffFrames) requestAnimationFrame(again); })()';
 
-/** Milliseconds between one frame of the page and the next while `work` goes on, and what its thread worked in between. */
-async function framesOf(browser: Browser, page: Page, work: () => Promise<void>): Promise<Frames> {
+/** Milliseconds between one frame of the page and the next while `work` goes on. */
+async function framesOf(browser: Browser, page: Page, work: () => Promise<void>): Promise<readonly number[]> {
   await page.evaluate(ASK_FOR_EVERY_FRAME);
   await browser.startTracing(page, {
     categories: ['devtools.timeline', 'disabled-by-default-devtools.timeline.frame', 'devtools.timeline.frame'],
@@ -132,20 +121,9 @@ async function framesOf(browser: Browser, page: Page, work: () => Promise<void>)
   const frames = trace.traceEvents
     .filter(({ name }) => name === 'BeginMainThreadFrame')
     .toSorted((a, b) => a.ts - b.ts);
-  // Frames are counted on another thread than the one that runs the page's scripts.
-  const thread = trace.traceEvents.find(({ name, pid }) => name === 'FunctionCall' && pid === frames[0]?.pid);
-  const tasks = trace.traceEvents.filter(
-    ({ name, pid, tid }) => name === 'RunTask' && pid === thread?.pid && tid === thread.tid,
-  );
-  const spans = frames.slice(1).map((frame, index) => ({ from: frames[index]?.ts ?? frame.ts, to: frame.ts }));
-  if (spans.length < 60) throw new Error(`only ${spans.length} frames in the trace`);
-  return {
-    gaps: spans.map(({ from, to }) => (to - from) / 1000),
-    busy: spans.map(
-      ({ from, to }) =>
-        tasks.filter(({ ts }) => ts >= from && ts < to).reduce((sum, { tdur }) => sum + (tdur ?? 0), 0) / 1000,
-    ),
-  };
+  const gaps = frames.slice(1).map((frame, index) => (frame.ts - (frames[index]?.ts ?? frame.ts)) / 1000);
+  if (gaps.length < 60) throw new Error(`only ${gaps.length} frames in the trace`);
+  return gaps;
 }
 
 function p95(gaps: readonly number[]): number {
