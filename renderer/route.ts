@@ -46,7 +46,7 @@ export const ROUTES = {
   sheet: '/sheets/:sheetId/:revision?',
   paper: '/paper/:visitId/:runId',
   photos: '/photos/:visitId/:runId',
-  'sheet-draft': '/sheet-drafts/:draftId/:part?',
+  'sheet-draft': '/sheet-drafts/:draftId/:part?/:field?',
   imports: '/imports',
   worksheets: '/worksheets',
   worksheet: '/worksheet/:worksheetKey/:visitId?/:runId?',

@@ -126,7 +126,12 @@ export function CurrentScreen({ place }: { readonly place: Exclude<Place, { scre
       return <PhotosScreen key={place.params.runId} visitId={place.params.visitId} runId={place.params.runId} />;
     case 'sheet-draft':
       return (
-        <SheetEditorScreen key={place.params.draftId} draftId={place.params.draftId} part={place.params.part ?? null} />
+        <SheetEditorScreen
+          key={place.params.draftId}
+          draftId={place.params.draftId}
+          part={place.params.part ?? null}
+          field={place.params.field ?? null}
+        />
       );
     case 'appliance-history':
       return <HistoryScreen key={place.params.applianceId} applianceId={place.params.applianceId} />;

@@ -21,9 +21,15 @@ import { SECTIONS, sectionOfPath } from './sections.ts';
 import './editor.css';
 import { useSheetDraft } from './useSheetDraft.ts';
 
-export function SheetEditorScreen({ draftId, part }: { readonly draftId: string; readonly part: string | null }) {
+type EditorPlace = {
+  readonly part: string | null;
+  /** The field that is to have the keyboard. */
+  readonly field: string | null;
+};
+
+export function SheetEditorScreen({ draftId, part, field }: EditorPlace & { readonly draftId: string }) {
   const found = useOperation('sheetDrafts.get', { draftId });
-  if (found.state === 'ready') return <SheetEditor key={draftId} loaded={found.value} part={part} />;
+  if (found.state === 'ready') return <SheetEditor key={draftId} loaded={found.value} part={part} field={field} />;
   return (
     <Screen title="Sheet in the making" crumbs={<SheetsLink />}>
       <Answer of={found}>{() => null}</Answer>
@@ -33,7 +39,7 @@ export function SheetEditorScreen({ draftId, part }: { readonly draftId: string;
 
 const PREVIEW = 'preview';
 
-function SheetEditor({ loaded, part }: { readonly loaded: OutputOf<'sheetDrafts.get'>; readonly part: string | null }) {
+function SheetEditor({ loaded, part, field }: EditorPlace & { readonly loaded: OutputOf<'sheetDrafts.get'> }) {
   const draft = useSheetDraft(loaded);
   const publish = useAct('sheetDrafts.publish');
   const discard = useAct('sheetDrafts.discard');
@@ -41,15 +47,15 @@ function SheetEditor({ loaded, part }: { readonly loaded: OutputOf<'sheetDrafts.
   const title = valueAt(draft.body, ['title']);
   const section = SECTIONS.find(({ key }) => key === part) ?? SECTIONS[0];
   const isPreview = part === PREVIEW;
-  const [wanted, setWanted] = useState<string | null>(null);
+  const [wanted, setWanted] = useState(field);
   useEffect(() => {
     if (wanted === null) return;
     return leadTo(wanted, () => setWanted(null));
   }, [wanted]);
 
-  const goToPart = (key: string) => {
+  const goToPart = (key: string, path: string | null = null) => {
     draft.leave();
-    replaceWith('sheet-draft', { draftId, part: key });
+    replaceWith('sheet-draft', { draftId, part: key, field: path });
   };
   return (
     <DraftContext value={{ ...draft, wanted }}>
@@ -116,8 +122,9 @@ function SheetEditor({ loaded, part }: { readonly loaded: OutputOf<'sheetDrafts.
               <ProblemList
                 problems={draft.problems}
                 onGo={(path) => {
-                  goToPart(sectionOfPath(path)?.key ?? SECTIONS[0]?.key ?? '');
-                  setWanted(path);
+                  // The same field a second time is no change of place.
+                  if (path === field) setWanted(path);
+                  goToPart(sectionOfPath(path)?.key ?? SECTIONS[0]?.key ?? '', path);
                 }}
               />
             </Panel>

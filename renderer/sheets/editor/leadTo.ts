@@ -3,13 +3,18 @@
 /** Lists on the way open one inside the other, a frame each; a slow machine takes its time over one. */
 const MOST_MS = 2000;
 
+/** A change of part gives the keyboard to the screen first, once it is drawn: the field takes it after that. */
+const FRAMES_TO_SETTLE = 3;
+
 /** Answers how to stop looking. */
 export function leadTo(path: string, onDone: () => void): () => void {
   const startedMs = performance.now();
+  let framesFound = 0;
   let handle = requestAnimationFrame(look);
   function look() {
     const exact = document.querySelector<HTMLElement>(selector(path));
-    if (exact === null && performance.now() - startedMs < MOST_MS) {
+    framesFound = exact === null ? 0 : framesFound + 1;
+    if (framesFound < FRAMES_TO_SETTLE && performance.now() - startedMs < MOST_MS) {
       handle = requestAnimationFrame(look);
       return;
     }
