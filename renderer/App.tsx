@@ -10,12 +10,12 @@ import { useOperation } from './operations/useOperation.ts';
 import { LeaveGuard } from './shell/LeaveGuard.tsx';
 import { ConnectionStrip, Strips } from './shell/Strips.tsx';
 import { Shortcuts } from './shortcuts/Shortcuts.tsx';
-import { FirstRunScreen } from './start/FirstRunScreen.tsx';
 import { SignInScreen } from './start/SignInScreen.tsx';
 
 /** Half of the code: read in once the app has asked who is to work, so that the question comes sooner. */
 const readIn = async () => ({ default: (await import('./shell/SignedIn.tsx')).SignedIn });
 const SignedIn = lazy(readIn);
+const FirstRunScreen = lazy(async () => ({ default: (await import('./start/FirstRunScreen.tsx')).FirstRunScreen }));
 
 export function App() {
   useChangeFollowing();
@@ -54,7 +54,15 @@ function Gate() {
   const status = useAppStatus();
   useForgetting(status.signedIn === null);
   useEffect(() => void requestIdleCallback(readIn), []);
-  if (status.store === 'empty') return <Alone>{<FirstRunScreen />}</Alone>;
+  if (status.store === 'empty') {
+    return (
+      <Alone>
+        <Suspense>
+          <FirstRunScreen />
+        </Suspense>
+      </Alone>
+    );
+  }
   if (status.signedIn === null) return <Alone>{<SignInScreen />}</Alone>;
   return (
     <OwnDrafts staffId={status.signedIn.staffId}>
