@@ -1,8 +1,9 @@
 /** Queries over appliances: where they stand, their dates, fuel states, visits and open make-safes. */
 import { and, asc, desc, eq, gt, inArray, isNull, or, type SQL, sql } from 'drizzle-orm';
 import { alias } from 'drizzle-orm/sqlite-core';
-import { foundAppliances } from './applianceFinds.ts';
-import type { ReadableDb } from './openStore.ts';
+import { APPLIANCE_FINDS } from './finds/applianceFinds.ts';
+import { findIds } from './finds/searchCache.ts';
+import type { ReadableDb, Store } from './openStore.ts';
 import {
   applianceDates,
   appliances,
@@ -69,11 +70,11 @@ function applianceSummaries(db: ReadableDb) {
 
 /** A page by serial; with a query, by when they were filed. The serial may be typed sloppily. */
 export function listAppliances(
-  db: ReadableDb,
+  { db, raw }: Pick<Store, 'db' | 'raw'>,
   options: { readonly query: string; readonly limit: number; readonly after: string | null },
 ): readonly ApplianceSummaryRow[] {
-  const found = foundAppliances(options.query);
-  if (found !== null) return listFound(db, found, options);
+  const found = findIds(raw, APPLIANCE_FINDS, options);
+  if (found !== null) return summariesInOrder(db, found);
   const conditions: SQL[] = [];
   if (options.after !== null) {
     const last = findAppliance(db, options.after);
@@ -89,24 +90,10 @@ export function listAppliances(
     .all();
 }
 
-/** The page's ids come from the search cache alone; only those are then read with all that is shown of them. */
-function listFound(
-  db: ReadableDb,
-  condition: SQL,
-  { limit, after }: { readonly limit: number; readonly after: string | null },
-): readonly ApplianceSummaryRow[] {
-  const later = sql`f.number > coalesce((SELECT number FROM appliance_finds WHERE appliance_id = ${after}), 0)`;
-  const ids = db
-    .select({ applianceId: sql<string>`f.appliance_id` })
-    .from(sql`appliance_finds f`)
-    .where(sql`${condition} AND ${later}`)
-    .orderBy(sql`f.number`)
-    .limit(limit)
-    .all()
-    .map(({ applianceId }) => applianceId);
+function summariesInOrder(db: ReadableDb, ids: readonly string[]): readonly ApplianceSummaryRow[] {
   const rows = new Map(
     applianceSummaries(db)
-      .where(inArray(appliances.id, ids))
+      .where(inArray(appliances.id, [...ids]))
       .all()
       .map((row) => [row.applianceId, row]),
   );

@@ -1,7 +1,8 @@
 /** Queries over customers, parties and their roles. */
 import { and, asc, desc, eq, gt, inArray, isNull, like, or, type SQL, sql } from 'drizzle-orm';
-import { searchTerms } from '../domain/text/foldForSearch.ts';
-import type { ReadableDb } from './openStore.ts';
+import { CUSTOMER_FINDS } from './finds/customerFinds.ts';
+import { findIds } from './finds/searchCache.ts';
+import type { ReadableDb, Store } from './openStore.ts';
 import { preparedOnce } from './preparedOnce.ts';
 import { appliances, consents, customers, makeSafes, parties, partyRoles, placements, sites } from './schema/index.ts';
 
@@ -17,32 +18,37 @@ export type CustomerListRow = {
   readonly openMakeSafes: number;
 };
 
-/** A page of customers by name; every word of the query must be in the name, phone, address, or a site's address. */
+/** A page by name; with a query, by when they were filed: every word in name, phone or an address, or all of it a serial of theirs. */
 export function listCustomers(
-  db: ReadableDb,
+  { db, raw }: Pick<Store, 'db' | 'raw'>,
   options: { readonly query: string; readonly limit: number; readonly after: string | null },
 ): readonly CustomerListRow[] {
-  const conditions: SQL[] = searchTerms(options.query).map(
-    (term) =>
-      sql`(${parties.searchText} LIKE ${`%${term}%`} OR EXISTS (SELECT 1 FROM ${sites} s2 WHERE s2.customer_id = ${customers.id} AND s2.search_text LIKE ${`%${term}%`}))`,
+  const found = findIds(raw, CUSTOMER_FINDS, options);
+  if (found !== null) return customersInOrder(db, found);
+  const next = options.after === null ? undefined : afterInNames(db, options.after);
+  if (next === undefined) return firstPage(db).all({ limit: options.limit });
+  return customerRows(db).where(next).limit(options.limit).all();
+}
+
+function customersInOrder(db: ReadableDb, ids: readonly string[]): readonly CustomerListRow[] {
+  const rows = new Map(
+    customerRows(db)
+      .where(inArray(customers.id, [...ids]))
+      .all()
+      .map((row) => [row.customerId, row]),
   );
-  if (options.after !== null) {
-    const last = db
-      .select({ name: parties.name })
-      .from(customers)
-      .innerJoin(parties, eq(parties.id, customers.partyId))
-      .where(eq(customers.id, options.after))
-      .get();
-    if (last !== undefined) {
-      const next = or(gt(parties.name, last.name), and(eq(parties.name, last.name), gt(customers.id, options.after)));
-      if (next !== undefined) conditions.push(next);
-    }
-  }
-  if (conditions.length === 0) return firstPage(db).all({ limit: options.limit });
-  return customerRows(db)
-    .where(and(...conditions))
-    .limit(options.limit)
-    .all();
+  return ids.flatMap((customerId) => rows.get(customerId) ?? []);
+}
+
+function afterInNames(db: ReadableDb, customerId: string): SQL | undefined {
+  const last = db
+    .select({ name: parties.name })
+    .from(customers)
+    .innerJoin(parties, eq(parties.id, customers.partyId))
+    .where(eq(customers.id, customerId))
+    .get();
+  if (last === undefined) return undefined;
+  return or(gt(parties.name, last.name), and(eq(parties.name, last.name), gt(customers.id, customerId)));
 }
 
 /** The page that is opened most. */

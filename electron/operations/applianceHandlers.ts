@@ -31,7 +31,7 @@ export const applianceHandlers: Handlers<
   | 'appliances.recordFuelState'
 > = {
   'appliances.list': (input, context) => {
-    const rows = listAppliances(context.db, input);
+    const rows = listAppliances(context.store, input);
     return { rows: [...rows], next: rows.length === input.limit ? (rows.at(-1)?.applianceId ?? null) : null };
   },
 

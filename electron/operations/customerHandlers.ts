@@ -15,7 +15,7 @@ export const customerHandlers: Handlers<
   'customers.list' | 'customers.get' | 'customers.create' | 'customers.update' | 'customers.recordConsent'
 > = {
   'customers.list': (input, context) => {
-    const rows = listCustomers(context.db, input);
+    const rows = listCustomers(context.store, input);
     return { rows: [...rows], next: rows.length === input.limit ? (rows.at(-1)?.customerId ?? null) : null };
   },
 

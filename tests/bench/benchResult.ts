@@ -40,3 +40,19 @@ export async function medianPair(
   const middle = (list: number[]): number => list.sort((a, b) => a - b)[Math.floor(list.length / 2)] ?? Number.NaN;
   return { ms: middle(oursMs), rawMs: middle(bareMs) };
 }
+
+/** The 95th percentile over different inputs, each asked once of both. */
+export async function p95Pair<T>(
+  inputs: readonly T[],
+  ours: (input: T) => unknown,
+  bare: (input: T) => unknown,
+): Promise<{ readonly ms: number; readonly rawMs: number }> {
+  const oursMs: number[] = [];
+  const bareMs: number[] = [];
+  for (const input of inputs) {
+    oursMs.push(await medianMs(1, () => ours(input)));
+    bareMs.push(await medianMs(1, () => bare(input)));
+  }
+  const p95 = (list: number[]): number => list.sort((a, b) => a - b)[Math.floor(list.length * 0.95)] ?? Number.NaN;
+  return { ms: p95(oursMs), rawMs: p95(bareMs) };
+}

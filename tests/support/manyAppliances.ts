@@ -1,6 +1,9 @@
-/** Many invented appliances, each on a site of its own, written straight into the tables: an old firm's whole stock for benchmarks. */
+/** Many invented appliances, each on a site and with an owner of its own, written straight into the tables: an old firm's whole stock for benchmarks. */
 import { readFileSync } from 'node:fs';
 import type { Database } from 'better-sqlite3';
+import { FAMILY_NAMES, GIVEN_NAMES, STREETS } from '../../assets/demo/generator/words.ts';
+import { foldForSearch } from '../../domain/text/foldForSearch.ts';
+import { serialKeyOf } from '../../domain/text/serialKey.ts';
 import { APP_ROOT, type TestCore } from './testCore.ts';
 
 const SHEETS = ['quillstone-cinder-c', 'tarnhollow-foundry-h', 'sorrelgate-pumice-lp', 'ebberlund-skerry-s', null];
@@ -20,12 +23,13 @@ export async function importMakersSheets(test: TestCore): Promise<void> {
 /** Most are registered and serviced; one in fifty has a registration still open. */
 export function fillAppliances(raw: Database, count: number): void {
   const staffId = raw.prepare('SELECT id FROM staff LIMIT 1').pluck().get() as string;
-  const customerId = raw.prepare('SELECT id FROM customers LIMIT 1').pluck().get() as string;
   const insert = (table: string, columns: string): ((...values: unknown[]) => void) => {
     const places = columns.split(',').map(() => '?');
     const statement = raw.prepare(`INSERT INTO ${table} (${columns}) VALUES (${places.join(',')})`);
     return (...values) => void statement.run(...values);
   };
+  const party = insert('parties', 'id,kind,name,phone_typed,phone_e164,search_text');
+  const customer = insert('customers', 'id,party_id,since');
   const site = insert(
     'sites',
     'id,customer_id,street,postcode,city,country,jurisdiction,time_zone,building_kind,search_text',
@@ -43,23 +47,25 @@ export function fillAppliances(raw: Database, count: number): void {
       const id = (kind: number): string => uuid(kind, index);
       const installedOn = dayNumber(index % 3300);
       const startedOn = dayNumber((index % 3300) + 6);
-      const postcode = `Q${String(index % AREAS).padStart(2, '0')} ${index % 9}XX`;
+      const { name, phone, phoneE164, street, postcode, serial } = wordsOf(index);
+      party(id(14), 'person', name, phone, phoneE164, foldForSearch(`${name} ${phone} ${phoneE164}`));
+      customer(id(15), id(14), installedOn);
       site(
         id(1),
-        customerId,
-        `${index} Fathom Street`,
+        id(15),
+        street,
         postcode,
-        'Graven Bay',
+        CITY,
         'CA',
         'north-america',
         'America/Halifax',
         'home',
-        '',
+        foldForSearch(`${street} ${postcode} ${CITY}`),
       );
       appliance(
         id(2),
-        `Q${index}`,
-        `Q${index}`,
+        serial,
+        serialKeyOf(serial),
         `Invented maker ${index % 7}`,
         'T 24',
         SHEETS[index % SHEETS.length],
@@ -89,6 +95,24 @@ export function fillAppliances(raw: Database, count: number): void {
       visitJob(id(13), id(12), id(11));
     }
   })();
+}
+
+const CITY = 'Graven Bay';
+/** With the letters that are read for figures. */
+const SERIALS_BEGIN = ['TK', 'QO', 'IB', 'SZ', 'GL'];
+
+/** What somebody on the phone would say of it: always the same for the same number. */
+export function wordsOf(index: number) {
+  const number = String(index).padStart(6, '0');
+  const line = String((index * 7919) % 10_000_000).padStart(7, '0');
+  return {
+    name: `${GIVEN_NAMES[index % GIVEN_NAMES.length]} ${FAMILY_NAMES[(index * 7) % 19]} ${FAMILY_NAMES[(index * 13) % 20]}`,
+    phone: `902 ${line.slice(0, 3)} ${line.slice(3)}`,
+    phoneE164: `+1902${line}`,
+    street: `${(index * 31) % 4999} ${STREETS[(index * 3) % STREETS.length]}`,
+    postcode: `Q${String(index % AREAS).padStart(2, '0')} ${index % 9}XX`,
+    serial: `${SERIALS_BEGIN[index % SERIALS_BEGIN.length]}-${number.slice(0, 3)} ${number.slice(3)}`,
+  };
 }
 
 function uuid(kind: number, index: number): string {

@@ -65,7 +65,7 @@ describe('taking a list in', () => {
     const { mapping } = await test.must('imports.check', { attachmentId });
     const tablesOf = () =>
       (JSON.parse(test.snapshot()) as [string, unknown[]][]).filter(
-        ([name]) => !/^(op|device|imports|appliance_finds.*)$/.test(name),
+        ([name]) => !/^(op|device|imports|(appliance|customer)_finds.*)$/.test(name),
       );
     const before = tablesOf();
     const { importId } = await test.must('imports.run', { attachmentId, mapping });

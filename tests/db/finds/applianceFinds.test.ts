@@ -1,9 +1,9 @@
 import Database from 'better-sqlite3';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
-import { dropApplianceFinds, ensureApplianceFinds } from '../../db/applianceFinds.ts';
-import { storePath } from '../../db/openStore.ts';
-import { type Office, setUpOffice } from '../support/officeScenario.ts';
-import { openTestCore, type TestCore } from '../support/testCore.ts';
+import { dropSearchCaches, ensureSearchCaches } from '../../../db/finds/searchCaches.ts';
+import { storePath } from '../../../db/openStore.ts';
+import { type Office, setUpOffice } from '../../support/officeScenario.ts';
+import { openTestCore, type TestCore } from '../../support/testCore.ts';
 
 describe('finding appliances', () => {
   let test: TestCore;
@@ -32,12 +32,16 @@ describe('finding appliances', () => {
     'B4T 1A6',
     'kestrel tk2044',
     't',
+    'k',
+    'lo fa',
+    'tk 20',
+    '+1',
     'invented',
   ])('finds it by %j', async (query) => {
     expect(await find(query)).toEqual(['TK204417']);
   });
 
-  it.each(['TK204418', 'kestrel slipway', '555 0112', 'zz', "' OR 1=1", 'kestrel NOT bay'])(
+  it.each(['TK204418', 'kestrel slipway', '555 0112', 'zz', 'w', 'ey', 'os', "' OR 1=1", 'kestrel NOT bay'])(
     'does not find it by %j',
     async (query) => {
       expect(await find(query)).toEqual([]);
@@ -99,11 +103,21 @@ describe('finding appliances', () => {
     const read = () => raw.prepare('SELECT appliance_id, serial_key, words FROM appliance_finds ORDER BY 1').all();
     const before = read();
     expect(before).toHaveLength(1);
-    dropApplianceFinds(raw);
+    dropSearchCaches(raw);
     expect(raw.prepare("SELECT count(*) FROM sqlite_schema WHERE name LIKE '%find%'").pluck().get()).toBe(0);
-    ensureApplianceFinds(raw);
+    ensureSearchCaches(raw);
     expect(read()).toEqual(before);
     raw.prepare("INSERT INTO appliance_finds_text (appliance_finds_text) VALUES ('integrity-check')").run();
+    raw.close();
+  });
+
+  it('is made again when another version made it', () => {
+    const raw = new Database(storePath(test.folder));
+    raw.exec(`DROP TRIGGER find_appliance_changed;
+      CREATE TRIGGER find_appliance_changed AFTER UPDATE OF model ON appliances BEGIN SELECT 1; END;
+      UPDATE appliance_finds SET words = 'stale'`);
+    ensureSearchCaches(raw);
+    expect(raw.prepare('SELECT words FROM appliance_finds').pluck().get()).toContain('  kestrel');
     raw.close();
   });
 });
