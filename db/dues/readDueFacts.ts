@@ -5,6 +5,7 @@ import type { KnownDate } from '../../domain/coverage/dateOrder.ts';
 import { dayAt } from '../../domain/coverage/dayAt.ts';
 import { addDays } from '../../domain/coverage/period.ts';
 import type { ModelSheet } from '../../domain/procedure/modelSheet.ts';
+import type { ServiceAgreement } from '../../domain/service/serviceAgreement.ts';
 import { serviceRuleOf } from '../../domain/service/serviceRule.ts';
 import { rawStatement } from '../rawStatement.ts';
 
@@ -36,6 +37,7 @@ export function readDueFacts(raw: Database, applianceIds: readonly string[], now
   const dates = byPosition(read(DATES) as DateRow[], ([at, kind, on, precision]) => [at, { kind, on, precision }]);
   const visits = byPosition(read(VISITS) as VisitColumns[], toVisitRow);
   const contacts = byPosition(read(CONTACTS) as ContactRow[], ([at, kind]) => [at, kind]);
+  const agreements = byPosition(read(AGREEMENTS) as AgreementRow[], toAgreement);
   const sheets = new Map<string | null, Sheet | null>();
   return (read(APPLIANCES) as ApplianceColumns[]).map((columns) => {
     const [at, sheetId, maker, ownZone, postcode, isPlaced, stage, registrationJobId] = columns;
@@ -54,6 +56,7 @@ export function readDueFacts(raw: Database, applianceIds: readonly string[], now
         cover: sheet?.cover ?? null,
         serviceRule: serviceRuleOf(sheet),
         dates: dates[at] ?? NONE,
+        agreements: agreements[at] ?? NONE,
         stage: stage ?? 'not-begun',
         servicesOn: finished.filter(({ kind }) => kind === 'service').map((visit) => visitDay(visit, timeZone)),
         visitsOn: finished.map((visit) => visitDay(visit, timeZone)),
@@ -94,6 +97,10 @@ const VISITS = `
 
 const CONTACTS = `SELECT each.key, c.kind ${EACH} first_year_contacts c ON c.appliance_id = each.value`;
 
+const AGREEMENTS = `
+  SELECT each.key, s.id, s.number, s.every_months, s.from_on, s.to_on
+  ${EACH} service_agreements s ON s.appliance_id = each.value`;
+
 /** Who led; else who was licensed; else anybody. */
 const CREW = `
   SELECT staff_id FROM visit_crew WHERE visit_id = ? ORDER BY role <> 'lead', role <> 'licensed', id LIMIT 1`;
@@ -133,6 +140,14 @@ type VisitRow = {
   readonly startedAt: string | null;
   readonly outcome: string | null;
 };
+type AgreementRow = readonly [
+  at: number,
+  agreementId: string,
+  number: string | null,
+  everyMonths: number,
+  fromOn: string,
+  toOn: string | null,
+];
 type ContactRow = readonly [at: number, kind: 'first-call' | 'look-in'];
 
 const NONE: readonly never[] = [];
@@ -155,6 +170,11 @@ function byPosition<Columns, Row>(
 function toVisitRow(columns: VisitColumns): readonly [number, VisitRow] {
   const [at, jobId, kind, closedAt, visitId, plannedOn, startedAt, outcome] = columns;
   return [at, { jobId, kind, closedAt, visitId, plannedOn, startedAt, outcome }];
+}
+
+function toAgreement(columns: AgreementRow): readonly [number, ServiceAgreement] {
+  const [at, agreementId, number, everyMonths, fromOn, toOn] = columns;
+  return [at, { agreementId, number, everyMonths, fromOn, toOn }];
 }
 
 /** By the day they were planned for; jobs without a visit first. */

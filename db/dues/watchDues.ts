@@ -32,11 +32,13 @@ const ALL = ['INSERT', 'UPDATE', 'DELETE'] as const;
 
 const WATCHED: readonly Watched[] = [
   { table: 'appliances', events: ALL, note: `${NOTE} VALUES (ROW.id)` },
-  ...['appliance_dates', 'placements', 'jobs', 'registrations', 'first_year_contacts'].map((table) => ({
-    table,
-    events: ALL,
-    note: BY_APPLIANCE,
-  })),
+  ...['appliance_dates', 'placements', 'jobs', 'registrations', 'first_year_contacts', 'service_agreements'].map(
+    (table) => ({
+      table,
+      events: ALL,
+      note: BY_APPLIANCE,
+    }),
+  ),
   {
     table: 'sites',
     events: ['UPDATE OF time_zone, postcode'],

@@ -7,11 +7,11 @@
  * evidenced. Checked by hand in tests/domain/coverage/coverCases.test.ts.
  */
 import type { CoverDate, SheetCover } from '../procedure/modelSheet.ts';
-import { dueDerivation, latestDerivation, serviceSchedule } from '../service/serviceSchedule.ts';
+import { type ExplainedService, explainService } from '../service/explainService.ts';
+import { nextService } from '../service/nextService.ts';
 import type { CoverFacts } from './coverFacts.ts';
 import { type CoverLaw, coverLawsOf } from './coverLaws.ts';
 import {
-  anchorOf,
   type CoverReason,
   ownerReasons,
   recordReasons,
@@ -52,7 +52,7 @@ export type CoverTerm = {
 export type ApplianceCover = {
   readonly terms: readonly CoverTerm[];
   readonly registration: { readonly kind: RegistrationStanding['kind']; readonly due: Derivation | null };
-  readonly service: { readonly due: Derivation; readonly latest: Derivation; readonly nth: number } | null;
+  readonly service: ExplainedService | null;
   readonly transfers: readonly {
     readonly on: string;
     readonly latest: Derivation;
@@ -63,13 +63,14 @@ export type ApplianceCover = {
 
 export function applianceCover(facts: CoverFacts): ApplianceCover {
   const standing = registrationStanding(facts);
+  const next = nextService(facts);
   return {
     terms: (facts.cover?.terms ?? []).map((term) => termOf(facts, term, standing)),
     registration: {
       kind: standing.kind,
       due: standing.due === null ? null : registrationDerivation(facts.cover, standing.due),
     },
-    service: serviceOf(facts),
+    service: next === null ? null : explainService(next),
     transfers: transfersOf(facts),
     laws: lawsOf(facts),
   };
@@ -163,13 +164,6 @@ function latestDayOf(reasons: readonly CoverReason[]): CoverTerm['latestDay'] {
     return reason.code === 'transfer-open' ? [{ on: reason.latestOn, what: 'transfer' }] : [];
   });
   return open.sort((a, b) => (a.on < b.on ? -1 : 1))[0] ?? null;
-}
-
-function serviceOf(facts: CoverFacts): ApplianceCover['service'] {
-  const anchor = anchorOf(facts);
-  if (anchor === null) return null;
-  const { next } = serviceSchedule(facts.serviceRule, anchor, facts.servicesOn);
-  return { nth: next.nth, due: dueDerivation(next, anchor), latest: latestDerivation(next, anchor) };
 }
 
 function transfersOf(facts: CoverFacts): ApplianceCover['transfers'] {

@@ -5,22 +5,18 @@
 
 import type { SheetCover } from '../procedure/modelSheet.ts';
 import { firstYearContacts } from '../service/firstYearContacts.ts';
+import { nextService, type ServiceFacts } from '../service/nextService.ts';
 import { roundMonth } from '../service/roundMonth.ts';
-import { type ServiceRule, type Sureness, serviceAnchorOf, surenessOf } from '../service/serviceRule.ts';
-import { serviceSchedule, windowFromOf } from '../service/serviceSchedule.ts';
-import type { KnownDate } from './dateOrder.ts';
+import type { Sureness } from '../service/serviceRule.ts';
 import { addMonths, cautiousDay } from './period.ts';
 import { registrationDue } from './registrationDeadline.ts';
 
 export const REGISTRATION_STAGES = ['not-begun', 'recording', 'submitted', 'confirmed'] as const;
 export type RegistrationStage = (typeof REGISTRATION_STAGES)[number];
 
-export type DueFacts = {
+export type DueFacts = ServiceFacts & {
   readonly cover: SheetCover | null;
-  readonly serviceRule: ServiceRule;
-  readonly dates: readonly KnownDate[];
   readonly stage: RegistrationStage;
-  readonly servicesOn: readonly string[];
   /** Days of finished visits of any kind. */
   readonly visitsOn: readonly string[];
   /** First-year contacts of boilers started before this day are over and left out. */
@@ -73,18 +69,16 @@ function registrationSureness(facts: DueFacts, isAssumed: boolean): Sureness {
 }
 
 function serviceRow(facts: DueFacts): ApplianceDue | null {
-  const { serviceRule } = facts;
-  const anchor = serviceAnchorOf(serviceRule, facts.dates, facts.servicesOn);
-  if (anchor === null) return null;
-  const { next } = serviceSchedule(serviceRule, anchor, facts.servicesOn);
+  const next = nextService(facts);
+  if (next === null) return null;
   return {
     kind: 'service',
     isOpen: true,
-    windowFrom: windowFromOf(serviceRule, next),
+    windowFrom: next.windowFrom,
     dueOn: next.dueOn,
     latestOn: next.latestOn,
     goneOn: null,
-    sureness: surenessOf(serviceRule, anchor),
+    sureness: next.sureness,
     stage: null,
     month: roundMonth(next),
   };

@@ -112,7 +112,7 @@ export function serviceReasons(facts: CoverFacts, termEndsOn: string): readonly 
   ];
 }
 
-export function anchorOf(facts: Pick<CoverFacts, 'serviceRule' | 'dates' | 'servicesOn'>): ServiceAnchor | null {
+function anchorOf(facts: Pick<CoverFacts, 'serviceRule' | 'dates' | 'servicesOn'>): ServiceAnchor | null {
   return serviceAnchorOf(facts.serviceRule, facts.dates, facts.servicesOn);
 }
 

@@ -62,6 +62,10 @@ export function laterOf(a: string, b: string): string {
   return a > b ? a : b;
 }
 
+export function earlierOf(a: string, b: string): string {
+  return a < b ? a : b;
+}
+
 export type KnownToPrecision = { readonly on: string; readonly precision: 'day' | 'month' | 'year' };
 
 /** A date known only to its month or year is counted from its first day: the cautious end. */

@@ -12,7 +12,7 @@ export type ServiceRule = {
   readonly anchor: CoverDate;
   /** false: a service more than the grace before its due day does not count for it. */
   readonly earlyServiceCounts: boolean;
-  readonly source: 'maker-sheet' | 'general-rule';
+  readonly source: 'maker-sheet' | 'general-rule' | 'agreement';
 };
 
 /** Once a year, counted from startup, no grace assumed. Common practice, no source. */
@@ -39,7 +39,7 @@ export function serviceRuleOf(sheet: Pick<ModelSheet, 'cover' | 'maker'> | null)
 }
 
 /** `date-assumed`: another date than the rule's had to be taken, or it is known only to the month or year. */
-export const SURENESSES = ['maker-sheet', 'date-assumed', 'general-rule'] as const;
+export const SURENESSES = ['maker-sheet', 'date-assumed', 'general-rule', 'agreement'] as const;
 export type Sureness = (typeof SURENESSES)[number];
 
 export type ServiceAnchor = {

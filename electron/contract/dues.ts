@@ -3,6 +3,7 @@ import { z } from 'zod';
 import type { ApplianceCover } from '../../domain/coverage/applianceCover.ts';
 import { DEADLINE_ALARMS } from '../../domain/coverage/deadlineAlarm.ts';
 import type { Derivation } from '../../domain/coverage/derivation.ts';
+import type { ExplainedDemand } from '../../domain/service/explainService.ts';
 import { SURENESSES } from '../../domain/service/serviceRule.ts';
 import { CHANNELS, page } from './customers.ts';
 import { day, id, nothing, operation, optionalLine, words } from './operation.ts';
@@ -11,6 +12,11 @@ import { day, id, nothing, operation, optionalLine, words } from './operation.ts
 const month = z.string().regex(/^\d{4}-(0[1-9]|1[0-2])$/, 'year and month: 2026-10');
 const cursor = z.string().max(120).nullable().default(null);
 const derivation = z.custom<Derivation>(isObject);
+
+/** Who asks for a service, the one that binds first, with how each day came about. */
+const demands = z.array(z.custom<ExplainedDemand>(isObject));
+/** null: no date to count from is on file. */
+export const nextService = z.strictObject({ dueOn: day, latestOn: day, demands }).nullable();
 
 /** Which appliance, whose, and where. */
 const place = {
@@ -61,9 +67,8 @@ const serviceDueRow = z.strictObject({
   month,
   area: z.string(),
   sureness: z.enum(SURENESSES),
-  /** Of the due day and the latest day; null for the first year's contacts, which are common practice. */
-  due: derivation.nullable(),
-  latest: derivation.nullable(),
+  /** None for the first year's contacts, which are common practice. */
+  demands,
   partyId: id.nullable(),
   phone: z.string().nullable(),
   /** A service opened for it, and the visit it is booked into. */
@@ -209,7 +214,6 @@ export const dueOperations = {
       cover: z.custom<ApplianceCover>(isObject),
       today: day,
       sheet: z.strictObject({ title: z.string(), revision: z.string() }).nullable(),
-      sureness: z.enum(SURENESSES).nullable(),
     }),
   }),
   /** That the maker was told of a new owner. */

@@ -1,5 +1,6 @@
 /** Every operation the app can be asked for, by name: the one boundary between screens and core. */
 import type { z } from 'zod';
+import { agreementOperations } from './agreements.ts';
 import { appOperations } from './app.ts';
 import { backupOperations } from './backups.ts';
 import { boardOperations } from './board.ts';
@@ -48,6 +49,7 @@ export const contract = {
   ...photoOperations,
   ...dueOperations,
   ...serviceOperations,
+  ...agreementOperations,
   ...messageOperations,
   ...recallOperations,
   ...handoverOperations,

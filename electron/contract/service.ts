@@ -1,13 +1,9 @@
 /** The years of one appliance: what its visits read, and when it is next due. */
 import { z } from 'zod';
-import type { Derivation } from '../../domain/coverage/derivation.ts';
 import type { SheetLimit } from '../../domain/procedure/modelSheet.ts';
-import { SURENESSES } from '../../domain/service/serviceRule.ts';
 import type { PastRun } from '../../domain/trend/pastRun.ts';
+import { nextService } from './dues.ts';
 import { day, id, operation } from './operation.ts';
-
-const derivation = z.custom<Derivation>(isObject);
-const due = z.strictObject({ due: derivation, latest: derivation });
 
 export const serviceOperations = {
   /** What every visit read, oldest first, with the limits of the sheet as it is now. */
@@ -21,7 +17,7 @@ export const serviceOperations = {
       sheetTitle: z.string().nullable(),
     }),
   }),
-  /** The next service and why then; and the one after, if it were done today. Null: no date to count from is on file. */
+  /** The next service and why then; and the one after, if it were done today. */
   'service.getDue': operation({
     access: 'signed-in',
     input: z.strictObject({ applianceId: id }),
@@ -29,9 +25,8 @@ export const serviceOperations = {
       today: day,
       /** The last one that was finished. */
       lastOn: day.nullable(),
-      next: due.nullable(),
-      ifDoneToday: due.nullable(),
-      sureness: z.enum(SURENESSES).nullable(),
+      next: nextService,
+      ifDoneToday: nextService,
     }),
   }),
 } as const;

@@ -5,7 +5,6 @@ import { readDueFacts } from '../../db/dues/readDueFacts.ts';
 import { transferNotices } from '../../db/schema/index.ts';
 import { findNewestRevision } from '../../db/sheets.ts';
 import { applianceCover } from '../../domain/coverage/applianceCover.ts';
-import { serviceAnchorOf, surenessOf } from '../../domain/service/serviceRule.ts';
 import { actorOf, type Handlers, notFound } from './handler.ts';
 import { dayIn } from './today.ts';
 
@@ -16,14 +15,11 @@ export const coverageHandlers: Handlers<'coverage.get' | 'coverage.recordTransfe
     if (appliance === undefined || source === undefined) return notFound('appliances', input.applianceId);
     const { timeZone, ...evidence } = readCoverEvidence(context.store.raw, input.applianceId);
     const today = dayIn(timeZone, context.now);
-    const { serviceRule, dates, servicesOn } = source.facts;
-    const anchor = serviceAnchorOf(serviceRule, dates, servicesOn);
     const sheet = appliance.sheetId === null ? undefined : findNewestRevision(context.db, appliance.sheetId);
     return {
       cover: applianceCover({ ...source.facts, ...evidence, today }),
       today,
       sheet: sheet === undefined ? null : { title: sheet.title, revision: sheet.revision },
-      sureness: anchor === null ? null : surenessOf(serviceRule, anchor),
     };
   },
 

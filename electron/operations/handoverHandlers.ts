@@ -9,8 +9,7 @@ import type { MessageLanguage } from '../../domain/messages/messageKinds.ts';
 import type { RunRecord } from '../../domain/procedure/runRecord.ts';
 import type { UnitSystem } from '../../domain/quantity/preferredUnit.ts';
 import type { QuantityKey } from '../../domain/quantity/quantities.ts';
-import { serviceAnchorOf } from '../../domain/service/serviceRule.ts';
-import { serviceSchedule } from '../../domain/service/serviceSchedule.ts';
+import { nextService } from '../../domain/service/nextService.ts';
 import { type Handover, handoverPdf } from '../documents/handover/handoverPdf.ts';
 import { actorOf, fail, type HandlerContext, type Handlers, notFound } from './handler.ts';
 import { loadRun } from './runState.ts';
@@ -23,7 +22,7 @@ export const handoverHandlers: Handlers<'handovers.build'> = {
     const language = input.language ?? (company.language as MessageLanguage);
     const safety = safetyWords(company.emergencyNumber, language) ?? fail('emergency-number-missing', {});
     const record = readRunRecord(context.db, run, job);
-    const service = nextService(context, job.applianceId);
+    const service = nextServiceOf(context, job.applianceId);
     const day = (on: string | null): string | null => (on === null ? null : dayInLanguage(on, language));
     const bytes = await handoverPdf({
       language,
@@ -61,12 +60,9 @@ export const handoverHandlers: Handlers<'handovers.build'> = {
   },
 };
 
-function nextService(context: HandlerContext, applianceId: string) {
+function nextServiceOf(context: HandlerContext, applianceId: string) {
   const [source] = readDueFacts(context.store.raw, [applianceId], context.now);
-  if (source === undefined) return null;
-  const { serviceRule, dates, servicesOn } = source.facts;
-  const anchor = serviceAnchorOf(serviceRule, dates, servicesOn);
-  return anchor === null ? null : serviceSchedule(serviceRule, anchor, servicesOn).next;
+  return source === undefined ? null : nextService(source.facts);
 }
 
 function standingReadings({ readings }: RunRecord): Handover['readings'] {

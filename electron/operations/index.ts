@@ -1,5 +1,6 @@
 /** Every handler, by the name of its operation; the compiler sees that none is missing. */
 import type { OperationName } from '../contract/index.ts';
+import { agreementHandlers } from './agreementHandlers.ts';
 import { appHandlers } from './appHandlers.ts';
 import { applianceHandlers } from './applianceHandlers.ts';
 import { backupHandlers } from './backupHandlers.ts';
@@ -64,6 +65,7 @@ export const handlers: Handlers<OperationName> = {
   ...registrationHandlers,
   ...deadlineHandlers,
   ...serviceDueHandlers,
+  ...agreementHandlers,
   ...serviceHandlers,
   ...coverageHandlers,
   ...messageHandlers,

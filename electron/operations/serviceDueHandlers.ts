@@ -6,9 +6,9 @@ import { type DueSource, readDueFacts } from '../../db/dues/readDueFacts.ts';
 import { firstYearContacts } from '../../db/schema/index.ts';
 import { dayAt } from '../../domain/coverage/dayAt.ts';
 import { addMonths, daysFromTo } from '../../domain/coverage/period.ts';
+import { explainService } from '../../domain/service/explainService.ts';
+import { nextService } from '../../domain/service/nextService.ts';
 import { ridableMonth } from '../../domain/service/roundMonth.ts';
-import { serviceAnchorOf } from '../../domain/service/serviceRule.ts';
-import { dueDerivation, latestDerivation, serviceSchedule } from '../../domain/service/serviceSchedule.ts';
 import type { ServiceDueRow } from '../contract/dues.ts';
 import { nextOf, placeOf } from './deadlineHandlers.ts';
 import { actorOf, type Handlers, notFound } from './handler.ts';
@@ -52,7 +52,7 @@ export const serviceDueHandlers: Handlers<
           month: ridableMonth(row.month, today),
           area: row.area,
           sureness: row.sureness,
-          ...derivationsOf(row.kind, sources.get(row.applianceId)),
+          demands: row.kind === 'service' ? demandsOf(sources.get(row.applianceId)) : [],
           partyId: row.partyId,
           phone: row.partyId === null ? null : (parties.get(row.partyId)?.phoneTyped ?? null),
           jobId: row.jobId,
@@ -97,13 +97,9 @@ function sourcesOf(
   return new Map(readDueFacts(raw, ids, now).map((source) => [source.applianceId, source]));
 }
 
-function derivationsOf(kind: string, source: DueSource | undefined): Pick<ServiceDueRow, 'due' | 'latest'> {
-  if (kind !== 'service' || source === undefined) return { due: null, latest: null };
-  const { serviceRule, dates, servicesOn } = source.facts;
-  const anchor = serviceAnchorOf(serviceRule, dates, servicesOn);
-  if (anchor === null) return { due: null, latest: null };
-  const { next } = serviceSchedule(serviceRule, anchor, servicesOn);
-  return { due: dueDerivation(next, anchor), latest: latestDerivation(next, anchor) };
+function demandsOf(source: DueSource | undefined): ServiceDueRow['demands'] {
+  const next = source === undefined ? null : nextService(source.facts);
+  return next === null ? [] : [...explainService(next).demands];
 }
 
 function findContact(

@@ -4,11 +4,10 @@ import { readDueFacts } from '../../db/dues/readDueFacts.ts';
 import { listPastRuns } from '../../db/pastRuns.ts';
 import { findNewestRevision } from '../../db/sheets.ts';
 import { findSite } from '../../db/sites.ts';
-import type { DueFacts } from '../../domain/coverage/applianceDues.ts';
 import { dayAt } from '../../domain/coverage/dayAt.ts';
 import type { ModelSheet } from '../../domain/procedure/modelSheet.ts';
-import { serviceAnchorOf, surenessOf } from '../../domain/service/serviceRule.ts';
-import { dueDerivation, latestDerivation, serviceSchedule } from '../../domain/service/serviceSchedule.ts';
+import { explainService } from '../../domain/service/explainService.ts';
+import { nextService, type ServiceFacts } from '../../domain/service/nextService.ts';
 import { type HandlerContext, type Handlers, notFound } from './handler.ts';
 
 export const serviceHandlers: Handlers<'service.getTrends' | 'service.getDue'> = {
@@ -27,24 +26,22 @@ export const serviceHandlers: Handlers<'service.getTrends' | 'service.getDue'> =
   'service.getDue': (input, context) => {
     const [source] = readDueFacts(context.store.raw, [input.applianceId], context.now);
     if (source === undefined) return notFound('appliances', input.applianceId);
-    const { serviceRule, dates, servicesOn } = source.facts;
+    const { servicesOn } = source.facts;
     const today = dayAt(source.timeZone, context.now);
-    const anchor = serviceAnchorOf(serviceRule, dates, servicesOn);
     return {
       today,
       lastOn: servicesOn.toSorted().at(-1) ?? null,
-      next: nextOf(source.facts, servicesOn),
-      ifDoneToday: nextOf(source.facts, [...servicesOn, today]),
-      sureness: anchor === null ? null : surenessOf(serviceRule, anchor),
+      next: explained(source.facts),
+      ifDoneToday: explained({ ...source.facts, servicesOn: [...servicesOn, today] }),
     };
   },
 };
 
-function nextOf({ serviceRule, dates }: Pick<DueFacts, 'serviceRule' | 'dates'>, servicesOn: readonly string[]) {
-  const anchor = serviceAnchorOf(serviceRule, dates, servicesOn);
-  if (anchor === null) return null;
-  const { next } = serviceSchedule(serviceRule, anchor, servicesOn);
-  return { due: dueDerivation(next, anchor), latest: latestDerivation(next, anchor) };
+function explained(facts: ServiceFacts) {
+  const next = nextService(facts);
+  if (next === null) return null;
+  const { demands, ...days } = explainService(next);
+  return { ...days, demands: [...demands] };
 }
 
 function timeZoneOf(context: HandlerContext, applianceId: string): string {

@@ -2,6 +2,7 @@
 import { Button, Group } from '@mantine/core';
 import { useState } from 'react';
 import type { OutputOf } from '../../electron/contract/index.ts';
+import { AgreementsPanel } from '../agreements/AgreementsPanel.tsx';
 import { CoverPanel } from '../cover/CoverPanel.tsx';
 import { AmountText } from '../kit/AmountText.tsx';
 import { Answer } from '../kit/Answer.tsx';
@@ -112,6 +113,7 @@ function Appliance({ found, mayEdit }: { readonly found: OutputOf<'appliances.ge
         ) : null}
       </div>
       <CoverPanel applianceId={applianceId} />
+      <AgreementsPanel applianceId={applianceId} />
       <HistoryPanel entity="appliances" entityId={applianceId} />
     </>
   );

@@ -4,7 +4,6 @@ import type { ApplianceCover, CoverTerm } from '../../domain/coverage/applianceC
 import { weightOf } from '../../domain/coverage/coverReasons.ts';
 import { derivationSentence } from '../../domain/coverage/derivation.ts';
 import type { OutputOf } from '../../electron/contract/index.ts';
-import { SURENESS_WORDS } from '../deadlines/stageWords.ts';
 import { Answer } from '../kit/Answer.tsx';
 import { COVER_DATE_WORDS } from '../kit/coverDates.ts';
 import { DateText } from '../kit/DateText.tsx';
@@ -17,6 +16,7 @@ import { PlainTable } from '../kit/PlainTable.tsx';
 import { useHasRole } from '../operations/AppStatus.tsx';
 import { useAct } from '../operations/useAct.ts';
 import { useOperation } from '../operations/useOperation.ts';
+import { WhyDue } from '../service/WhyDue.tsx';
 import {
   COVER_STATE_TONES,
   COVER_STATE_WORDS,
@@ -49,7 +49,7 @@ function Cover({ applianceId, found }: { readonly applianceId: string; readonly 
       <Facts
         facts={[
           ['Registration', cover.registration.due === null ? null : derivationSentence(cover.registration.due)],
-          ['Next service', cover.service === null ? null : <ServiceWords key="service" found={found} />],
+          ['Next service', cover.service === null ? null : <WhyDue key="service" demands={cover.service.demands} />],
         ]}
       />
       <Transfers applianceId={applianceId} cover={cover} today={found.today} />
@@ -132,18 +132,6 @@ function Reasons({ reasons, none }: { readonly reasons: CoverTerm['reasons']; re
         <li key={JSON.stringify(reason)}>{reasonWords(reason)}</li>
       ))}
     </ul>
-  );
-}
-
-function ServiceWords({ found }: { readonly found: OutputOf<'coverage.get'> }) {
-  const { service } = found.cover;
-  if (service === null) return null;
-  const isSame = service.due.on === service.latest.on;
-  return (
-    <>
-      {derivationSentence(service.due)} {isSame ? '' : `Latest: ${derivationSentence(service.latest)} `}
-      {found.sureness === null ? null : <span className="lo-faint">Due {SURENESS_WORDS[found.sureness]}.</span>}
-    </>
   );
 }
 

@@ -43,4 +43,5 @@ export const SURENESS_WORDS: Readonly<Record<Sureness, string>> = {
   'maker-sheet': 'by the maker’s sheet',
   'date-assumed': 'counted from another or a rough date',
   'general-rule': 'by the general rule, once a year',
+  agreement: 'by the service agreement',
 };

@@ -41,6 +41,8 @@ const WORDS: { readonly [C in ErrorCode]: (data: DataByCode[C]) => string } = {
     `It cannot be taken out as a whole any more, later work hangs on it: ${hangsOn.map(({ what, count }) => `${count} × ${what.replaceAll('_', ' ')}`).join(', ')}. Nothing was changed.`,
   'currency-missing': () => 'An amount needs its currency, for example USD or EUR.',
   'days-out-of-order': ({ earlier, later }) => `“${later}” cannot be before “${earlier}”.`,
+  'agreement-overlaps': ({ fromOn, toOn }) =>
+    `There is an agreement from ${dayWords(fromOn)} ${toOn === null ? 'that nobody has ended' : `to ${dayWords(toOn)}`}. End it the day before, or choose other days.`,
   'granted-more-than-asked': ({ what }) =>
     `More was granted for ${what} than was asked for. Is one of the two mistyped?`,
   'same-owner': () => 'This is the owner already.',

@@ -66,8 +66,8 @@ function Details({ appliance }: { readonly appliance: Appliance }) {
                 'no date can be counted yet'
               ) : (
                 <span key="due">
-                  <DateText day={service.due.on} />, at the latest <DateText day={service.latest.on} />
-                  {service.latest.on < today ? <strong style={{ color: 'var(--lo-ember)' }}> (past)</strong> : null}
+                  <DateText day={service.dueOn} />, at the latest <DateText day={service.latestOn} />
+                  {service.latestOn < today ? <strong style={{ color: 'var(--lo-ember)' }}> (past)</strong> : null}
                 </span>
               ),
             ],
@@ -95,7 +95,7 @@ function Details({ appliance }: { readonly appliance: Appliance }) {
           ]}
         />
       </Panel>
-      <Wanted appliance={appliance} latestOn={service?.latest.on ?? null} />
+      <Wanted appliance={appliance} latestOn={service?.latestOn ?? null} />
     </>
   );
 }

@@ -1,11 +1,7 @@
 /** When an appliance is next due, and why then. */
-import { derivationSentence } from '../../domain/coverage/derivation.ts';
-import type { OutputOf } from '../../electron/contract/index.ts';
-import { SURENESS_WORDS } from '../deadlines/stageWords.ts';
 import { DateText } from '../kit/DateText.tsx';
 import { useOperation } from '../operations/useOperation.ts';
-
-type Due = OutputOf<'service.getDue'>;
+import { WhyDue } from './WhyDue.tsx';
 
 /** `next`: what stands now. `if-done-today`: what stands once this visit is finished. */
 export function ServiceDueWords({
@@ -17,18 +13,18 @@ export function ServiceDueWords({
 }) {
   const found = useOperation('service.getDue', { applianceId });
   if (found.state !== 'ready') return null;
-  const { lastOn, sureness } = found.value;
+  const { lastOn } = found.value;
   const due = of === 'next' ? found.value.next : found.value.ifDoneToday;
   if (due === null) return <>No date on file to count a service from.</>;
   return (
     <>
-      {of === 'next' ? 'Next service' : 'Done today, the next one is'} due <DateText day={due.due.on} weekday />
-      {due.latest.on === due.due.on ? null : (
+      {of === 'next' ? 'Next service' : 'Done today, the next one is'} due <DateText day={due.dueOn} weekday />
+      {due.latestOn === due.dueOn ? null : (
         <>
-          , at the latest <DateText day={due.latest.on} weekday />
+          , at the latest <DateText day={due.latestOn} weekday />
         </>
       )}
-      . <Why due={due} /> {sureness === null ? null : <span className="lo-faint">Due {SURENESS_WORDS[sureness]}.</span>}{' '}
+      . <WhyDue demands={due.demands} />{' '}
       {lastOn === null ? (
         <>No service is on record yet.</>
       ) : (
@@ -38,8 +34,4 @@ export function ServiceDueWords({
       )}
     </>
   );
-}
-
-function Why({ due }: { readonly due: NonNullable<Due['next']> }) {
-  return <span className="lo-faint">{derivationSentence(due.latest.on === due.due.on ? due.due : due.latest)}</span>;
 }

@@ -1,8 +1,6 @@
 /** Lines of what falls due: when and how sure, whom to call, and the step to a booked visit. */
 import { Button, Group } from '@mantine/core';
-import { derivationSentence } from '../../domain/coverage/derivation.ts';
 import type { ServiceDueRow } from '../../electron/contract/dues.ts';
-import { SURENESS_WORDS } from '../deadlines/stageWords.ts';
 import { DateText } from '../kit/DateText.tsx';
 import { ErrorText } from '../kit/ErrorText.tsx';
 import { PlainTable } from '../kit/PlainTable.tsx';
@@ -10,6 +8,7 @@ import { useAppStatus, useHasRole } from '../operations/AppStatus.tsx';
 import { useAct } from '../operations/useAct.ts';
 import { RouteLink } from '../RouteLink.tsx';
 import { goTo } from '../route.ts';
+import { WhyDue } from '../service/WhyDue.tsx';
 import { daysToLatestTone, daysToLatestWords } from './dueWords.ts';
 
 export function ServiceDueTable({ rows }: { readonly rows: readonly ServiceDueRow[] }) {
@@ -62,9 +61,7 @@ function Due({ row }: { readonly row: ServiceDueRow }) {
         </span>
       </div>
       <div className="lo-faint">
-        {row.due === null ? null : derivationSentence(row.due)}
-        {row.latest === null || row.latest.on === row.dueOn ? null : ` Latest: ${derivationSentence(row.latest)}`}{' '}
-        {row.kind === 'service' ? `Due ${SURENESS_WORDS[row.sureness]}.` : 'Common practice in the first year.'}
+        {row.kind === 'service' ? <WhyDue demands={row.demands} /> : 'Common practice in the first year.'}
       </div>
     </>
   );

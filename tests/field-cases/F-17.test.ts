@@ -58,6 +58,7 @@ describe('F-17', () => {
       dates: [{ kind: 'started', on: '2023-11-14', precision: 'day' }],
       registration: { submittedOn: '2023-11-20', confirmedOn: '2023-12-01', number: 'R-1' },
       servicesOn: ['2024-11-10', '2026-11-02'],
+      agreements: [],
       evidence: { isWaterQualityRecorded: false, isInstallerLicensed: false, use: 'home' },
       ownerChanges: [],
       place: { country: 'CA', region: null },

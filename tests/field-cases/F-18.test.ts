@@ -45,6 +45,7 @@ describe('F-18', () => {
       dates,
       registration: { submittedOn: null, confirmedOn: null, number: null },
       servicesOn: [],
+      agreements: [],
       evidence: { isWaterQualityRecorded: false, isInstallerLicensed: false, use: null },
       ownerChanges: [],
       place: { country: 'CA', region: null },

@@ -134,6 +134,7 @@ function factsOf(one: TermCase): CoverFacts {
     dates,
     registration: { submittedOn: one.submitted ?? null, confirmedOn: one.confirmed ?? null, number: null },
     servicesOn: one.services ?? [],
+    agreements: [],
     evidence: {
       isWaterQualityRecorded: one.water ?? true,
       isInstallerLicensed: one.licensed ?? true,

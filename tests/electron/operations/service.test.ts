@@ -92,8 +92,8 @@ describe('a yearly service', () => {
     await demo.must('visits.seal', { visitId: run.visitId, runId: run.runId });
     const after = await demo.must('service.getDue', { applianceId });
     expect(after.lastOn).toBe('2026-03-02');
-    expect(after.next?.due.on).toBe(due.ifDoneToday?.due.on);
-    expect(after.next?.due.on.slice(0, 4)).toBe('2027');
+    expect(after.next?.dueOn).toBe(due.ifDoneToday?.dueOn);
+    expect(after.next?.dueOn.slice(0, 4)).toBe('2027');
 
     const { entries } = await demo.must('history.get', { applianceId });
     expect(entries.find(({ visitId }) => visitId === run.visitId)).toMatchObject({ what: 'service', detail: 'sealed' });
