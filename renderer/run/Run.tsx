@@ -25,7 +25,7 @@ import { IntakeDialog } from './intake/IntakeDialog.tsx';
 import { LeavePanel } from './leave/LeavePanel.tsx';
 import { SidePanel } from './side/SidePanel.tsx';
 import { StepStage } from './stage/StepStage.tsx';
-import { itemAfter, itemBeside, itemToOpen } from './state/itemAfter.ts';
+import { itemAfter, itemBeside, itemToOpen, whereToResume } from './state/itemAfter.ts';
 import { type HowLeft, RunContext, type RunContextValue, type WriteName } from './state/RunContext.ts';
 import { type UnsavedBox, useUnsavedBoxes } from './state/useUnsavedBoxes.ts';
 import { StepRail } from './steps/StepRail.tsx';
@@ -63,7 +63,9 @@ export function Run({
   const isSealed = view.sealedSha256 !== null;
 
   const [isLeaving, setIsLeaving] = useState(stepKey === LEAVING);
-  const [active, setActive] = useState<ItemAddress | null>(() => whereToResume(view, analysis, stepKey));
+  const [active, setActive] = useState<ItemAddress | null>(() =>
+    whereToResume(analysis.progress, stepKey, view.currentStepKey),
+  );
   const unsaved = useUnsavedBoxes(() => draftsLeftOver(runId, analysis.steps));
   const instruments = useInstruments(view.record.instruments, today);
   const [measuredById, chooseMeasuredBy] = useState(signedIn.staffId);
@@ -303,14 +305,4 @@ function useNewestView(asked: RunView): readonly [RunView, (view: RunView) => vo
     show(asked);
   }
   return [asked === seen ? shown : asked, show];
-}
-
-/** The step of the address, else the one last worked in, else wherever work is. */
-function whereToResume(view: RunView, analysis: RunAnalysis, stepKey: string | null): ItemAddress | null {
-  const { progress } = analysis;
-  for (const wanted of [stepKey, view.currentStepKey]) {
-    if (wanted !== null && progress.steps.some((step) => step.stepKey === wanted)) return itemToOpen(progress, wanted);
-  }
-  const first = analysis.steps[0];
-  return progress.nextItem ?? (first === undefined ? null : itemToOpen(progress, first.key));
 }

@@ -2,7 +2,7 @@
 import { existsSync } from 'node:fs';
 import { homedir } from 'node:os';
 import { join } from 'node:path';
-import { type Browser, chromium } from 'playwright-core';
+import { type Browser, chromium, type LaunchOptions } from 'playwright-core';
 
 export const chromiumFlags: readonly string[] = [
   '--disable-gpu',
@@ -30,13 +30,17 @@ export function findChromium(environment: NodeJS.ProcessEnv = process.env): stri
 }
 
 export function launchChromium(): Promise<Browser> {
+  return chromium.launch(chromiumLaunch());
+}
+
+export function chromiumLaunch(): LaunchOptions {
   const isRoot = process.getuid?.() === 0;
-  return chromium.launch({
+  return {
     executablePath: findChromium(),
     headless: true,
     // Chromium's own sandbox refuses to run as root.
     args: [...chromiumFlags, ...(isRoot ? ['--no-sandbox'] : [])],
-  });
+  };
 }
 
 function usualPlaces(platform: NodeJS.Platform, environment: NodeJS.ProcessEnv): readonly string[] {

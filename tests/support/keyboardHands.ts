@@ -29,7 +29,8 @@ export function keyboardHands(page: Page): KeyboardHands {
   let file: string | null = null;
   // Heard from the start: a chooser that opens before anybody listens would stay open.
   page.on('filechooser', (chooser) => {
-    if (file !== null) void chooser.setFiles(file);
+    // A browser killed meanwhile takes no file any more: whoever waits for the photo is told so.
+    if (file !== null) chooser.setFiles(file).catch(() => undefined);
   });
 
   const press = async (key: string) => {

@@ -22,6 +22,21 @@ export function itemToOpen(progress: RunProgress, stepKey: string): ItemAddress 
   return item === undefined ? null : { stepKey, itemKey: item.itemKey };
 }
 
+/** The step that is asked for, else the one last worked in, else wherever work is. */
+export function whereToResume(
+  progress: RunProgress,
+  askedStepKey: string | null,
+  lastStepKey: string | null,
+): ItemAddress | null {
+  const asked = askedStepKey === null ? null : itemToOpen(progress, askedStepKey);
+  if (asked !== null) return asked;
+  const last = progress.steps.find((step) => step.stepKey === lastStepKey);
+  // Stopped between the last answer of a step and the first of the next: nothing is left to do in the one before.
+  const isThrough = last === undefined || last.state === 'done';
+  if (isThrough && progress.nextItem !== null) return progress.nextItem;
+  return itemToOpen(progress, last?.stepKey ?? progress.steps[0]?.stepKey ?? '');
+}
+
 /** One item up or down in reading order, across steps that may be entered. */
 export function itemBeside(progress: RunProgress, from: ItemAddress, by: 1 | -1): ItemAddress | null {
   const items = progress.steps.filter((step) => step.state !== 'locked').flatMap((step) => step.items);

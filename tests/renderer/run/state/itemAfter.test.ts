@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { runProgress } from '../../../../domain/procedure/progress.ts';
 import type { RunRecord } from '../../../../domain/procedure/runRecord.ts';
-import { itemAfter, itemBeside, itemToOpen } from '../../../../renderer/run/state/itemAfter.ts';
+import { itemAfter, itemBeside, itemToOpen, whereToResume } from '../../../../renderer/run/state/itemAfter.ts';
 import { DAY_START, emptyRecord, secondsAfter, withAnswer } from '../../../support/runRecordBuilder.ts';
 import { A_BASIS, anItem, aStep, tinySheet } from '../../../support/tinySheet.ts';
 
@@ -51,6 +51,20 @@ describe('itemToOpen', () => {
     expect(itemToOpen(progressOf(answered('a')), 'one')?.itemKey).toBe('b');
     expect(itemToOpen(progressOf(answered('a', 'b', 'c')), 'one')?.itemKey).toBe('a');
     expect(itemToOpen(progressOf(answered()), 'nowhere')).toBeNull();
+  });
+});
+
+describe('whereToResume', () => {
+  it('is the step that is asked for, else the one last worked in', () => {
+    const progress = progressOf(answered('a'));
+    expect(whereToResume(progress, 'two', 'one')?.itemKey).toBe('d');
+    expect(whereToResume(progress, null, 'two')?.itemKey).toBe('d');
+    expect(whereToResume(progress, 'nowhere', 'one')?.itemKey).toBe('b');
+    expect(whereToResume(progress, null, null)?.itemKey).toBe('b');
+  });
+
+  it('does not go back to the first item of a step that was through when the app was stopped', () => {
+    expect(whereToResume(progressOf(answered('a', 'b', 'c')), null, 'one')?.itemKey).toBe('d');
   });
 });
 
