@@ -8,10 +8,12 @@ import { benchBoard } from './board.bench.ts';
 import { benchDues } from './dues.bench.ts';
 import { benchPacket } from './packet.bench.ts';
 import { benchPlanner } from './planner.bench.ts';
+import { benchStartup } from './startup.bench.ts';
 import { benchStore } from './store.bench.ts';
 import { benchTyping } from './typing.bench.ts';
 
 const BENCHES: Readonly<Record<string, () => Promise<readonly BenchResult[]>>> = {
+  startup: benchStartup,
   store: benchStore,
   dues: benchDues,
   packet: benchPacket,
