@@ -1,6 +1,8 @@
 /** Queries over registrations and the documents issued for them. */
-import { and, asc, desc, eq, isNull, lte, ne } from 'drizzle-orm';
+import type { Database } from 'better-sqlite3';
+import { and, asc, desc, eq, inArray, isNull, ne } from 'drizzle-orm';
 import type { ReadableDb } from './openStore.ts';
+import { rawStatement } from './rawStatement.ts';
 import {
   appliances,
   customers,
@@ -21,11 +23,43 @@ export function findRegistration(db: ReadableDb, applianceId: string): Registrat
   return db.select().from(registrations).where(eq(registrations.applianceId, applianceId)).get();
 }
 
+/** What is not with the maker yet first, each by its last day; without a known day after the others, but not left out. */
+export function listRegistrationPage(
+  raw: Database,
+  page: {
+    readonly openOnly: boolean;
+    readonly followUpBy: string | null;
+    readonly limit: number;
+    readonly after: string | null;
+  },
+): { readonly applianceIds: readonly string[]; readonly next: string | null } {
+  const [rank, dueOn, applianceId] = page.after === null ? [] : page.after.split(' ');
+  const rows = rawStatement(raw, PAGE).all({
+    openOnly: page.openOnly ? 1 : 0,
+    followUpBy: page.followUpBy,
+    limit: page.limit,
+    rank: Number(rank ?? -1),
+    dueOn: dueOn ?? '',
+    applianceId: applianceId ?? '',
+  }) as { readonly rank: number; readonly dueOn: string; readonly applianceId: string }[];
+  const last = rows.length === page.limit ? rows.at(-1) : undefined;
+  return {
+    applianceIds: rows.map((row) => row.applianceId),
+    next: last === undefined ? null : `${last.rank} ${last.dueOn} ${last.applianceId}`,
+  };
+}
+
+const PAGE = `
+  SELECT r.state <> 'recording' AS rank, coalesce(d.due_on, '9999-12-31') AS dueOn, r.appliance_id AS applianceId
+  FROM registrations r
+  LEFT JOIN appliance_dues d ON d.appliance_id = r.appliance_id AND d.kind = 'registration'
+  WHERE (@openOnly = 0 OR r.state <> 'confirmed')
+    AND (@followUpBy IS NULL OR r.follow_up_on <= @followUpBy)
+    AND (r.state <> 'recording', coalesce(d.due_on, '9999-12-31'), r.appliance_id) > (@rank, @dueOn, @applianceId)
+  ORDER BY 1, 2, 3 LIMIT @limit`;
+
 /** Registrations with their appliance, where it stands, and the run they rest on. */
-export function listRegistrations(
-  db: ReadableDb,
-  filter: { readonly openOnly: boolean; readonly applianceId?: string; readonly followUpBy?: string | null },
-) {
+export function listRegistrations(db: ReadableDb, applianceIds: readonly string[]) {
   return db
     .select({
       registration: registrations,
@@ -44,13 +78,7 @@ export function listRegistrations(
     .leftJoin(customers, eq(customers.id, sites.customerId))
     .leftJoin(parties, eq(parties.id, customers.partyId))
     .leftJoin(runs, eq(runs.jobId, registrations.jobId))
-    .where(
-      and(
-        filter.openOnly ? ne(registrations.state, 'confirmed') : undefined,
-        filter.applianceId === undefined ? undefined : eq(registrations.applianceId, filter.applianceId),
-        filter.followUpBy == null ? undefined : lte(registrations.followUpOn, filter.followUpBy),
-      ),
-    )
+    .where(inArray(registrations.applianceId, [...applianceIds]))
     .all();
 }
 

@@ -7,7 +7,6 @@ const UNSEALED_FRESH_MIN = 10;
 
 /** Runs of registrations not yet handed in whose gaps nobody has counted, those with the nearest last day first. */
 export function listUncounted(raw: Database, now: string): readonly string[] {
-  const agedBefore = new Date(Date.parse(now) - UNSEALED_FRESH_MIN * 60_000).toISOString();
   return rawStatement(
     raw,
     `SELECT r.id FROM appliance_dues d JOIN runs r ON r.job_id = d.job_id
@@ -17,7 +16,26 @@ export function listUncounted(raw: Database, now: string): readonly string[] {
      ORDER BY d.due_on`,
   )
     .pluck()
-    .all(agedBefore) as string[];
+    .all(agedBefore(now)) as string[];
+}
+
+/** The same of some appliances; of those without a known last day too. */
+export function listUncountedOf(raw: Database, now: string, applianceIds: readonly string[]): readonly string[] {
+  return rawStatement(
+    raw,
+    `SELECT r.id FROM json_each(?) each
+     JOIN registrations q ON q.appliance_id = each.value AND q.state = 'recording'
+     JOIN runs r ON r.job_id = q.job_id
+     LEFT JOIN registration_gaps g ON g.run_id = r.id
+     WHERE g.run_id IS NULL OR (g.is_sealed = 0 AND g.counted_at < ?)
+     ORDER BY each.key`,
+  )
+    .pluck()
+    .all(JSON.stringify(applianceIds), agedBefore(now)) as string[];
+}
+
+function agedBefore(now: string): string {
+  return new Date(Date.parse(now) - UNSEALED_FRESH_MIN * 60_000).toISOString();
 }
 
 /** A cache: written past the change log, which knows only the truth. */
@@ -32,10 +50,11 @@ export function keepGapCount(
   ).run(row.runId, row.isSealed ? 1 : 0, row.gapCount, row.countedAt);
 }
 
-export function findGapCount(raw: Database, runId: string): number {
+/** null: nobody has counted them. */
+export function findGapCount(raw: Database, runId: string): number | null {
   return (
     (rawStatement(raw, 'SELECT gap_count FROM registration_gaps WHERE run_id = ?').pluck().get(runId) as
       | number
-      | undefined) ?? 0
+      | undefined) ?? null
   );
 }

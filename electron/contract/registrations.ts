@@ -1,6 +1,7 @@
 /** From the sealed record to the maker's confirmation: deadlines, what is missing, the packet's documents. */
 import { z } from 'zod';
 import { COVER_DATES } from '../../domain/procedure/modelSheet.ts';
+import { page } from './customers.ts';
 import { day, id, line, nothing, operation, optionalLine, words } from './operation.ts';
 
 /** The last day and how it came about; every part is data, the sentence is made on the screen. */
@@ -33,7 +34,8 @@ const registrationRow = z.strictObject({
   runId: id.nullable(),
   visitId: id.nullable(),
   followUpOn: day.nullable(),
-  missingCount: z.number().int(),
+  /** null: not counted yet; ask again in a moment. */
+  missingCount: z.number().int().nullable(),
 });
 export type RegistrationRow = z.output<typeof registrationRow>;
 
@@ -54,13 +56,22 @@ export const registrationOperations = {
       openOnly: z.boolean().default(true),
       /** Only those the office has to follow up on this day or before. */
       followUpBy: day.nullable().default(null),
+      limit: page.limit,
+      after: z.string().max(120).nullable().default(null),
     }),
-    output: z.array(registrationRow),
+    /** What is not with the maker yet first, each by its last day. */
+    output: z.strictObject({
+      rows: z.array(registrationRow),
+      next: z.string().nullable(),
+      /** Packets of this page whose gaps are still being counted. */
+      uncounted: z.number().int(),
+    }),
   }),
   'registrations.get': operation({
     access: 'signed-in',
     input: z.strictObject({ applianceId: id }),
     output: registrationRow.extend({
+      missingCount: z.number().int(),
       gaps: z.array(packetGap),
       ownerConsentOn: day.nullable(),
       submittedOn: day.nullable(),

@@ -5,7 +5,7 @@ import type { ReadableDb } from '../../db/openStore.ts';
 import { findRegistration, listIssuedDocuments, type RegistrationRecord } from '../../db/registrations.ts';
 import { registrations } from '../../db/schema/index.ts';
 import { fail, type Handlers, notFound } from './handler.ts';
-import { listRegistrationRows, readRegistrationRows } from './registrationRows.ts';
+import { listRegistrationRows, readRegistration } from './registrationRows.ts';
 
 export const registrationHandlers: Handlers<
   'registrations.list' | 'registrations.get' | 'registrations.decide' | 'registrations.submit' | 'registrations.confirm'
@@ -14,7 +14,7 @@ export const registrationHandlers: Handlers<
 
   'registrations.get': (input, context) => {
     const record = requireRegistration(context.db, input.applianceId);
-    const [row] = readRegistrationRows(context.db, context.now, { openOnly: false, applianceId: input.applianceId });
+    const row = readRegistration(context, input.applianceId);
     if (row === undefined) return notFound('registrations', input.applianceId);
     return {
       ...row,
@@ -52,7 +52,7 @@ export const registrationHandlers: Handlers<
 
   'registrations.submit': (input, context) => {
     const record = requireRegistration(context.db, input.applianceId);
-    const [row] = readRegistrationRows(context.db, context.now, { openOnly: false, applianceId: input.applianceId });
+    const row = readRegistration(context, input.applianceId);
     const hasPacket =
       row?.runId != null &&
       listIssuedDocuments(context.db, row.runId).some((one) => one.kind === 'packet-pdf' && !one.isDraft);

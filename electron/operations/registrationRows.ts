@@ -1,19 +1,21 @@
 /** Registrations as lists show them: the deadline and the state are derived each time. */
-import { listApplianceDates } from '../../db/appliances.ts';
+import { readDueFacts } from '../../db/dues/readDueFacts.ts';
 import { findGapCount } from '../../db/dues/registrationGaps.ts';
-import type { ReadableDb } from '../../db/openStore.ts';
-import { findLastVisitOfJob, findRegistration, listRegistrations } from '../../db/registrations.ts';
+import {
+  findLastVisitOfJob,
+  findRegistration,
+  listRegistrationPage,
+  listRegistrations,
+} from '../../db/registrations.ts';
 import { registrations } from '../../db/schema/index.ts';
-import { findNewestRevision } from '../../db/sheets.ts';
 import type { StoreWriter } from '../../db/storeWriter.ts';
-import type { KnownDate } from '../../domain/coverage/dateOrder.ts';
+import { dayAt } from '../../domain/coverage/dayAt.ts';
 import { registrationDeadline } from '../../domain/coverage/registrationDeadline.ts';
-import type { ModelSheet } from '../../domain/procedure/modelSheet.ts';
+import type { OutputOf, ParsedInputOf } from '../contract/index.ts';
 import type { PacketGap, RegistrationRow } from '../contract/registrations.ts';
-import { countGaps } from './countGaps.ts';
+import { countGapsOf, PAGE_BUDGET_MS } from './countGaps.ts';
 import type { HandlerContext } from './handler.ts';
 import { listPacketGaps } from './packetInput.ts';
-import { dayIn } from './today.ts';
 
 /** The office registers unless somebody decides otherwise. */
 export function ensureRegistration(writer: StoreWriter, applianceId: string, jobId: string): void {
@@ -21,41 +23,49 @@ export function ensureRegistration(writer: StoreWriter, applianceId: string, job
   writer.insert(registrations, { applianceId, jobId, state: 'recording', by: 'office' });
 }
 
-export type RegistrationWithGaps = RegistrationRow & { readonly gaps: readonly PacketGap[] };
+export type RegistrationWithGaps = RegistrationRow & {
+  readonly gaps: readonly PacketGap[];
+  readonly missingCount: number;
+};
 
-type ListFilter = { readonly openOnly: boolean; readonly applianceId?: string; readonly followUpBy?: string | null };
-
-export function readRegistrationRows(db: ReadableDb, now: string, filter: ListFilter): RegistrationWithGaps[] {
-  return rowsOf(db, now, filter, (runId) => listPacketGaps(db, runId, now));
+export function readRegistration(context: HandlerContext, applianceId: string): RegistrationWithGaps | undefined {
+  const [row] = rowsOf(context, [applianceId], (runId) => listPacketGaps(context.db, runId, context.now));
+  return row === undefined ? undefined : { ...row, gaps: row.gaps ?? [], missingCount: row.gaps?.length ?? 0 };
 }
 
-/** For lists: how many gaps, counted once and kept until something they rest on changes. */
+/** A page: gaps are counted for its lines alone, as long as a page may take; the rest is there when it is asked again. */
 export function listRegistrationRows(
   context: HandlerContext,
-  filter: Pick<ListFilter, 'openOnly' | 'followUpBy'>,
-): RegistrationRow[] {
-  countGaps(context, Number.POSITIVE_INFINITY);
+  input: ParsedInputOf<'registrations.list'>,
+): OutputOf<'registrations.list'> {
   const { raw } = context.store;
-  return rowsOf(context.db, context.now, filter, (runId) => ({ length: findGapCount(raw, runId) })).map(
-    ({ gaps: _gaps, ...row }) => row,
-  );
+  const { applianceIds, next } = listRegistrationPage(raw, input);
+  const uncounted = countGapsOf(context, PAGE_BUDGET_MS, applianceIds);
+  const rows = rowsOf(context, applianceIds, (runId) => {
+    const count = findGapCount(raw, runId);
+    return count === null ? null : { length: count };
+  });
+  return { rows: rows.map(({ gaps, ...row }) => ({ ...row, missingCount: gaps?.length ?? null })), next, uncounted };
 }
 
+/** In the order of the ids. `gapsOf`: null where nobody has counted them. */
 function rowsOf<G extends { readonly length: number }>(
-  db: ReadableDb,
-  now: string,
-  filter: ListFilter,
-  gapsOf: (runId: string) => G,
-): (RegistrationRow & { readonly gaps: G | readonly never[] })[] {
-  return listRegistrations(db, filter)
-    .map((row) => {
-      const sheet = row.appliance.sheetId === null ? undefined : findNewestRevision(db, row.appliance.sheetId);
-      // What was handed in already is not asked for again.
-      const isOpen = row.registration.state === 'recording';
-      const gaps = row.runId === null || !isOpen ? [] : gapsOf(row.runId);
-      const isReady = isOpen && row.sealedAt !== null && gaps.length === 0;
-      return {
-        applianceId: row.appliance.id,
+  context: HandlerContext,
+  applianceIds: readonly string[],
+  gapsOf: (runId: string) => G | null,
+): (Omit<RegistrationRow, 'missingCount'> & { readonly gaps: G | readonly never[] | null })[] {
+  const { db, now } = context;
+  const byAppliance = new Map(listRegistrations(db, applianceIds).map((row) => [row.appliance.id, row]));
+  return readDueFacts(context.store.raw, applianceIds, now).flatMap(({ applianceId, facts, timeZone }) => {
+    const row = byAppliance.get(applianceId);
+    if (row === undefined) return [];
+    // What was handed in already is not asked for again.
+    const isOpen = row.registration.state === 'recording';
+    const gaps = row.runId === null || !isOpen ? [] : gapsOf(row.runId);
+    const isReady = isOpen && row.sealedAt !== null && gaps?.length === 0;
+    return [
+      {
+        applianceId,
         registrationId: row.registration.id,
         serial: row.appliance.serial,
         maker: row.appliance.maker,
@@ -65,20 +75,12 @@ function rowsOf<G extends { readonly length: number }>(
         city: row.city,
         state: isReady ? ('ready' as const) : (row.registration.state as RegistrationRow['state']),
         by: row.registration.by as RegistrationRow['by'],
-        deadline: registrationDeadline({
-          cover: (sheet?.body as ModelSheet | undefined)?.cover ?? null,
-          dates: listApplianceDates(db, row.appliance.id) as readonly KnownDate[],
-          today: dayIn(row.timeZone ?? 'UTC', now),
-        }),
+        deadline: registrationDeadline({ ...facts, today: dayAt(timeZone, now) }),
         runId: row.runId,
         visitId: row.registration.jobId === null ? null : (findLastVisitOfJob(db, row.registration.jobId)?.id ?? null),
         followUpOn: row.registration.followUpOn,
-        missingCount: gaps.length,
         gaps,
-      };
-    })
-    .sort(
-      (a, b) =>
-        (a.deadline?.dueOn ?? '9999').localeCompare(b.deadline?.dueOn ?? '9999') || a.serial.localeCompare(b.serial),
-    );
+      },
+    ];
+  });
 }

@@ -1,14 +1,16 @@
 /** What has to be registered, by days left: narrowed by state, technician, maker and week, each line with what it lacks. */
 import { NativeSelect } from '@mantine/core';
-import { useEffect, useState } from 'react';
+import { useState } from 'react';
 import type { OutputOf } from '../../electron/contract/index.ts';
 import { Answer } from '../kit/Answer.tsx';
+import { Counting } from '../kit/Counting.tsx';
 import { EmptyState } from '../kit/EmptyState.tsx';
 import { PageTurner } from '../kit/PageTurner.tsx';
 import { Screen } from '../kit/Screen.tsx';
 import { keyOf, optionsOf } from '../kit/tradeWords.ts';
 import { useKept } from '../kit/useKept.ts';
 import { useAppStatus } from '../operations/AppStatus.tsx';
+import { useAskAgain } from '../operations/useAskAgain.ts';
 import { useOperation } from '../operations/useOperation.ts';
 import { usePages } from '../operations/usePages.ts';
 import { ChosenPackets } from './ChosenPackets.tsx';
@@ -68,16 +70,10 @@ function Deadlines({ filter }: { readonly filter: DeadlineFilter }) {
   const [chosen, setChosen] = useState<ReadonlySet<string>>(new Set());
   const pages = usePages(JSON.stringify(filter));
   const found = useOperation('deadlines.list', { ...filter, after: pages.after });
-  const { askAgain } = found;
-  const uncounted = found.state === 'ready' ? found.value.uncounted : 0;
-  useEffect(() => {
-    if (uncounted === 0) return;
-    const timer = setTimeout(askAgain, ASK_AGAIN_MS);
-    return () => clearTimeout(timer);
-  });
+  useAskAgain(found, found.state === 'ready' && found.value.uncounted > 0);
   return (
     <Answer of={found}>
-      {({ rows, next }) => (
+      {({ rows, next, uncounted }) => (
         <>
           {rows.length === 0 ? (
             <EmptyState
@@ -92,19 +88,13 @@ function Deadlines({ filter }: { readonly filter: DeadlineFilter }) {
               <DeadlineTable rows={rows} chosen={chosen} onChoose={setChosen} />
             </>
           )}
-          {uncounted > 0 ? (
-            <p className="lo-faint" role="status">
-              Counting what is missing in {uncounted} more …
-            </p>
-          ) : null}
+          <Counting uncounted={uncounted} />
           <PageTurner pages={pages} next={next} />
         </>
       )}
     </Answer>
   );
 }
-
-const ASK_AGAIN_MS = 400;
 
 type Counts = OutputOf<'deadlines.get'>;
 

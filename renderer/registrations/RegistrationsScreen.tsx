@@ -1,13 +1,17 @@
-/** Registrations by days left: nothing may slip past its last day. */
+/** Registrations a page at a time, by days left: nothing may slip past its last day. */
 import { Switch } from '@mantine/core';
 import type { RegistrationRow } from '../../electron/contract/registrations.ts';
 import { Answer } from '../kit/Answer.tsx';
+import { Counting } from '../kit/Counting.tsx';
 import { DateText } from '../kit/DateText.tsx';
 import { EmptyState } from '../kit/EmptyState.tsx';
+import { PageTurner } from '../kit/PageTurner.tsx';
 import { PlainTable } from '../kit/PlainTable.tsx';
 import { Screen } from '../kit/Screen.tsx';
 import { useKept } from '../kit/useKept.ts';
+import { useAskAgain } from '../operations/useAskAgain.ts';
 import { useOperation } from '../operations/useOperation.ts';
+import { usePages } from '../operations/usePages.ts';
 import { RouteLink } from '../RouteLink.tsx';
 import { DaysLeft } from './DaysLeft.tsx';
 import { deadlineWords } from './deadlineWords.ts';
@@ -16,7 +20,9 @@ import { BY_WORDS, STATE_WORDS } from './registrationWords.ts';
 export function RegistrationsScreen() {
   const [shown, setShown] = useKept('registrations.shown', 'open');
   const openOnly = shown === 'open';
-  const found = useOperation('registrations.list', { openOnly });
+  const pages = usePages(shown);
+  const found = useOperation('registrations.list', { openOnly, after: pages.after });
+  useAskAgain(found, found.state === 'ready' && found.value.uncounted > 0);
   return (
     <Screen
       title="Registrations"
@@ -30,14 +36,18 @@ export function RegistrationsScreen() {
       }
     >
       <Answer of={found}>
-        {(rows) =>
-          rows.length === 0 ? (
+        {({ rows, next, uncounted }) =>
+          rows.length === 0 && pages.isFirst ? (
             <EmptyState title={openOnly ? 'Nothing open' : 'No registration yet'}>
               A registration appears here as soon as a startup has begun, with the last day the maker’s sheet gives it.
               It stays until the maker has confirmed it.
             </EmptyState>
           ) : (
-            <RegistrationTable rows={rows.toSorted(byDaysLeft)} />
+            <>
+              <RegistrationTable rows={rows} />
+              <Counting uncounted={uncounted} />
+              <PageTurner pages={pages} next={next} />
+            </>
           )
         }
       </Answer>
@@ -74,7 +84,9 @@ export function RegistrationTable({ rows }: { readonly rows: readonly Registrati
           cell: (row) => (
             <>
               {STATE_WORDS[row.state]}
-              {row.missingCount > 0 ? <div>{row.missingCount} things missing</div> : null}
+              {row.missingCount === null || row.missingCount === 0 ? null : (
+                <div>{row.missingCount === 1 ? '1 thing missing' : `${row.missingCount} things missing`}</div>
+              )}
             </>
           ),
         },
@@ -108,10 +120,4 @@ export function RegistrationTable({ rows }: { readonly rows: readonly Registrati
 /** Once it is with the maker no day of ours runs out any more. */
 function isToSubmit({ state }: RegistrationRow): boolean {
   return state === 'recording' || state === 'ready';
-}
-
-/** What we still have to submit first; those without a known day after the others, but not hidden. */
-function byDaysLeft(a: RegistrationRow, b: RegistrationRow): number {
-  if (isToSubmit(a) !== isToSubmit(b)) return isToSubmit(a) ? -1 : 1;
-  return (a.deadline?.daysLeft ?? Number.MAX_SAFE_INTEGER) - (b.deadline?.daysLeft ?? Number.MAX_SAFE_INTEGER);
 }

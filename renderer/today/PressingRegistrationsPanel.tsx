@@ -17,7 +17,7 @@ const SHOWN = 10;
 export function PressingRegistrationsPanel() {
   const { today } = useAppStatus();
   const pressing = useOperation('deadlines.list', { show: 'pressing', limit: SHOWN });
-  const followUps = useOperation('registrations.list', { openOnly: true, followUpBy: today });
+  const followUps = useOperation('registrations.list', { openOnly: true, followUpBy: today, limit: SHOWN });
   return (
     <Panel
       title="Registrations that press"
@@ -46,11 +46,16 @@ export function PressingRegistrationsPanel() {
         }
       </Answer>
       <Answer of={followUps}>
-        {(rows) =>
+        {({ rows, next }) =>
           rows.length === 0 ? null : (
             <>
               <h3>To follow up</h3>
               <RegistrationTable rows={rows} />
+              {next === null ? null : (
+                <p className="lo-faint" style={{ margin: 0 }}>
+                  More of them are among the registrations.
+                </p>
+              )}
             </>
           )
         }

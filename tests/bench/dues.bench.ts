@@ -113,6 +113,8 @@ async function lists(test: TestCore, raw: Database.Database): Promise<readonly B
     ['services due', () => test.must('serviceDue.list', { limit: 50 })],
     ['rounds', () => test.must('serviceDue.get', {})],
     ['reminders', () => test.must('reminders.list', { limit: 50 })],
+    ['registrations', () => test.must('registrations.list', { limit: 50 })],
+    ['registrations, confirmed ones too', () => test.must('registrations.list', { openOnly: false, limit: 50 })],
   ] as const;
   const results: BenchResult[] = [];
   for (const [name, ask] of askings) {

@@ -20,7 +20,7 @@ export async function importMakersSheets(test: TestCore): Promise<void> {
   }
 }
 
-/** Most are registered and serviced; one in fifty has a registration still open. */
+/** Most are registered and serviced; one in fifty has a registration still open, its run begun. */
 export function fillAppliances(raw: Database, count: number): void {
   const staffId = raw.prepare('SELECT id FROM staff LIMIT 1').pluck().get() as string;
   const insert = (table: string, columns: string): ((...values: unknown[]) => void) => {
@@ -41,6 +41,8 @@ export function fillAppliances(raw: Database, count: number): void {
   const job = insert('jobs', 'id,kind,appliance_id,opened_at,closed_at,is_chargeable');
   const visit = insert('visits', 'id,site_id,state,planned_on,duration_min,outcome');
   const visitJob = insert('visit_jobs', 'id,visit_id,job_id');
+  const run = insert('runs', 'id,job_id,sheet_revision_id,fuel,started_at');
+  const revisionId = raw.prepare('SELECT id FROM sheet_revisions LIMIT 1').pluck().get() as string;
   const crew = insert('visit_crew', 'id,visit_id,staff_id,role');
   raw.transaction(() => {
     for (let index = 0; index < count; index += 1) {
@@ -88,6 +90,7 @@ export function fillAppliances(raw: Database, count: number): void {
         isOpen ? null : startedOn,
         isOpen ? null : startedOn,
       );
+      if (isOpen) run(id(16), id(6), revisionId, 'natural-gas', `${startedOn}T08:00:00.000Z`);
       if (index % 2 === 1) continue;
       const servicedOn = dayNumber((index % 3300) + 370);
       job(id(11), 'service', id(2), `${servicedOn}T08:00:00.000Z`, `${servicedOn}T10:00:00.000Z`, 1);

@@ -72,7 +72,7 @@ describe('what falls due', () => {
     expect(found.rows).toMatchObject([{ stage: 'recording', technicianName: 'Tobias Reyle' }]);
     const counted = await countUntilDone(test);
     const list = await test.must('registrations.list', {});
-    expect(counted).toBe(list[0]?.missingCount);
+    expect(counted).toBe(list.rows[0]?.missingCount);
     const { gaps } = await test.must('registrations.get', { applianceId: office.applianceId });
     expect(counted).toBe(gaps.length);
     expect((await test.must('deadlines.list', { show: 'ready' })).rows).toEqual([]);
