@@ -1,33 +1,62 @@
 /** Matches photos to the steps of a run by when they were taken. */
 import { findAttachment } from '../../db/attachments.ts';
+import { findCompany } from '../../db/people.ts';
 import { matchPhotos } from '../../domain/photos/matchPhotos.ts';
+import { readPhotoFacts } from '../../domain/photos/readPhotoFacts.ts';
+import { zoneDoubtS } from '../../domain/photos/zoneDoubt.ts';
+import type { RunRecord } from '../../domain/procedure/runRecord.ts';
 import { type Handlers, notFound } from './handler.ts';
 import { readRunState, stepsOf } from './runState.ts';
 
 export const photoHandlers: Handlers<'photos.match'> = {
   'photos.match': (input, context) => {
     const state = readRunState(context.db, input.runId, input.visitId, context.now);
-    const rows = input.attachmentIds.map(
-      (attachmentId) => findAttachment(context.db, attachmentId) ?? notFound('attachments', attachmentId),
+    const firmZone = findCompany(context.db)?.timeZone ?? 'UTC';
+    const photos = input.attachmentIds.map((attachmentId) => {
+      const row = findAttachment(context.db, attachmentId) ?? notFound('attachments', attachmentId);
+      const bytes = row.exifAt === null ? null : context.services.attachments.get(row.sha256);
+      // The zone is no part of what is stored: the original still says it, or does not.
+      const readIn = bytes !== null && readPhotoFacts(bytes).offset === null ? firmZone : null;
+      const doubtS =
+        readIn === null || row.takenAt === null
+          ? 0
+          : zoneDoubtS({
+              takenAt: row.takenAt,
+              readIn,
+              siteZone: state.record.site.timeZone,
+              fileAt: input.fileTimes[attachmentId] ?? null,
+            });
+      return { row, readIn, doubtS };
+    });
+    const steps = stepsOf(state);
+    const asked = new Set(
+      state.progress.steps.flatMap(({ items }) =>
+        items.filter((item) => item.state !== 'waiting').map((item) => item.itemKey),
+      ),
     );
-    const { answers, readings, photos } = state.record;
+    const taken = new Set(state.record.photos.map(({ itemKey }) => itemKey));
     const matched = matchPhotos({
-      photos: rows.map((row) => ({ photoId: row.id, takenAt: row.takenAt })),
-      steps: stepsOf(state),
-      marks: [
-        ...answers.map(({ stepKey, at }) => ({ stepKey, at })),
-        ...readings.map(({ stepKey, measuredAt }) => ({ stepKey, at: measuredAt })),
-      ],
-      takenItemKeys: new Set(photos.map(({ itemKey }) => itemKey)),
+      photos: photos.map(({ row, doubtS }) => ({ photoId: row.id, takenAt: row.takenAt, isDoubted: doubtS !== 0 })),
+      places: steps.flatMap((step) =>
+        step.items.flatMap((item) =>
+          item.kind === 'photo' && asked.has(item.key) && !taken.has(item.key)
+            ? [{ stepKey: step.key, itemKey: item.key }]
+            : [],
+        ),
+      ),
+      stepKeys: steps.map(({ key }) => key),
+      marks: marksOf(state.record),
       visit: { startedAt: state.run.startedAt, endedAt: context.now },
     });
-    return rows.map((row, index) => {
+    return photos.map(({ row, readIn, doubtS }, index) => {
       const { place = null, when = 'unknown', awayS = 0 } = matched[index] ?? {};
       return {
         attachmentId: row.id,
         fileName: row.fileName,
         takenAt: row.takenAt,
         isFromCamera: row.exifAt !== null,
+        readIn,
+        doubtS,
         place,
         when,
         awayS,
@@ -35,3 +64,10 @@ export const photoHandlers: Handlers<'photos.match'> = {
     });
   },
 };
+
+function marksOf({ answers, readings }: Pick<RunRecord, 'answers' | 'readings'>) {
+  return [
+    ...answers.map(({ stepKey, at }) => ({ stepKey, at })),
+    ...readings.map(({ stepKey, measuredAt }) => ({ stepKey, at: measuredAt })),
+  ];
+}

@@ -1,6 +1,6 @@
 /** Photos from a camera in one go: taken in as they are, matched to the run by the time they were taken, put in place once looked at. */
-import { Button, NativeSelect, Stack } from '@mantine/core';
-import { useRef, useState } from 'react';
+import { Button, Group, NativeSelect, Stack } from '@mantine/core';
+import { useEffect, useRef, useState } from 'react';
 import { stepListOf, stepsOfList } from '../../domain/procedure/stepListOf.ts';
 import type { OutputOf } from '../../electron/contract/index.ts';
 import type { RunView } from '../../electron/contract/visits.ts';
@@ -16,7 +16,10 @@ import { useOperation } from '../operations/useOperation.ts';
 import { RouteLink } from '../RouteLink.tsx';
 import { Thumbnail } from '../run/items/Thumbnail.tsx';
 import { putPhoto } from '../run/items/takePhotos.ts';
-import { awayWords } from './awayWords.ts';
+import { useUnsaved } from '../shell/LeaveGuard.tsx';
+import { ClockNotes } from './ClockNotes.tsx';
+import { clockWords } from './clockWords.ts';
+import './photos.css';
 
 export function PhotosScreen({ visitId, runId }: { readonly visitId: string; readonly runId: string }) {
   const found = useOperation('visits.getRun', { visitId, runId });
@@ -46,23 +49,40 @@ function Photos({ view }: { readonly view: RunView }) {
   const [rows, setRows] = useState<readonly Row[]>([]);
   const [refused, setRefused] = useState<readonly string[]>([]);
   const [isBusy, setIsBusy] = useState(false);
-  const places = stepsOfList(view.sheet, stepListOf(view.record.kind, view.sheet)).flatMap((step) =>
-    step.items.flatMap((item) =>
-      item.kind === 'photo' ? [{ value: `${step.key} ${item.key}`, label: `${step.title}: ${item.label}` }] : [],
-    ),
-  );
+  const [inPlace, setInPlace] = useState(0);
+  const list = useRef<HTMLUListElement>(null);
+  const done = useRef<HTMLParagraphElement>(null);
+  const places = stepsOfList(view.sheet, stepListOf(view.record.kind, view.sheet)).flatMap((step) => {
+    const items = step.items.flatMap((item) =>
+      item.kind === 'photo' ? [{ value: `${step.key} ${item.key}`, label: item.label }] : [],
+    );
+    return items.length === 0 ? [] : [{ group: step.title, items }];
+  });
+  useUnsaved(rows.length === 0 ? null : 'The photos are stored, but not put in place yet.');
+  useEffect(() => {
+    if (rows.length > 0) list.current?.querySelector('select')?.focus();
+  }, [rows.length]);
+  useEffect(() => {
+    if (inPlace > 0) done.current?.focus();
+  }, [inPlace]);
 
   const take = async (files: readonly File[]) => {
     setIsBusy(true);
     const problems: string[] = [];
-    const taken: string[] = [];
+    const taken: { readonly attachmentId: string; readonly fileAt: string }[] = [];
     for (const file of files) {
       const outcome = await putPhoto(file, core.putFile);
-      if (outcome.ok) taken.push(outcome.attachmentId);
+      if (outcome.ok)
+        taken.push({ attachmentId: outcome.attachmentId, fileAt: new Date(file.lastModified).toISOString() });
       else problems.push(`${outcome.fileName}: ${outcome.why}`);
     }
     if (taken.length > 0) {
-      const reply = await match.act({ visitId, runId, attachmentIds: taken });
+      const reply = await match.act({
+        visitId,
+        runId,
+        attachmentIds: taken.map(({ attachmentId }) => attachmentId),
+        fileTimes: Object.fromEntries(taken.map(({ attachmentId, fileAt }) => [attachmentId, fileAt])),
+      });
       if (reply.ok) setRows((before) => [...before, ...reply.value.map(asRow)]);
       else problems.push(errorWords(reply.error));
     }
@@ -81,6 +101,7 @@ function Photos({ view }: { readonly view: RunView }) {
       if (problem !== null) problems.push(`${row.fileName}: ${problem}`);
     }
     setRows(left);
+    setInPlace(rows.length - left.length);
     setRefused(problems);
     setIsBusy(false);
   };
@@ -94,7 +115,6 @@ function Photos({ view }: { readonly view: RunView }) {
     return reply.ok ? null : errorWords(reply.error);
   };
 
-  const outside = rows.filter(({ when }) => when === 'outside');
   return (
     <Stack gap="md">
       <p style={{ margin: 0 }}>
@@ -127,45 +147,51 @@ function Photos({ view }: { readonly view: RunView }) {
           </ul>
         </Note>
       )}
-      {outside.length === 0 ? null : (
-        <Note tone="caution" title="The camera’s clock does not fit this visit" isSpoken>
-          By its own clock {outside.length === 1 ? 'one picture was' : `${outside.length} pictures were`} taken{' '}
-          {awayWords(outside[0]?.awayS ?? 0)}. They are matched by their order only: look at each before it is put in
-          place.
-        </Note>
+      <ClockNotes rows={rows} />
+      {inPlace === 0 ? null : (
+        <p ref={done} tabIndex={-1} className="photos-done" role="status">
+          {inPlace === 1 ? 'One photo is' : `${inPlace} photos are`} in place.{' '}
+          <RouteLink to="run" params={{ visitId, runId }}>
+            Back to the run
+          </RouteLink>
+        </p>
       )}
       {rows.length === 0 ? null : (
         <Panel title="Which is which">
           <Stack gap="md">
-            {rows.map((row) => (
-              <div key={row.attachmentId} className="lo-line-fields">
-                <Thumbnail attachmentId={row.attachmentId} label={row.fileName} />
-                <p style={{ margin: 0 }}>
-                  {row.takenAt === null ? 'time unknown' : instantWords(row.takenAt, view.record.site.timeZone)}
-                  <br />
-                  <span className="lo-faint">
-                    {row.isFromCamera ? 'by the camera’s clock' : 'the file’s own date'}
-                    {row.when === 'outside' ? `; ${awayWords(row.awayS)}` : ''}
-                  </span>
-                </p>
-                <NativeSelect
-                  label={`${row.fileName} is`}
-                  value={row.chosen}
-                  data={[{ value: '', label: 'none of these' }, ...places]}
-                  onChange={(event) => {
-                    const chosen = event.currentTarget.value;
-                    setRows((before) =>
-                      before.map((one) => (one.attachmentId === row.attachmentId ? { ...one, chosen } : one)),
-                    );
-                  }}
-                />
-              </div>
-            ))}
-            <div>
+            <ul ref={list} className="photos-rows">
+              {rows.map((row) => (
+                <li key={row.attachmentId} data-doubtful={row.when !== 'during'}>
+                  <Thumbnail attachmentId={row.attachmentId} label={row.fileName} />
+                  <div>
+                    <NativeSelect
+                      label={`${row.fileName} is`}
+                      value={row.chosen}
+                      data={[{ value: '', label: 'none of these' }, ...places]}
+                      onChange={(event) => {
+                        const chosen = event.currentTarget.value;
+                        setRows((before) =>
+                          before.map((one) => (one.attachmentId === row.attachmentId ? { ...one, chosen } : one)),
+                        );
+                      }}
+                    />
+                    <p>
+                      {row.takenAt === null ? 'Time unknown' : instantWords(row.takenAt, view.record.site.timeZone)}
+                      <br />
+                      <span className="lo-faint">{clockWords(row)}</span>
+                    </p>
+                  </div>
+                </li>
+              ))}
+            </ul>
+            <Group gap="sm">
               <Button loading={isBusy} onClick={() => void put()}>
                 Put them in place
               </Button>
-            </div>
+              <Button variant="default" onClick={() => setRows([])}>
+                Leave the rest out
+              </Button>
+            </Group>
           </Stack>
         </Panel>
       )}

@@ -2,8 +2,11 @@
 import { durationWords } from '../form/readTime.ts';
 
 export function awayWords(awayS: number): string {
-  const minutes = Math.round(Math.abs(awayS) / 60);
+  return awayS < 0 ? `${lengthWords(awayS)} before the visit began` : `${lengthWords(awayS)} after now`;
+}
+
+export function lengthWords(seconds: number): string {
+  const minutes = Math.round(Math.abs(seconds) / 60);
   const days = Math.floor(minutes / 1440);
-  const length = days > 1 ? `${days} days` : durationWords(minutes);
-  return awayS < 0 ? `${length} before the visit began` : `${length} after now`;
+  return days > 1 ? `${days} days` : durationWords(minutes);
 }

@@ -1,5 +1,5 @@
 /** Large keys for fingers and gloves: they type into the number box that has the keyboard, as the keyboard would. */
-import { useState } from 'react';
+import { useEffect, useRef, useState } from 'react';
 import { KeyHint } from '../../kit/KeyHint.tsx';
 import { editBox } from '../focus/typeInto.ts';
 
@@ -13,12 +13,22 @@ const MEMORY = 'lightoff.number-pad';
 
 export function NumberPad() {
   const [isShown, setIsShown] = useState(wantsPad);
+  const place = useRef<HTMLDivElement>(null);
+  const [wasAsked, setWasAsked] = useState(false);
   const toggle = () => {
     localStorage.setItem(MEMORY, isShown ? 'no' : 'yes');
     setIsShown(!isShown);
+    setWasAsked(true);
   };
+  // The button stands at the end of the card: the box it types into comes back into view.
+  useEffect(() => {
+    if (!wasAsked || !isShown) return;
+    const card = place.current?.closest('[data-card]') ?? null;
+    card?.scrollIntoView({ block: 'start' });
+    firstBox(card)?.focus({ preventScroll: true });
+  }, [wasAsked, isShown]);
   return (
-    <div>
+    <div ref={place} className="run-pad-place">
       <button type="button" className="run-quiet-button" aria-expanded={isShown} onClick={toggle}>
         {isShown ? 'Hide the number pad' : 'Number pad'}
       </button>
@@ -29,6 +39,7 @@ export function NumberPad() {
               key={key}
               type="button"
               className="run-pad-key"
+              data-key={key}
               data-wide={key === 'Enter' || undefined}
               aria-label={key === '⌫' ? 'Erase the last' : key === '−' ? 'Minus' : undefined}
               tabIndex={-1}

@@ -3,11 +3,12 @@ import { useEffect, useId, useRef } from 'react';
 import type { RecordedReading } from '../../../domain/procedure/runRecord.ts';
 import type { QuantityKey } from '../../../domain/quantity/quantities.ts';
 import { KeyHint } from '../../kit/KeyHint.tsx';
-import { useAppStatus } from '../../operations/AppStatus.tsx';
 import { isAltKey } from '../focus/isAltKey.ts';
-import { instrumentChoices, isOutOfDate } from '../instruments/instrumentChoices.ts';
+import { worthNaming } from '../instruments/instrumentChoices.ts';
 import { instrumentKindFor } from '../instruments/instrumentKindFor.ts';
 import { useRun } from '../state/RunContext.ts';
+import { InstrumentPick } from './InstrumentPick.tsx';
+import { nextToMeasure } from './nextToMeasure.ts';
 
 export function WhoAndWith({
   quantity,
@@ -20,9 +21,7 @@ export function WhoAndWith({
   readonly onChanged?: () => void;
 }) {
   const { view, instruments, measuredById, chooseMeasuredBy } = useRun();
-  const { today } = useAppStatus();
   const kind = instrumentKindFor(quantity);
-  const withId = useId();
   const byId = useId();
   const inHand = instruments.inHand(kind);
   const instrumentId = stored === null ? (inHand.state === 'chosen' ? inHand.instrumentId : null) : stored.instrumentId;
@@ -31,18 +30,18 @@ export function WhoAndWith({
     chooseMeasuredBy(staffId);
     onChanged?.();
   };
-  const latest = useRef({ readBy, choosePerson, people: view.people });
+  const latest = useRef({ readBy, choosePerson, view });
   useEffect(() => {
-    latest.current = { readBy, choosePerson, people: view.people };
+    latest.current = { readBy, choosePerson, view };
   });
   // Heard wherever the keyboard is in the run: the one with the instrument calls out, the one at the laptop types on.
   useEffect(() => {
     const onKey = (event: KeyboardEvent) => {
       if (!isAltKey(event, 'M')) return;
       event.preventDefault();
-      const { readBy: before, choosePerson: choose, people } = latest.current;
-      const next = people[(people.findIndex(({ staffId }) => staffId === before) + 1) % people.length];
-      if (next !== undefined) choose(next.staffId);
+      const { readBy: before, choosePerson: choose, view: shown } = latest.current;
+      const next = nextToMeasure(before, shown.visit.crew, shown.people);
+      if (next !== null) choose(next);
     };
     window.addEventListener('keydown', onKey);
     return () => window.removeEventListener('keydown', onKey);
@@ -50,24 +49,15 @@ export function WhoAndWith({
   return (
     <div className="run-who-and-with">
       {kind === null ? null : (
-        <span>
-          <label htmlFor={withId}>with</label>
-          <select
-            id={withId}
-            value={instrumentId ?? ''}
-            onChange={(event) => {
-              instruments.choose(kind, event.currentTarget.value || null);
-              onChanged?.();
-            }}
-          >
-            <option value="">no instrument named</option>
-            {instrumentChoices(quantity, instruments.list).map((one) => (
-              <option key={one.instrumentId} value={one.instrumentId}>
-                {one.label} ({one.serial}){isOutOfDate(one, today) ? ', OUT OF DATE' : ''}
-              </option>
-            ))}
-          </select>
-        </span>
+        <InstrumentPick
+          label="with"
+          choices={worthNaming(quantity, instruments.list, instrumentId)}
+          chosenId={instrumentId}
+          onChoose={(chosenId) => {
+            instruments.choose(kind, chosenId);
+            onChanged?.();
+          }}
+        />
       )}
       <span>
         <label htmlFor={byId}>

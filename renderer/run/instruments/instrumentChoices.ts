@@ -14,6 +14,21 @@ export function instrumentChoices(
   return [...ofKind, ...instruments.filter((one) => one.kind !== kind)];
 }
 
+/**
+ * What is offered beside a number: nothing where no instrument of its kind is on the list and none must be named, because an
+ * analyser says nothing about a stopwatch. One that is named already is always among them.
+ */
+export function worthNaming(
+  quantity: QuantityKey,
+  instruments: readonly RecordedInstrument[],
+  namedId: string | null,
+): readonly RecordedInstrument[] {
+  const choices = instrumentChoices(quantity, instruments);
+  const kind = instrumentKindFor(quantity);
+  const saysSomething = mustNameInstrument(quantity) || instruments.some((one) => one.kind === kind);
+  return saysSomething || choices.some((one) => one.instrumentId === namedId) ? choices : [];
+}
+
 /** A number that only an instrument can give. */
 export function mustNameInstrument(quantity: QuantityKey): boolean {
   return NEEDS_INSTRUMENT.has(quantity);

@@ -1,9 +1,10 @@
 /** One of a few answers by its number. One that needs a cause asks for it; one that means stop takes over the screen. */
-import { useId, useState } from 'react';
+import { useState } from 'react';
 import { failedTest, saysStop } from '../../../domain/procedure/failedTest.ts';
 import type { ItemOf } from '../../../domain/procedure/modelSheet.ts';
 import type { ItemAddress } from '../../../domain/procedure/progressTypes.ts';
 import { FieldSaved } from '../../kit/FieldSaved.tsx';
+import { InstrumentPick } from '../field/InstrumentPick.tsx';
 import { plainKey } from '../focus/isAltKey.ts';
 import { useKeys } from '../focus/useKeys.ts';
 import { givenAnswerText, newestAnswer } from '../stage/answerText.ts';
@@ -21,14 +22,15 @@ export function ChooseItem({ item, address }: { readonly item: ItemOf<'choose'>;
   const given = newestAnswer(view.record, item.key);
   const givenOption = item.options.find((option) => option.value === given?.value);
   const [isExplaining, setExplaining] = useState(false);
-  const withId = useId();
   const nameOf = (staffId: string) => view.people.find((one) => one.staffId === staffId)?.name ?? '';
 
   const answers = view.record.answers.filter((one) => one.itemKey === item.key);
   const isTest = item.options.some((option) => option.outcome === 'stop');
   const hasFailed = answers.some((one) => saysStop(item, one));
   const test = failedTest(item, answers);
-  const [instrumentId, setInstrumentId] = useState<string | null>(null);
+  const [pickedId, setInstrumentId] = useState<string | null>();
+  // What is shown is what an answer is kept with.
+  const instrumentId = pickedId === undefined ? (given?.instrumentId ?? null) : pickedId;
 
   const give = (option: Option) => {
     const reason = given?.value === option.value ? given.reason : null;
@@ -74,21 +76,14 @@ export function ChooseItem({ item, address }: { readonly item: ItemOf<'choose'>;
         ))}
         <FieldSaved state={state} />
       </fieldset>
-      {isTest && view.record.instruments.length > 0 ? (
+      {isTest ? (
         <div className="run-who-and-with">
-          <label htmlFor={withId}>tested with</label>
-          <select
-            id={withId}
-            value={instrumentId ?? given?.instrumentId ?? ''}
-            onChange={(event) => setInstrumentId(event.currentTarget.value || null)}
-          >
-            <option value="">no instrument</option>
-            {view.record.instruments.map((one) => (
-              <option key={one.instrumentId} value={one.instrumentId}>
-                {one.label} ({one.serial})
-              </option>
-            ))}
-          </select>
+          <InstrumentPick
+            label="tested with"
+            choices={view.record.instruments}
+            chosenId={instrumentId}
+            onChoose={setInstrumentId}
+          />
         </div>
       ) : null}
       {test !== null && given?.value != null && givenOption?.outcome === 'fine' ? (

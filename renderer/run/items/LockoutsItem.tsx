@@ -1,5 +1,5 @@
 /** Lockouts since the last visit: when, how cold it was outside, and the code as shown. */
-import { useId, useState } from 'react';
+import { useId, useRef, useState } from 'react';
 import type { ItemOf } from '../../../domain/procedure/modelSheet.ts';
 import type { ItemAddress } from '../../../domain/procedure/progressTypes.ts';
 import { preferredUnit } from '../../../domain/quantity/preferredUnit.ts';
@@ -10,6 +10,7 @@ import { parseDay } from '../note/parseDay.ts';
 import { parseTimeOfDay } from '../note/parseTimeOfDay.ts';
 import { useRun } from '../state/RunContext.ts';
 import { useItemWrites } from '../state/useItemWrites.ts';
+import { useRowBoxes } from '../state/useRowBoxes.ts';
 import { dayOfInstant } from '../words/dayOfInstant.ts';
 import { ListRows } from './ListRows.tsx';
 
@@ -21,10 +22,14 @@ export function LockoutsItem({ item, address }: { readonly item: ItemOf<'lockout
   const { today } = useAppStatus();
   const { timeZone } = view.record.site;
   const unit = preferredUnit('outdoorC', unitSystem);
-  const [day, setDay] = useState(dayWords(today));
-  const [time, setTime] = useState('');
-  const [outdoor, setOutdoor] = useState('');
-  const [code, setCode] = useState('');
+  const { values, type, clear } = useRowBoxes(here, item.label, {
+    day: dayWords(today),
+    time: '',
+    outdoor: '',
+    code: '',
+  });
+  const { day, time, outdoor, code } = values;
+  const firstBox = useRef<HTMLInputElement>(null);
   const [problem, setProblem] = useState('');
   const rows = (view.record.lockouts ?? []).filter((row) => row.itemKey === item.key);
 
@@ -43,8 +48,8 @@ export function LockoutsItem({ item, address }: { readonly item: ItemOf<'lockout
       outdoorUnit: unit.symbol,
     });
     if (!isSaved) return;
-    setTime('');
-    setOutdoor('');
+    clear(['day', 'time', 'outdoor', 'code']);
+    firstBox.current?.focus();
   };
   return (
     <ListRows
@@ -64,12 +69,14 @@ export function LockoutsItem({ item, address }: { readonly item: ItemOf<'lockout
     >
       <label htmlFor={`${id}-day`}>Day</label>
       <input
+        ref={firstBox}
         id={`${id}-day`}
+        onFocus={(event) => event.currentTarget.select()}
         className="run-text"
         type="text"
         autoComplete="off"
         value={day}
-        onChange={(event) => setDay(event.currentTarget.value)}
+        onChange={(event) => type('day', event.currentTarget.value)}
       />
       <label htmlFor={`${id}-time`}>Time</label>
       <input
@@ -79,7 +86,7 @@ export function LockoutsItem({ item, address }: { readonly item: ItemOf<'lockout
         autoComplete="off"
         placeholder="07:20"
         value={time}
-        onChange={(event) => setTime(event.currentTarget.value)}
+        onChange={(event) => type('time', event.currentTarget.value)}
       />
       <label htmlFor={`${id}-outdoor`}>Outside, {unit.symbol}</label>
       <input
@@ -89,7 +96,7 @@ export function LockoutsItem({ item, address }: { readonly item: ItemOf<'lockout
         autoComplete="off"
         placeholder="if known"
         value={outdoor}
-        onChange={(event) => setOutdoor(event.currentTarget.value)}
+        onChange={(event) => type('outdoor', event.currentTarget.value)}
       />
       <label htmlFor={`${id}-code`}>Code as shown</label>
       <input
@@ -99,9 +106,13 @@ export function LockoutsItem({ item, address }: { readonly item: ItemOf<'lockout
         autoComplete="off"
         maxLength={100}
         value={code}
-        onChange={(event) => setCode(event.currentTarget.value)}
+        onChange={(event) => type('code', event.currentTarget.value)}
       />
-      {problem === '' ? null : <p className="run-problem">{problem}</p>}
+      {problem === '' ? null : (
+        <p className="run-problem" role="alert">
+          {problem}
+        </p>
+      )}
     </ListRows>
   );
 }

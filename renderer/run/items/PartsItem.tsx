@@ -1,9 +1,10 @@
 /** Which parts were changed, each with its number; those that want the burner tuned anew say so at once. */
-import { useId, useState } from 'react';
+import { useId, useRef } from 'react';
 import type { ItemOf } from '../../../domain/procedure/modelSheet.ts';
 import type { ItemAddress } from '../../../domain/procedure/progressTypes.ts';
 import { useRun } from '../state/RunContext.ts';
 import { useItemWrites } from '../state/useItemWrites.ts';
+import { useRowBoxes } from '../state/useRowBoxes.ts';
 import { ListRows } from './ListRows.tsx';
 
 export function PartsItem({ item, address }: { readonly item: ItemOf<'parts'>; readonly address: ItemAddress }) {
@@ -12,14 +13,19 @@ export function PartsItem({ item, address }: { readonly item: ItemOf<'parts'>; r
   const { ref, state, send } = useItemWrites(here);
   const id = useId();
   const parts = view.sheet.parts ?? [];
-  const [partKey, setPartKey] = useState(parts[0]?.key ?? '');
-  const [partNumber, setPartNumber] = useState('');
-  const [serial, setSerial] = useState('');
+  const { values, type, clear } = useRowBoxes(here, item.label, {
+    part: parts[0]?.key ?? '',
+    number: '',
+    serial: '',
+  });
+  const { part: partKey, number: partNumber, serial } = values;
+  const firstBox = useRef<HTMLSelectElement>(null);
+  const numberBox = useRef<HTMLInputElement>(null);
   const chosen = parts.find(({ key }) => key === partKey);
   const rows = (view.record.parts ?? []).filter((row) => row.itemKey === item.key);
 
   const add = async () => {
-    if (partNumber.trim() === '') return;
+    if (partNumber.trim() === '') return numberBox.current?.focus();
     const isSaved = await send('visits.addPart', {
       ...ref,
       partKey,
@@ -27,8 +33,8 @@ export function PartsItem({ item, address }: { readonly item: ItemOf<'parts'>; r
       serial: serial.trim() || null,
     });
     if (!isSaved) return;
-    setPartNumber('');
-    setSerial('');
+    clear(['part', 'number', 'serial']);
+    firstBox.current?.focus();
   };
   return (
     <ListRows
@@ -46,10 +52,11 @@ export function PartsItem({ item, address }: { readonly item: ItemOf<'parts'>; r
     >
       <label htmlFor={`${id}-part`}>Part</label>
       <select
+        ref={firstBox}
         id={`${id}-part`}
         className="run-text"
         value={partKey}
-        onChange={(event) => setPartKey(event.currentTarget.value)}
+        onChange={(event) => type('part', event.currentTarget.value)}
       >
         {parts.map(({ key, label }) => (
           <option key={key} value={key}>
@@ -59,13 +66,14 @@ export function PartsItem({ item, address }: { readonly item: ItemOf<'parts'>; r
       </select>
       <label htmlFor={`${id}-number`}>Number</label>
       <input
+        ref={numberBox}
         id={`${id}-number`}
         className="run-text"
         type="text"
         autoComplete="off"
         maxLength={100}
         value={partNumber}
-        onChange={(event) => setPartNumber(event.currentTarget.value)}
+        onChange={(event) => type('number', event.currentTarget.value)}
       />
       <label htmlFor={`${id}-serial`}>Serial, if any</label>
       <input
@@ -75,7 +83,7 @@ export function PartsItem({ item, address }: { readonly item: ItemOf<'parts'>; r
         autoComplete="off"
         maxLength={100}
         value={serial}
-        onChange={(event) => setSerial(event.currentTarget.value)}
+        onChange={(event) => type('serial', event.currentTarget.value)}
       />
       {chosen === undefined ? null : (
         <p className="run-card-hint">

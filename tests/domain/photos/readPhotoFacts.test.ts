@@ -58,9 +58,13 @@ describe('matchPhotos', () => {
   const match = (photos: readonly [string, string | null][], taken: readonly string[] = []) =>
     matchPhotos({
       photos: photos.map(([photoId, takenAt]) => ({ photoId, takenAt })),
-      steps: startup,
+      places: startup.flatMap(({ key, items }) =>
+        items.flatMap((item) =>
+          item.kind === 'photo' && !taken.includes(item.key) ? [{ stepKey: key, itemKey: item.key }] : [],
+        ),
+      ),
+      stepKeys: startup.map(({ key }) => key),
       marks,
-      takenItemKeys: new Set(taken),
       visit,
     });
 
@@ -88,6 +92,43 @@ describe('matchPhotos', () => {
     ]);
     // 23 hours and 54 minutes before the visit.
     expect(found[0]?.awayS).toBe(-(23 * 60 + 54) * 60);
+  });
+
+  it('does not let a wrong clock take the place of a right one', () => {
+    const found = match([
+      ['wrong', '2026-03-02T08:00:00Z'],
+      ['right', '2026-03-02T13:06:00Z'],
+      ['timeless', null],
+    ]);
+    expect(found.map(({ place, when }) => [place?.itemKey, when])).toEqual([
+      ['inside', 'outside'],
+      ['plate', 'during'],
+      ['outside', 'unknown'],
+    ]);
+  });
+
+  it('warns of a time when nobody was at work, as between the trips of a run that was broken off', () => {
+    const later = { startedAt: visit.startedAt, endedAt: '2026-03-05T16:00:00Z' };
+    const [between] = matchPhotos({
+      photos: [{ photoId: 'a', takenAt: '2026-03-03T13:00:00Z' }],
+      places: [{ stepKey: 'vent', itemKey: 'outside' }],
+      stepKeys: ['arrival', 'vent', 'end'],
+      marks,
+      visit: later,
+    });
+    // 21 hours and 30 minutes after the last thing that was recorded.
+    expect(between).toMatchObject({ when: 'idle', awayS: (21 * 60 + 30) * 60 });
+  });
+
+  it('goes by the order alone where the clock is doubted', () => {
+    const [doubted] = matchPhotos({
+      photos: [{ photoId: 'a', takenAt: '2026-03-02T15:35:00Z', isDoubted: true }],
+      places: [{ stepKey: 'arrival', itemKey: 'plate' }],
+      stepKeys: ['arrival', 'vent', 'end'],
+      marks,
+      visit,
+    });
+    expect(doubted).toMatchObject({ when: 'doubted', place: { itemKey: 'plate' } });
   });
 
   it('puts nothing where something is already, and nothing anywhere when all is there', () => {

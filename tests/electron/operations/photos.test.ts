@@ -48,6 +48,22 @@ describe('photos from a camera', () => {
     expect(matched[1]).toMatchObject({ takenAt: '2026-03-01T08:10:00.000Z', when: 'outside' });
   });
 
+  it('says in which zone a clock was read that names none, and doubts it where the file was written hours away', async () => {
+    const stated = await put(exifJpeg({ taken: '2026:03:02 09:10:00', offset: '-04:00' }), 'DSC_0004.JPG');
+    const guessed = await put(exifJpeg({ taken: '2026:03:02 09:11:00' }), 'DSC_0005.JPG');
+    const wrong = await put(exifJpeg({ taken: '2026:03:02 09:12:00' }), 'DSC_0006.JPG');
+    const matched = await test.must('photos.match', {
+      visitId: run.visitId,
+      runId: run.runId,
+      attachmentIds: [stated, guessed, wrong],
+      fileTimes: { [guessed]: '2026-03-02T13:11:02.000Z', [wrong]: '2026-03-02T14:12:03.000Z' },
+    });
+    expect(matched[0]).toMatchObject({ readIn: null, doubtS: 0, when: 'during' });
+    expect(matched[1]).toMatchObject({ readIn: 'America/Halifax', doubtS: 0, when: 'during' });
+    // Written an hour later than the picture says: the camera is not set to Halifax.
+    expect(matched[2]).toMatchObject({ readIn: 'America/Halifax', doubtS: 3600, when: 'doubted' });
+  });
+
   it('keeps the original as it is and hands out a copy that says nothing of a place', async () => {
     const attachmentId = await put(withPlace, 'DSC_0003.JPG');
     const stored = await test.core.getFile(attachmentId, 'test-window');
