@@ -426,6 +426,10 @@ function listTranscriptions(
   };
 }
 
+export function isTranscribed(db: ReadableDb, rowId: string): boolean {
+  return db.select().from(transcriptions).where(eq(transcriptions.rowId, rowId)).get() !== undefined;
+}
+
 const transcriptionsOfRun = preparedOnce((db) =>
   db
     .select()

@@ -28,6 +28,23 @@ const written = z.discriminatedUnion('kind', [
     finishedAt: wallTime,
   }),
   z.strictObject({ kind: z.literal('sign-off'), name: line, at: wallTime }),
+  z.strictObject({
+    kind: z.literal('part'),
+    partKey: z.string().max(100),
+    partNumber: line,
+    serial: optionalLine,
+    at: wallTime,
+  }),
+  z.strictObject({
+    kind: z.literal('lockout'),
+    happenedOn: day,
+    happenedAt: wallTime,
+    code: optionalLine,
+    outdoorText: z.string().max(60).nullable(),
+    outdoorUnit: z.string().max(20),
+    /** When it was written down. */
+    at: wallTime,
+  }),
 ]);
 
 export const paperOperations = {
@@ -60,6 +77,9 @@ export const paperOperations = {
       'not-an-option': z.strictObject({ value: z.string() }),
       'must-be-possible': nothing,
       'cannot-read': z.strictObject({ problem: z.record(z.string(), z.unknown()) }),
+      'no-such-part': z.strictObject({ partKey: z.string() }),
+      /** Of a lockout that is still to come. */
+      'day-in-future': nothing,
       'stages-missing': z.strictObject({ stages: z.array(z.string()) }),
       /** Still to come, before the visit's day, or an end before its beginning. */
       'time-not-possible': z.strictObject({ on: day, at: wallTime }),

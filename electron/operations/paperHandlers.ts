@@ -1,11 +1,13 @@
 /** Paper in place of the laptop: printing what is left of a run, and keeping what was written as copied from paper. */
 import { Temporal } from 'temporal-polyfill';
 import { findCompany, findStaff } from '../../db/people.ts';
-import { findSignOff } from '../../db/runs.ts';
+import { findSignOff, isTranscribed } from '../../db/runs.ts';
 import {
   firingPointMarks,
+  fittedParts,
   runAnswers,
   runHolds,
+  runLockouts,
   runTunings,
   signOffs,
   type TRANSCRIBED_ENTITIES,
@@ -14,6 +16,7 @@ import {
 } from '../../db/schema/index.ts';
 import type { StoreWriter } from '../../db/storeWriter.ts';
 import { findVisit } from '../../db/visits.ts';
+import { COPIED_ANSWER } from '../../domain/procedure/progress/listProgress.ts';
 import type { UnitSystem } from '../../domain/quantity/preferredUnit.ts';
 import type { ParsedInputOf } from '../contract/index.ts';
 import { weekdayText } from '../documents/documentDates.ts';
@@ -22,6 +25,7 @@ import { requireAnswerable } from './answers.ts';
 import { actorOf, fail, type HandlerContext, type Handlers, notFound } from './handler.ts';
 import { keepPdf } from './outputHandlers.ts';
 import { readTyped, requireInstrument, requirePlace, storeReading } from './readingHandlers.ts';
+import { requireLockout, requirePart } from './repairRows.ts';
 import { requireLicensedFor, requireOpenItem, requireWhoDidIt } from './runGuards.ts';
 import { readRunState, stepsOf } from './runState.ts';
 import { dayIn } from './today.ts';
@@ -152,11 +156,40 @@ function keeperOf(input: Input, context: HandlerContext): Keeper {
         if (existing === undefined) {
           return { entity: 'sign_offs', rowId: writer.insert(signOffs, { runId, itemKey, by: item.by, ...row }) };
         }
-        writer.update(signOffs, existing.id, row);
-        return null;
+        // The drawing under the name before belongs to the person of before.
+        writer.update(signOffs, existing.id, { ...row, signatureAttachmentId: null });
+        return isTranscribed(writer.db, existing.id) ? null : { entity: 'sign_offs', rowId: existing.id };
+      };
+    }
+    case 'part': {
+      const row = requirePart(context, { ...input, ...written }, { byId, at: at(written.at), on: input.on });
+      return (writer) => {
+        writer.insert(fittedParts, row);
+        return copiedLine(writer, input, row.recordedAt ?? context.now, [row.name, row.partNumber, row.serial]);
+      };
+    }
+    case 'lockout': {
+      const row = requireLockout(context, { ...input, ...written }, { byId, at: at(written.at) });
+      const { happenedOn, happenedAt, code } = written;
+      return (writer) => {
+        writer.insert(runLockouts, row);
+        return copiedLine(writer, input, row.recordedAt, [`${happenedOn} ${happenedAt}`, code]);
       };
     }
   }
+}
+
+/** A list has no mark of its own for each line: the line is named beside it, by whom and when it was written. */
+function copiedLine(
+  writer: StoreWriter,
+  input: Input,
+  at: string,
+  words: readonly (string | null | undefined)[],
+): Kept {
+  const { visitId, runId, stepKey, itemKey, byId } = input;
+  const reason = words.filter((word) => word != null && word !== '').join(', ');
+  const answer = { visitId, runId, stepKey, itemKey, value: COPIED_ANSWER, reason, instrumentId: null, byId, at };
+  return { entity: 'run_answers', rowId: writer.insert(runAnswers, answer) };
 }
 
 function requireDone<K extends 'series' | 'hold' | 'tuning'>(input: Input, context: HandlerContext, kind: K) {

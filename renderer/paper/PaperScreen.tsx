@@ -2,8 +2,10 @@
 import { Button, Group, NativeSelect } from '@mantine/core';
 import { useEffect, useRef, useState } from 'react';
 import type { RunView } from '../../electron/contract/visits.ts';
+import { DayInput } from '../form/DayField.tsx';
+import { readDay } from '../form/FormReader.ts';
 import { Answer } from '../kit/Answer.tsx';
-import { DateText } from '../kit/DateText.tsx';
+import { dayWords } from '../kit/dayWords.ts';
 import { downloadAttachment } from '../kit/downloadFile.ts';
 import { ErrorText } from '../kit/ErrorText.tsx';
 import { errorWords } from '../kit/errorWords.ts';
@@ -18,9 +20,11 @@ import { RouteLink } from '../RouteLink.tsx';
 import { analyseRun, judgeView } from '../run/analyseRun.ts';
 import { instrumentKindFor } from '../run/instruments/instrumentKindFor.ts';
 import { useInstruments } from '../run/instruments/useInstruments.ts';
+import { dayOfInstant } from '../run/words/dayOfInstant.ts';
 import { lockWords } from '../run/words/reasonWords.ts';
 import { wordSource } from '../run/words/wordSource.ts';
 import './paper.css';
+import { PaperPhoto } from './PaperPhoto.tsx';
 import { PaperSlotForm } from './PaperSlotForm.tsx';
 import { type PaperSlot, paperSlots, type Written } from './paperSlots.ts';
 
@@ -77,33 +81,59 @@ function FromPaper({ view }: { readonly view: RunView }) {
   const [lastAt, setLastAt] = useState('');
   const [refused, setRefused] = useState<{ readonly slotKey: string; readonly why: string } | null>(null);
   const list = useRef<HTMLDivElement>(null);
-  const on = view.visit.plannedOn;
+  // The day work began, or was taken up again: a visit is not always made on the day it was planned for.
+  const beganAt = view.reopenedAt ?? view.record.startedAt;
+  const [dayText, setDayText] = useState(() =>
+    dayWords(beganAt === null ? view.visit.plannedOn : dayOfInstant(beganAt, view.record.site.timeZone)),
+  );
+  const on = readDay(dayText);
+  const [listsToGoOn, setListsToGoOn] = useState<ReadonlySet<string>>(new Set());
   const analysis = analyseRun(view, judgeView(view), { now: new Date().toISOString(), firingReleasedAt: null });
   const words = wordSource(view.sheet, analysis.steps);
   const steps = analysis.progress.steps
     .map((progress) => ({ progress, step: analysis.steps.find(({ key }) => key === progress.stepKey) }))
     .flatMap(({ progress, step }) =>
-      step === undefined ? [] : [{ progress, step, slots: paperSlots(step, progress, view, unitSystem) }],
+      step === undefined ? [] : [{ progress, step, slots: paperSlots(step, progress, view, unitSystem, listsToGoOn) }],
     )
     .filter(({ slots }) => slots.length > 0);
   const open = steps.find(({ progress }) => progress.state !== 'locked');
   const first = open?.slots[0]?.slotKey ?? null;
   const [kept, setKept] = useState(0);
+  const place = useRef(0);
   useEffect(() => {
-    if (kept > 0 && first !== null) list.current?.querySelector<HTMLElement>('form input, form select')?.focus();
+    if (kept === 0 || first === null) return;
+    // On with the line that has taken the place of the one that was kept.
+    const forms = [...(list.current?.querySelectorAll('form') ?? [])];
+    const next = forms[Math.min(place.current, forms.length - 1)];
+    next?.querySelector<HTMLElement>('input:not([hidden]), select, button')?.focus();
   }, [kept, first]);
 
   if (view.sealedSha256 !== null)
     return <Note>The record is sealed: a correction is an amendment, on the visit’s own screen.</Note>;
-  const keep = async (stepKey: string, slot: PaperSlot, written: Written, at: string) => {
-    const { visitId, runId } = view;
+  const { visitId, runId } = view;
+  const openStep = async (stepKey: string): Promise<string | null> => {
+    if (view.openedSteps.includes(stepKey)) return null;
+    const opened = await core.call('visits.openStep', { visitId, runId, stepKey });
+    return opened.ok ? null : errorWords(opened.error);
+  };
+  const keep = async (stepKey: string, slot: PaperSlot, written: Written, at: string): Promise<boolean> => {
+    const refuse = (why: string) => {
+      setRefused({ slotKey: slot.slotKey, why });
+      return false;
+    };
     setRefused(null);
-    if (!view.openedSteps.includes(stepKey)) {
-      const opened = await core.call('visits.openStep', { visitId, runId, stepKey });
-      if (!opened.ok) return setRefused({ slotKey: slot.slotKey, why: errorWords(opened.error) });
-    }
-    const reply = await transcribe.act({ visitId, runId, stepKey, itemKey: slot.itemKey, on, byId, written });
-    if (!reply.ok) return setRefused({ slotKey: slot.slotKey, why: errorWords(reply.error) });
+    if (!on.ok || on.day === null) return refuse('Say first on which day it was written.');
+    const locked = await openStep(stepKey);
+    if (locked !== null) return refuse(locked);
+    const { itemKey } = slot;
+    const reply = await transcribe.act({ visitId, runId, stepKey, itemKey, on: on.day, byId, written });
+    if (!reply.ok) return refuse(errorWords(reply.error));
+    if (written.kind === 'part' || written.kind === 'lockout') setListsToGoOn((lists) => new Set([...lists, itemKey]));
+    moveOn(slot, at);
+    return true;
+  };
+  const moveOn = (slot: PaperSlot, at: string) => {
+    place.current = open?.slots.findIndex(({ slotKey }) => slotKey === slot.slotKey) ?? 0;
     setLastAt(at);
     setKept((count) => count + 1);
   };
@@ -114,10 +144,13 @@ function FromPaper({ view }: { readonly view: RunView }) {
         typed it. A wait copied from paper is not proven by the app.
       </Note>
       <Panel title="The paper">
-        <Group gap="md" align="end">
-          <p style={{ margin: 0 }}>
-            Written on <DateText day={on} weekday />, the visit’s day.
-          </p>
+        <Group gap="md" align="start">
+          <DayInput
+            label="Written on"
+            text={dayText}
+            onText={setDayText}
+            error={on.ok && on.day !== null ? undefined : 'Example: 4 Jul 2026'}
+          />
           <NativeSelect
             label="Written by"
             value={byId}
@@ -136,6 +169,7 @@ function FromPaper({ view }: { readonly view: RunView }) {
             {open.slots.map((slot) => (
               <PaperSlotForm
                 key={slot.slotKey}
+                lineKey={`${runId}.${slot.slotKey}`}
                 slot={slot}
                 unitSystem={unitSystem}
                 instruments={instruments.list}
@@ -148,10 +182,27 @@ function FromPaper({ view }: { readonly view: RunView }) {
                   },
                 }}
                 error={refused?.slotKey === slot.slotKey ? refused.why : null}
-                onKeep={(written, values) =>
-                  void keep(open.step.key, slot, written, values['at'] ?? values['to'] ?? lastAt)
+                onKeep={(written, values) => keep(open.step.key, slot, written, values['at'] ?? values['to'] ?? lastAt)}
+                onListDone={
+                  listsToGoOn.has(slot.itemKey)
+                    ? () => {
+                        setListsToGoOn((lists) => new Set([...lists].filter((key) => key !== slot.itemKey)));
+                        moveOn(slot, lastAt);
+                      }
+                    : null
                 }
-              />
+              >
+                {slot.isPhoto === true ? (
+                  <PaperPhoto
+                    view={view}
+                    stepKey={open.step.key}
+                    itemKey={slot.itemKey}
+                    label={slot.label}
+                    onOpenStep={() => openStep(open.step.key)}
+                    onAttached={() => moveOn(slot, lastAt)}
+                  />
+                ) : null}
+              </PaperSlotForm>
             ))}
           </Panel>
         )}

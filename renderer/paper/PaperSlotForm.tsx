@@ -1,77 +1,113 @@
 /** One line of the paper: its boxes, kept on Enter, and the way to say that it was not possible. */
-import { Button, NativeSelect, TextInput } from '@mantine/core';
-import { useState } from 'react';
+import { Button, Group, NativeSelect, TextInput } from '@mantine/core';
+import { type ReactNode, useState } from 'react';
+import { NONE_ANSWER } from '../../domain/procedure/progress/listProgress.ts';
 import type { RecordedInstrument } from '../../domain/procedure/runRecord.ts';
 import { entryUnits } from '../../domain/quantity/entryUnits.ts';
 import { preferredUnit, type UnitSystem } from '../../domain/quantity/preferredUnit.ts';
+import { readDay } from '../form/FormReader.ts';
 import { readTime } from '../form/readTime.ts';
-import { instrumentChoices } from '../run/instruments/instrumentChoices.ts';
+import { worthNaming } from '../run/instruments/instrumentChoices.ts';
 import type { PaperBox, PaperSlot, Written } from './paperSlots.ts';
+import { useTypedLine } from './useTypedLine.ts';
 
 export type PaperDefaults = { readonly at: string; readonly instrumentFor: (box: PaperBox) => string };
+type Values = Readonly<Record<string, string>>;
 
 export function PaperSlotForm({
   slot,
+  lineKey,
   unitSystem,
   instruments,
   defaults,
   error,
   onKeep,
+  onListDone,
+  children,
 }: {
   readonly slot: PaperSlot;
+  /** What is typed is kept under it until the line is. */
+  readonly lineKey: string;
   readonly unitSystem: UnitSystem;
   readonly instruments: readonly RecordedInstrument[];
   readonly defaults: PaperDefaults;
   readonly error: string | null;
-  readonly onKeep: (written: Written, values: Readonly<Record<string, string>>) => void;
+  /** Whether it was kept. */
+  readonly onKeep: (written: Written, values: Values) => Promise<boolean>;
+  /** Of a list that something is on: nothing more is to be added. */
+  readonly onListDone: (() => void) | null;
+  readonly children?: ReactNode;
 }) {
-  const [values, setValues] = useState<Readonly<Record<string, string>>>({});
+  const { values, set, clear } = useTypedLine(lineKey);
   const [problem, setProblem] = useState<string | null>(null);
   const amount = slot.boxes.find((box) => box.kind === 'amount');
-  const set = (name: string, value: string) => {
-    setValues((before) => ({ ...before, [name]: value }));
+  const boxes: readonly PaperBox[] =
+    slot.isPhoto === true && slot.mayBeNotPossible ? [{ kind: 'time', name: 'at', label: 'Time' }] : slot.boxes;
+  const type = (name: string, value: string) => {
+    set(name, value);
     setProblem(null);
   };
   const shown = (box: PaperBox) => values[box.name] ?? (box.name === 'at' ? defaults.at : '');
+  const named = amount === undefined ? '' : (values['instrument'] ?? defaults.instrumentFor(amount));
+  const choices = amount === undefined ? [] : worthNaming(amount.quantity, instruments, named || null);
 
-  const keep = () => {
-    const read: Record<string, string> = { ...values };
-    for (const box of slot.boxes) {
-      if (box.kind !== 'time') continue;
-      const time = readTime(shown(box));
-      if (time === undefined) return setProblem(`${box.label}: “${shown(box)}” is no time of day. Example: 14:05.`);
-      if (time !== null) read[box.name] = time;
+  /** Times and days as they are kept; a text that is none of them is said. */
+  const read = (): Values | string => {
+    const found: Record<string, string> = { ...values };
+    for (const box of boxes) {
+      if (box.kind === 'time') {
+        const time = readTime(shown(box));
+        if (time === undefined) return `${box.label}: “${shown(box)}” is no time of day. Example: 14:05.`;
+        if (time !== null) found[box.name] = time;
+      }
+      if (box.kind === 'day' && shown(box).trim() !== '') {
+        const day = readDay(shown(box));
+        if (!day.ok) return `${box.label}: “${shown(box)}” is no day. Example: 4 Jul 2026.`;
+        if (day.day !== null) found[box.name] = day.day;
+      }
     }
-    if (amount !== undefined) read['instrument'] ??= defaults.instrumentFor(amount);
-    const reason = values['reason']?.trim() ?? '';
-    const at = read['at'] ?? read['from'] ?? '';
-    const written: Written | null =
-      reason === '' ? slot.write(read) : at === '' ? null : { kind: 'answer', value: null, reason, at };
-    if (written === null) return setProblem('A box is still empty.');
-    onKeep(written, read);
+    if (amount !== undefined && choices.length > 0) found['instrument'] = named;
+    return found;
   };
-
+  const keep = async (writtenOf: (found: Values) => Written | null) => {
+    const found = read();
+    if (typeof found === 'string') return setProblem(found);
+    const written = writtenOf(found);
+    if (written === null)
+      return setProblem(
+        slot.isPhoto === true ? 'Choose the photo, or say why it was not possible.' : 'A box is still empty.',
+      );
+    if (await onKeep(written, found)) clear();
+  };
+  const asAnswer =
+    (value: string | null, reason: string | null) =>
+    (found: Values): Written | null => {
+      const at = found['at'] ?? found['from'] ?? '';
+      return at === '' ? null : { kind: 'answer', value, reason, at };
+    };
+  const reason = values['reason']?.trim() ?? '';
   return (
     <form
       className="paper-slot"
       aria-label={slot.label}
       onSubmit={(event) => {
         event.preventDefault();
-        keep();
+        void keep(reason === '' ? slot.write : asAnswer(null, reason));
       }}
     >
       <p>
         <strong>{slot.label}</strong>
       </p>
+      {children}
       <div className="lo-fields">
-        {slot.boxes.map((box) =>
+        {boxes.map((box) =>
           box.kind === 'choice' ? (
             <NativeSelect
               key={box.name}
               label={box.label}
               value={values[box.name] ?? ''}
               data={[{ value: '', label: '…' }, ...box.options]}
-              onChange={(event) => set(box.name, event.currentTarget.value)}
+              onChange={(event) => type(box.name, event.currentTarget.value)}
             />
           ) : (
             <TextInput
@@ -80,7 +116,7 @@ export function PaperSlotForm({
               autoComplete="off"
               inputMode={box.kind === 'amount' ? 'decimal' : undefined}
               value={shown(box)}
-              onChange={(event) => set(box.name, event.currentTarget.value)}
+              onChange={(event) => type(box.name, event.currentTarget.value)}
             />
           ),
         )}
@@ -90,20 +126,17 @@ export function PaperSlotForm({
               label="Unit"
               value={values['unit'] ?? preferredUnit(amount.quantity, unitSystem).symbol}
               data={entryUnits(amount.quantity).map(({ symbol }) => ({ value: symbol, label: symbol || 'number' }))}
-              onChange={(event) => set('unit', event.currentTarget.value)}
+              onChange={(event) => type('unit', event.currentTarget.value)}
             />
-            {instrumentChoices(amount.quantity, instruments).length === 0 ? null : (
+            {choices.length === 0 ? null : (
               <NativeSelect
                 label="With"
-                value={values['instrument'] ?? defaults.instrumentFor(amount)}
+                value={named}
                 data={[
                   { value: '', label: 'no instrument named' },
-                  ...instrumentChoices(amount.quantity, instruments).map((one) => ({
-                    value: one.instrumentId,
-                    label: `${one.label} (${one.serial})`,
-                  })),
+                  ...choices.map((one) => ({ value: one.instrumentId, label: `${one.label} (${one.serial})` })),
                 ]}
-                onChange={(event) => set('instrument', event.currentTarget.value)}
+                onChange={(event) => type('instrument', event.currentTarget.value)}
               />
             )}
           </>
@@ -113,7 +146,7 @@ export function PaperSlotForm({
             label="or not possible, because"
             autoComplete="off"
             value={values['reason'] ?? ''}
-            onChange={(event) => set('reason', event.currentTarget.value)}
+            onChange={(event) => type('reason', event.currentTarget.value)}
           />
         ) : null}
       </div>
@@ -122,9 +155,22 @@ export function PaperSlotForm({
           {problem ?? error}
         </p>
       )}
-      <Button type="submit" variant="default">
-        Keep<span className="lo-hidden"> {slot.label}</span>
-      </Button>
+      <Group gap="sm">
+        {boxes.length === 0 ? null : (
+          <Button type="submit" variant="default">
+            Keep<span className="lo-hidden"> {slot.label}</span>
+          </Button>
+        )}
+        {slot.noneWords === undefined ? null : onListDone === null ? (
+          <Button variant="default" onClick={() => void keep(asAnswer(NONE_ANSWER, null))}>
+            {slot.noneWords}
+          </Button>
+        ) : (
+          <Button variant="default" onClick={onListDone}>
+            Nothing more on this list
+          </Button>
+        )}
+      </Group>
     </form>
   );
 }

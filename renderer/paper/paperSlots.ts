@@ -15,15 +15,20 @@ export type PaperSlot = {
   readonly itemKey: string;
   readonly label: string;
   readonly boxes: readonly PaperBox[];
-  /** null: a box that is needed is empty. Times have been read already. */
+  /** null: a box that is needed is empty. Times and days have been read already. */
   readonly write: (values: Readonly<Record<string, string>>) => Written | null;
   /** May be answered "not possible, because …" instead. */
   readonly mayBeNotPossible: boolean;
+  /** A picture is chosen in place of anything typed. */
+  readonly isPhoto?: boolean;
+  /** A list takes one line after the other, or is said to be empty: how that reads. */
+  readonly noneWords?: string;
 };
 
 export type PaperBox =
   | { readonly kind: 'time'; readonly name: string; readonly label: string }
   | { readonly kind: 'text'; readonly name: string; readonly label: string }
+  | { readonly kind: 'day'; readonly name: string; readonly label: string }
   | {
       readonly kind: 'choice';
       readonly name: string;
@@ -32,16 +37,18 @@ export type PaperBox =
     }
   | { readonly kind: 'amount'; readonly name: string; readonly label: string; readonly quantity: QuantityKey };
 
-/** The lines of a step that are still open, in the order of the paper. */
+/** The lines of a step that are still open, in the order of the paper; lists that more is to be added to stay open. */
 export function paperSlots(
   step: { readonly items: readonly StepItem[] },
   progress: StepProgress,
   view: Pick<RunView, 'record' | 'sheet'>,
   unitSystem: UnitSystem,
+  listsToGoOn: ReadonlySet<string>,
 ): readonly PaperSlot[] {
   return progress.items.flatMap((shown) => {
     const item = step.items.find((one) => one.key === shown.itemKey);
-    return item === undefined || !isOpen(shown) ? [] : slotsOf(item, view, unitSystem);
+    const isWanted = isOpen(shown) || listsToGoOn.has(shown.itemKey);
+    return item === undefined || !isWanted ? [] : slotsOf(item, view, unitSystem);
   });
 }
 
@@ -110,11 +117,54 @@ function slotsOf(
         }),
       ];
     }
-    // Lists and pictures are put in where they belong, in the run.
     case 'parts':
-    case 'lockouts':
+      return [
+        slot(
+          [
+            choiceBox(
+              (sheet.parts ?? []).map(({ key, label }) => ({ value: key, label })),
+              'Part',
+            ),
+            { kind: 'text', name: 'number', label: 'Number' },
+            { kind: 'text', name: 'serial', label: 'Serial, if any' },
+            AT,
+          ],
+          ({ value, number, serial, at }) =>
+            value && number?.trim() && at
+              ? { kind: 'part', partKey: value, partNumber: number.trim(), serial: serial?.trim() || null, at }
+              : null,
+          { noneWords: 'No part was changed' },
+        ),
+      ];
+    case 'lockouts': {
+      const unit = preferredUnit('outdoorC', unitSystem).symbol;
+      return [
+        slot(
+          [
+            { kind: 'day', name: 'day', label: 'Day of the lockout' },
+            { kind: 'time', name: 'time', label: 'Its time' },
+            { kind: 'text', name: 'outdoor', label: `Outside, ${unit}, if known` },
+            { kind: 'text', name: 'code', label: 'Code as shown, if any' },
+            { ...AT, label: 'Written at' },
+          ],
+          ({ day, time, outdoor, code, at }) =>
+            day && time && at
+              ? {
+                  kind: 'lockout',
+                  happenedOn: day,
+                  happenedAt: time,
+                  code: code?.trim() || null,
+                  outdoorText: outdoor?.trim() || null,
+                  outdoorUnit: unit,
+                  at,
+                }
+              : null,
+          { noneWords: 'No lockout since the last visit' },
+        ),
+      ];
+    }
     case 'photo':
-      return [];
+      return [slot([], () => null, { isPhoto: true })];
     default:
       return assertNever(item);
   }
@@ -130,11 +180,11 @@ const CONFIRMED = [
   { value: 'not-applicable', label: 'not applicable' },
 ];
 
-function choiceBox(options: readonly { readonly value: string; readonly label: string }[]): PaperBox {
+function choiceBox(options: readonly { readonly value: string; readonly label: string }[], label = 'Ticked'): PaperBox {
   return {
     kind: 'choice',
     name: 'value',
-    label: 'Ticked',
+    label,
     options: options.map(({ value, label }) => ({ value, label })),
   };
 }

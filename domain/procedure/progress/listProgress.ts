@@ -5,6 +5,8 @@ import { answeredAt, type ItemContext, notPossible, type OwnProgress, openBecaus
 
 /** The answer that says there is nothing to list. */
 export const NONE_ANSWER = 'none';
+/** The mark that a line of the list was copied from paper; which one is its reason. By itself it answers nothing. */
+export const COPIED_ANSWER = 'from-paper';
 
 export function listProgress(item: ItemOf<'parts' | 'lockouts'>, context: ItemContext): OwnProgress {
   const { record } = context.byItem;

@@ -1,6 +1,8 @@
 /** The packet's words for codes. A condition is "the maker's stated condition", and evidenced or not: what that means is for the maker. */
+
 import type { Verdict } from '../../../domain/judgement/finding.ts';
 import type { CoverDate, EmitterKind, FuelKey } from '../../../domain/procedure/modelSheet.ts';
+import { COPIED_ANSWER } from '../../../domain/procedure/progress/listProgress.ts';
 import { asWords, quantityLabel } from './quantityText.ts';
 
 export const VERDICT_WORDS: Record<Verdict, string> = {
@@ -142,5 +144,7 @@ export function readingLabel(
 }
 
 export function yesNoText(value: string): string {
-  return { yes: 'Yes', no: 'No', 'not-applicable': 'Not applicable' }[value] ?? value;
+  return (
+    { yes: 'Yes', no: 'No', 'not-applicable': 'Not applicable', [COPIED_ANSWER]: 'Listed on paper' }[value] ?? value
+  );
 }

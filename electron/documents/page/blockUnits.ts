@@ -28,7 +28,7 @@ function unitsOf(block: Block, area: Area, nodes: Nodes, section: number): reado
     case 'heading':
       return headingUnits(block, area, nodes, section);
     case 'paragraph':
-      return textUnits(block.text, 'P', toneStyle(block.tone ?? 'plain'), area, nodes, section);
+      return textUnits(block.text, 'P', toneStyle(block.tone ?? 'plain'), area, nodes, section, block.keepsNext);
     case 'list':
       return listUnits(block.items, area, nodes, section);
     case 'notice':
@@ -106,13 +106,15 @@ function textUnits(
   area: Area,
   nodes: Nodes,
   parent: number,
+  keepsNext = false,
 ): readonly Unit[] {
   const node = nodes.add({ role, parent });
   const lines = wrapText(drawableText(text), style.font, style.size, area.width);
   return lines.map((line, index) => ({
     gapBefore: index === 0 ? 5 : 0,
     height: style.leading,
-    keepsNext: lines.length > 1 && (index === 0 || index === lines.length - 2),
+    keepsNext:
+      (lines.length > 1 && (index === 0 || index === lines.length - 2)) || (keepsNext && index === lines.length - 1),
     place: (y, put) => put(textLine(line, area.x, y, style), node),
   }));
 }

@@ -51,7 +51,8 @@ export type Photo = {
 
 export type Block =
   | { readonly kind: 'heading'; readonly level: 1 | 2 | 3; readonly text: string }
-  | { readonly kind: 'paragraph'; readonly text: string; readonly tone?: Tone }
+  /** `keepsNext`: says something about what follows, and is never the last on its page. */
+  | { readonly kind: 'paragraph'; readonly text: string; readonly tone?: Tone; readonly keepsNext?: boolean }
   | { readonly kind: 'list'; readonly items: readonly string[] }
   /** Boxed: must not be overlooked. */
   | {

@@ -26,7 +26,7 @@ export function paperBlocks(run: PaperRun): readonly Block[] {
       kind: 'notice',
       title: 'Paper in place of the laptop: the hold points stay',
       lines: [
-        'Do not light the burner before every line marked F is done. Do not leave before every line marked L is done.',
+        'Do not light the burner before every line marked F is done. Do not leave before every line marked L is done. Lines marked R are wanted for the registration.',
         'Stop and make safe on any smell of gas, on CO in the room, and on a value beyond a limit marked STOP.',
         'Write the time of day beside each value. Write who measured where it is not the person named below.',
       ],
@@ -65,7 +65,7 @@ function stepBlocks(step: SheetStep, items: readonly StepItem[], run: PaperRun):
     { kind: 'heading', level: 2, text: `${step.title}${who}` },
     ...(step.caution === undefined && holdPoint === ''
       ? []
-      : [{ kind: 'paragraph', text: `${step.caution ?? ''}${holdPoint}`.trim() } as const]),
+      : [{ kind: 'paragraph', text: `${step.caution ?? ''}${holdPoint}`.trim(), keepsNext: true } as const]),
     {
       kind: 'table',
       hasRowHeaders: true,
@@ -74,7 +74,7 @@ function stepBlocks(step: SheetStep, items: readonly StepItem[], run: PaperRun):
         { header: 'Limits', share: 1.4 },
         { header: 'Written here', share: 1.7 },
         { header: 'Time', width: 46 },
-        { header: '', width: 24 },
+        { header: 'Marks', width: 32 },
       ],
       rows: items.flatMap((item) => itemRows(item, run)),
     },
@@ -86,7 +86,7 @@ function itemRows(item: StepItem, run: PaperRun): readonly (readonly Cell[])[] {
     what: string,
     limits: string,
     written: string,
-    small: string | null = item.hint ?? null,
+    small: string | null = [conditionText(item, run), item.hint ?? ''].filter((text) => text !== '').join(' ') || null,
   ): readonly Cell[] => [
     { text: what, small },
     { text: limits },
@@ -96,9 +96,9 @@ function itemRows(item: StepItem, run: PaperRun): readonly (readonly Cell[])[] {
   ];
   switch (item.kind) {
     case 'confirm':
-      return [row(item.label, '', `yes [  ]   no [  ]${item.notApplicable ? '   n/a [  ]' : ''}`)];
+      return [row(item.label, '', [box('yes'), box('no'), ...(item.notApplicable ? [box('n/a')] : [])].join('   '))];
     case 'choose':
-      return [row(item.label, '', item.options.map(({ label }) => `[  ] ${label}`).join('   '))];
+      return [row(item.label, '', item.options.map(({ label }) => box(label)).join('\n'))];
     case 'note':
     case 'witness':
     case 'sign-off':
@@ -127,11 +127,48 @@ function itemRows(item: StepItem, run: PaperRun): readonly (readonly Cell[])[] {
         ...item.stages.map((stage) => row(`Stage: ${stage.label}`, '', '', null)),
       ];
     case 'parts':
+      return listRows(row, item.label, ['Part', 'Number', 'Serial'], 'No part was changed');
     case 'lockouts':
-      return Array.from({ length: 3 }, () => row(item.label, '', LINE.slice(0, 24)));
+      return listRows(row, item.label, ['Day, time', `Outside, ${unitText('outdoorC', run)}`, 'Code'], 'No lockout');
     case 'photo':
-      return [row(item.label, '', 'photo taken [  ]')];
+      return [row(item.label, '', box('photo taken'))];
   }
+}
+
+const MOST_LINES = 3;
+
+/** Room for some, and for saying that there were none. */
+function listRows(
+  row: (what: string, limits: string, written: string, small?: string | null) => readonly Cell[],
+  label: string,
+  columns: readonly string[],
+  none: string,
+): readonly (readonly Cell[])[] {
+  const line = columns.map((column) => `${column} ${VALUE}`).join('\n');
+  return [
+    row(label, '', box(none)),
+    ...Array.from({ length: MOST_LINES }, (_, index) => row(`${label}, ${index + 1}`, '', line, null)),
+  ];
+}
+
+/** A box to tick and its words, the first of them on the box's own line. */
+function box(words: string): string {
+  return `[\u00a0\u00a0]\u00a0${words}`;
+}
+
+/** A paper asks everything; which lines hang on an answer is said on it. */
+function conditionText({ onlyFor }: StepItem, { steps }: PaperRun): string {
+  const { answer, changedPart } = onlyFor ?? {};
+  const asked = steps.flatMap(({ items }) => items).find(({ key }) => key === answer?.item);
+  const words = answer?.is.map((value) => (asked?.kind === 'choose' ? optionLabel(asked, value) : value)).join(' or ');
+  return [
+    ...(asked === undefined ? [] : [`Only if “${asked.label}” is ${words ?? ''}.`]),
+    ...(changedPart === undefined ? [] : ['Only if a part was changed that wants it.']),
+  ].join(' ');
+}
+
+function optionLabel(item: Extract<StepItem, { kind: 'choose' }>, value: string): string {
+  return item.options.find((option) => option.value === value)?.label ?? value;
 }
 
 function limitsText(quantity: QuantityKey, point: string | null, { sheet, fuel, unitSystem }: PaperRun): string {

@@ -1,6 +1,7 @@
 /** What was answered, as it reads in one line; null when nothing was. */
 import { isFromPaper } from '../../../domain/procedure/isFromPaper.ts';
 import type { StepItem } from '../../../domain/procedure/modelSheet.ts';
+import { COPIED_ANSWER } from '../../../domain/procedure/progress/listProgress.ts';
 import type { RecordedAnswer, RecordedReading, RunRecord } from '../../../domain/procedure/runRecord.ts';
 import { formatQuantity } from '../../../domain/quantity/formatQuantity.ts';
 import type { UnitSystem } from '../../../domain/quantity/preferredUnit.ts';
@@ -53,7 +54,7 @@ function plainAnswerText(item: StepItem, { record }: Pick<RunView, 'record'>, un
         (item.kind === 'parts' ? record.parts : record.lockouts) ?? [];
       const count = rows.filter((one) => one.itemKey === item.key).length;
       if (count > 0) return String(count);
-      return newestAnswer(record, item.key)?.value ?? null;
+      return answer === null || answer.value === COPIED_ANSWER ? null : answer.value;
     }
     case 'photo': {
       const count = record.photos.filter((one) => one.itemKey === item.key).length;
@@ -79,6 +80,9 @@ export function givenAnswerText(item: StepItem, { value, reason }: Pick<Recorded
       return `${item.options.find((one) => one.value === value)?.label ?? value}${because}`;
     case 'note':
       return item.holds === 'date' ? dayInWords(value) : value;
+    case 'parts':
+    case 'lockouts':
+      return value === COPIED_ANSWER ? `from paper: ${reason ?? ''}` : value;
     default:
       return `${value}${because}`;
   }

@@ -1,4 +1,6 @@
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import { isFromPaper } from '../../../domain/procedure/isFromPaper.ts';
+import { COPIED_ANSWER } from '../../../domain/procedure/progress/listProgress.ts';
 import { entryUnits } from '../../../domain/quantity/entryUnits.ts';
 import type { InputOf } from '../../../electron/contract/index.ts';
 import { type Office, PIN, setUpOffice } from '../../support/officeScenario.ts';
@@ -134,5 +136,152 @@ describe('paper in place of the laptop', () => {
         });
       }
     }
+  });
+
+  it('marks a name that is signed anew on paper, and no drawing stays under it', async () => {
+    const signed = await firstItem('sign-off');
+    await open(signed.stepKey);
+    const here = { visitId: run.visitId, runId: run.runId, stepKey: signed.stepKey, itemKey: signed.itemKey };
+    await test.must('visits.signOff', { ...here, name: 'in the app', signatureAttachmentId: null });
+    expect(await transcribe(signed, { kind: 'sign-off', name: 'on paper', at: '13:10' })).toMatchObject({ ok: true });
+    const [signOff] = (await view()).record.signOffs;
+    expect(signOff).toMatchObject({ name: 'on paper', transcribed: { typedAt: test.now() } });
+    expect(signOff?.signatureSha256).toBeUndefined();
+  });
+});
+
+describe('paper of a repair', () => {
+  const READ: Readonly<Record<string, readonly [string, string]>> = {
+    'room-co': ['0', 'ppm'],
+    'outdoor-now': ['-3', '°C'],
+    'service-cold-pressure': ['1.2', 'bar'],
+    'relief-setting': ['3', 'bar'],
+    'inlet-static': ['20', 'mbar'],
+  };
+  const SAID: Readonly<Record<string, string>> = { serial: 'TK204411' };
+  let test: TestCore;
+  let office: Office;
+  let at: { readonly visitId: string; readonly runId: string };
+  const view = () => test.must('visits.getRun', at);
+  const transcribe = (stepKey: string, itemKey: string, written: Written) =>
+    test.ask('paper.transcribe', { ...at, stepKey, itemKey, on: '2026-03-02', byId: office.technicianId, written });
+
+  /** Every line of a step, as it would be written at an appliance where nothing is wrong. */
+  async function copyStep(stepKey: string): Promise<void> {
+    await test.must('visits.openStep', { ...at, stepKey });
+    const { sheet } = await view();
+    for (const item of sheet.repair?.find(({ key }) => key === stepKey)?.items ?? []) {
+      const reading = READ[item.key];
+      const said = SAID[item.key] ?? (item.kind === 'choose' ? item.options[0]?.value : 'yes') ?? '';
+      const written: Written | null =
+        item.kind === 'read' && reading !== undefined
+          ? {
+              kind: 'reading',
+              quantity: item.quantity,
+              sample: 1,
+              typedText: reading[0],
+              typedUnit: reading[1],
+              notMeasuredReason: null,
+              instrumentId: office.analyserId,
+              at: '13:00',
+            }
+          : item.kind === 'sign-off'
+            ? { kind: 'sign-off', name: 'Tobias Reyle', at: '13:00' }
+            : item.kind === 'lockouts' || item.kind === 'parts'
+              ? null
+              : { kind: 'answer', value: said, reason: null, at: '13:00' };
+      if (written !== null) expect(await transcribe(stepKey, item.key, written)).toMatchObject({ ok: true });
+    }
+  }
+
+  beforeEach(async () => {
+    test = openTestCore('2026-03-02T18:00:00.000Z');
+    office = await setUpOffice(test, { appliance: { serial: 'TK204411' } });
+    const { jobId } = await test.must('jobs.open', { applianceId: office.applianceId, kind: 'repair', note: null });
+    const { visitId } = await test.must('visits.book', {
+      jobIds: [jobId],
+      plannedOn: '2026-03-02',
+      plannedFrom: '09:00',
+      plannedTo: '12:00',
+      durationMin: 120,
+      crew: [{ staffId: office.technicianId, role: 'licensed' }],
+      isPencilled: false,
+      note: null,
+    });
+    await test.must('session.signIn', { staffId: office.technicianId, pin: PIN });
+    const { runs } = await test.must('visits.begin', { visitId });
+    at = { visitId, runId: runs[0]?.runId ?? '' };
+    await copyStep('arrival');
+  });
+  afterEach(() => test.remove());
+
+  it('takes in lockouts and parts: who wrote them and when, who typed them, marked in the record and counted as listed', async () => {
+    await copyStep('fault');
+    const lockout = {
+      kind: 'lockout',
+      happenedOn: '2026-02-26',
+      happenedAt: '07:20',
+      code: 'E5',
+      outdoorText: '-3',
+      outdoorUnit: '°F',
+      at: '13:05',
+    } as const;
+    await test.must('session.signIn', { staffId: office.ownerId, pin: PIN });
+    expect(await transcribe('fault', 'lockout-list', lockout)).toMatchObject({ ok: true });
+    await copyStep('before-firing');
+    await test.must('visits.openStep', { ...at, stepKey: 'repair-work' });
+    const { sheet } = await view();
+    const partKey = sheet.parts?.find(({ needsTuning }) => needsTuning)?.key ?? '';
+    const part = { kind: 'part', partKey, partNumber: 'GV-1001', serial: null, at: '13:20' } as const;
+    expect(await transcribe('repair-work', 'parts-changed', part)).toMatchObject({ ok: true });
+    const { record } = await view();
+    // 07:20 in Halifax, four hours behind UTC; −3 °F is −19.4 °C.
+    expect(record.lockouts).toMatchObject([
+      { happenedAt: '2026-02-26T11:20:00Z', code: 'E5', outdoorTypedText: '-3', byId: office.technicianId },
+    ]);
+    expect(record.lockouts?.[0]?.outdoorC).toBeCloseTo(-19.44, 2);
+    expect(record.parts).toMatchObject([
+      { partKey, partNumber: 'GV-1001', byId: office.technicianId, at: '2026-03-02T17:20:00.000Z' },
+    ]);
+    expect(isFromPaper(record, 'lockout-list')).toBe(true);
+    expect(record.answers.find(({ itemKey }) => itemKey === 'parts-changed')).toMatchObject({
+      value: COPIED_ANSWER,
+      byId: office.technicianId,
+      transcribed: { typedById: office.ownerId, typedAt: test.now() },
+    });
+    expect(record.answers.find(({ itemKey }) => itemKey === 'parts-changed')?.reason).toContain('GV-1001');
+  });
+
+  it('refuses a part the sheet does not list and a lockout that is still to come, and keeps nothing of them', async () => {
+    await copyStep('fault');
+    const tomorrow = {
+      happenedOn: '2026-03-03',
+      happenedAt: '07:20',
+      code: null,
+      outdoorText: null,
+      outdoorUnit: '°C',
+    };
+    expect(await transcribe('fault', 'lockout-list', { kind: 'lockout', ...tomorrow, at: '13:05' })).toMatchObject({
+      ok: false,
+      error: { code: 'day-in-future' },
+    });
+    await copyStep('before-firing');
+    // A list without a line is not answered: the step before would otherwise still be open.
+    expect(
+      await transcribe('fault', 'lockout-list', { kind: 'answer', value: 'none', reason: null, at: '13:05' }),
+    ).toMatchObject({ ok: true });
+    await test.must('visits.openStep', { ...at, stepKey: 'repair-work' });
+    expect(
+      await transcribe('repair-work', 'parts-changed', {
+        kind: 'part',
+        partKey: 'no-such-thing',
+        partNumber: '1',
+        serial: null,
+        at: '13:20',
+      }),
+    ).toMatchObject({ ok: false, error: { code: 'no-such-part' } });
+    const { record } = await view();
+    expect([record.parts, record.lockouts]).toEqual([[], []]);
+    expect(record.answers.filter(({ value }) => value === COPIED_ANSWER)).toEqual([]);
   });
 });

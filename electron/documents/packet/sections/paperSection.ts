@@ -1,4 +1,5 @@
 /** Everything in the record that was copied from paper: what, by whom it was written and when, who typed it and when. */
+import { COPIED_ANSWER } from '../../../../domain/procedure/progress/listProgress.ts';
 import { momentText } from '../../documentDates.ts';
 import type { Block, Cell } from '../../page/blocks.ts';
 import type { PacketView } from '../packetView.ts';
@@ -52,7 +53,9 @@ function paperRows(view: PacketView): readonly (readonly Cell[])[] {
         : [
             row(
               label(one.itemKey),
-              one.words ?? one.value ?? `not possible: ${one.reason ?? ''}`,
+              one.value === COPIED_ANSWER
+                ? (one.reason ?? '')
+                : (one.words ?? one.value ?? `not possible: ${one.reason ?? ''}`),
               `${view.nameOf(one.byId)}, ${at(one.at)}`,
               typedBy(one.transcribed),
             ),
