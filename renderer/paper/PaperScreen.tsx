@@ -97,16 +97,19 @@ function FromPaper({ view }: { readonly view: RunView }) {
     )
     .filter(({ slots }) => slots.length > 0);
   const open = steps.find(({ progress }) => progress.state !== 'locked');
-  const first = open?.slots[0]?.slotKey ?? null;
+  const lines = open?.slots.map(({ slotKey }) => slotKey).join(' ') ?? '';
   const [kept, setKept] = useState(0);
-  const place = useRef(0);
+  /** Where among the lines one was kept, until the list is there without it. */
+  const place = useRef<number | null>(null);
+  const linesBefore = useRef(lines);
   useEffect(() => {
-    if (kept === 0 || first === null) return;
+    if (kept === 0 || place.current === null) return;
     // On with the line that has taken the place of the one that was kept.
     const forms = [...(list.current?.querySelectorAll('form') ?? [])];
     const next = forms[Math.min(place.current, forms.length - 1)];
     next?.querySelector<HTMLElement>('input:not([hidden]), select, button')?.focus();
-  }, [kept, first]);
+    if (lines !== linesBefore.current) place.current = null;
+  }, [kept, lines]);
 
   if (view.sealedSha256 !== null)
     return <Note>The record is sealed: a correction is an amendment, on the visit’s own screen.</Note>;
@@ -128,12 +131,16 @@ function FromPaper({ view }: { readonly view: RunView }) {
     const { itemKey } = slot;
     const reply = await transcribe.act({ visitId, runId, stepKey, itemKey, on: on.day, byId, written });
     if (!reply.ok) return refuse(errorWords(reply.error));
-    if (written.kind === 'part' || written.kind === 'lockout') setListsToGoOn((lists) => new Set([...lists, itemKey]));
-    moveOn(slot, at);
+    if (written.kind === 'part' || written.kind === 'lockout') {
+      // The same line again, for the next one on the list.
+      setListsToGoOn((lists) => new Set([...lists, itemKey]));
+      setLastAt(at);
+    } else moveOn(slot, at);
     return true;
   };
   const moveOn = (slot: PaperSlot, at: string) => {
     place.current = open?.slots.findIndex(({ slotKey }) => slotKey === slot.slotKey) ?? 0;
+    linesBefore.current = lines;
     setLastAt(at);
     setKept((count) => count + 1);
   };

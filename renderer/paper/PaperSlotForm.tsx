@@ -1,6 +1,6 @@
 /** One line of the paper: its boxes, kept on Enter, and the way to say that it was not possible. */
 import { Button, Group, NativeSelect, TextInput } from '@mantine/core';
-import { type ReactNode, useState } from 'react';
+import { type ReactNode, useRef, useState } from 'react';
 import { NONE_ANSWER } from '../../domain/procedure/progress/listProgress.ts';
 import type { RecordedInstrument } from '../../domain/procedure/runRecord.ts';
 import { entryUnits } from '../../domain/quantity/entryUnits.ts';
@@ -40,6 +40,7 @@ export function PaperSlotForm({
 }) {
   const { values, set, clear } = useTypedLine(lineKey);
   const [problem, setProblem] = useState<string | null>(null);
+  const form = useRef<HTMLFormElement>(null);
   const amount = slot.boxes.find((box) => box.kind === 'amount');
   const boxes: readonly PaperBox[] =
     slot.isPhoto === true && slot.mayBeNotPossible ? [{ kind: 'time', name: 'at', label: 'Time' }] : slot.boxes;
@@ -77,7 +78,10 @@ export function PaperSlotForm({
       return setProblem(
         slot.isPhoto === true ? 'Choose the photo, or say why it was not possible.' : 'A box is still empty.',
       );
-    if (await onKeep(written, found)) clear();
+    if (!(await onKeep(written, found))) return;
+    clear();
+    // A list stays for its next line.
+    if (slot.noneWords !== undefined) form.current?.querySelector<HTMLElement>('select, input')?.focus();
   };
   const asAnswer =
     (value: string | null, reason: string | null) =>
@@ -88,8 +92,15 @@ export function PaperSlotForm({
   const reason = values['reason']?.trim() ?? '';
   return (
     <form
+      ref={form}
       className="paper-slot"
       aria-label={slot.label}
+      onKeyDown={(event) => {
+        // A list of choices does not send its form by itself.
+        if (event.key !== 'Enter' || !(event.target instanceof HTMLSelectElement)) return;
+        event.preventDefault();
+        event.currentTarget.requestSubmit();
+      }}
       onSubmit={(event) => {
         event.preventDefault();
         void keep(reason === '' ? slot.write : asAnswer(null, reason));
