@@ -11,8 +11,10 @@ import { unwrap } from '../../domain/result.ts';
 import { foldForSearch } from '../../domain/text/foldForSearch.ts';
 import type { RecordedRun } from '../../electron/demo/recordedRun.ts';
 import { type Scenario, scenario } from '../../electron/demo/scenario.ts';
+import { consentsOf } from './generator/consents.ts';
 import { FAULTS, type Fault } from './generator/faults.ts';
 import { writeNotes } from './generator/notes.ts';
+import { agreements, claims, mailings, recalls } from './generator/officeWork.ts';
 import { seeded } from './generator/random.ts';
 import { type BoilerFacts, visitTruth } from './generator/truth.ts';
 import { FAMILY_NAMES, FIRMS, GIVEN_NAMES, STREETS, TOWNS } from './generator/words.ts';
@@ -182,6 +184,10 @@ const made: Scenario = scenario.parse({
   openJobs,
   registrations,
   makeSafes,
+  agreements: agreements(ANCHOR),
+  claims: claims(ANCHOR),
+  recalls: recalls(ANCHOR),
+  mailings: mailings(ANCHOR),
 });
 const waiting = boilers.find((boiler) =>
   visits.some((visit) => visit.applianceKey === boiler.key && !visit.isDone && !visit.isPencilled),
@@ -231,10 +237,7 @@ function makeCustomer(index: number): Scenario['customers'][number] {
     key: `customer-${index}`,
     since: since.toString(),
     party,
-    consents:
-      index % 4 === 0
-        ? []
-        : [{ purpose: 'registration', channel: 'e-mail', granted: true, on: since.toString(), source: 'order form' }],
+    consents: consentsOf(index, since, ANCHOR),
     sites: [
       {
         key: `site-${index}`,

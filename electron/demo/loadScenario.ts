@@ -50,6 +50,9 @@ import { hashPin } from '../operations/pins.ts';
 import { readRunState } from '../operations/runState.ts';
 import { sealRun } from '../operations/sealRun.ts';
 import { addShippedSheets } from '../operations/shippedSheets.ts';
+import { addMailings } from './addMailings.ts';
+import { addOfficeWork } from './addOfficeWork.ts';
+import { type Ids, idOf } from './ids.ts';
 import { recordNotes } from './recordNotes.ts';
 import type { Scenario } from './scenario.ts';
 
@@ -61,14 +64,11 @@ export type LoadOptions = {
   readonly readPhoto: (fileName: string) => Uint8Array;
 };
 
-/** Ids of what was made, by the scenario's own keys. */
-type Ids = Map<string, string>;
 type VisitOfScenario = Scenario['visits'][number];
 
 export function loadScenario(store: Store, unmoved: Scenario, options: LoadOptions): void {
   const data = moveToToday(unmoved, options.now);
   const ids: Ids = new Map();
-  // One transaction: a demo is there whole or not at all.
   store.write({ actorId: null, now: options.now }, (writer) => {
     const { roadFactor, speedKmPerH, ...place } = data.travel;
     writer.insert(companies, {
@@ -92,7 +92,9 @@ export function loadScenario(store: Store, unmoved: Scenario, options: LoadOptio
     for (const openJob of data.openJobs) addOpenJob(writer, openJob, ids, options.now);
     for (const makeSafe of data.makeSafes) addMakeSafe(writer, makeSafe, data, ids);
     for (const visit of data.visits) sealVisit(writer, visit, ids);
+    addOfficeWork(writer, data, ids);
   });
+  addMailings(store, data, ids, options);
 }
 
 function moveToToday(data: Scenario, now: string): Scenario {
@@ -161,6 +163,7 @@ function addCustomer(writer: StoreWriter, customer: Scenario['customers'][number
       const applianceId = writer.insert(appliances, { ...appliance, serialKey: serialKeyOf(appliance.serial) });
       ids.set(applianceKey, applianceId);
       ids.set(`site of ${applianceKey}`, siteId);
+      ids.set(`customer of ${applianceKey}`, partyId);
       writer.insert(placements, {
         applianceId,
         siteId,
@@ -398,10 +401,4 @@ function sealVisit(writer: StoreWriter, visit: VisitOfScenario, ids: Ids): void 
   if (row?.endedAt == null || runId === undefined || row.outcome === 'return-needed') return;
   const state = readRunState(writer.db, runId, visitId, row.endedAt);
   sealRun(writer, state, row, { sealedById: idOf(ids, visit.technicianKey), sealedAt: row.endedAt });
-}
-
-function idOf(ids: Ids, key: string): string {
-  const found = ids.get(key);
-  if (found === undefined) throw new Error(`the scenario names "${key}" but does not have it`);
-  return found;
 }

@@ -1,17 +1,23 @@
 /** The demo's invented firm and its three years of work, as data. All dates are counted from `anchorOn` and moved to today when it is opened. */
 import { z } from 'zod';
+import { WRITTEN_CHANNELS } from '../../domain/messages/messageKinds.ts';
+import { agreementFields } from '../contract/agreements.ts';
 import { companyProfile } from '../contract/app.ts';
 import {
   applianceDate,
   applianceFields,
+  CHANNELS,
   gasSupplyFields,
+  PURPOSES,
   partyFields,
   permitFields,
   siteFields,
 } from '../contract/customers.ts';
+import { claimFields } from '../contract/history.ts';
 import { ROLES } from '../contract/operation.ts';
 import { INSTRUMENT_KINDS } from '../contract/people.ts';
 import { wastedTripCode } from '../contract/readiness.ts';
+import { RECALL_OUTCOMES, recallFields } from '../contract/recalls.ts';
 import { base, minuteOfDay, skill, travelSettings, workingHours } from '../contract/workforce.ts';
 import { recordedRun } from './recordedRun.ts';
 
@@ -84,8 +90,8 @@ export const scenario = z.strictObject({
       party: partyFields,
       consents: z.array(
         z.strictObject({
-          purpose: z.enum(['appointments', 'service-due', 'registration']),
-          channel: z.enum(['e-mail', 'phone', 'letter']),
+          purpose: z.enum(PURPOSES),
+          channel: z.enum(CHANNELS),
           granted: z.boolean(),
           on: z.iso.date(),
           source: z.string(),
@@ -185,6 +191,44 @@ export const scenario = z.strictObject({
       labelNumber: z.string(),
       toldWhom: z.string(),
       isClosed: z.boolean(),
+    }),
+  ),
+  /** With whoever the appliance's site belongs to. */
+  agreements: z.array(agreementFields.omit({ partyId: true }).extend({ applianceKey: key })),
+  claims: z.array(z.strictObject({ applianceKey: key, claim: claimFields })),
+  recalls: z.array(
+    z.strictObject({
+      key,
+      recall: recallFields,
+      outcomes: z.array(
+        z.strictObject({
+          applianceKey: key,
+          outcome: z.enum(RECALL_OUTCOMES),
+          on: z.iso.date(),
+          note: z.string().nullable(),
+        }),
+      ),
+    }),
+  ),
+  /** What was written to people in the last weeks, in their order: what stood on that day, and what came of it. */
+  mailings: z.array(
+    z.strictObject({
+      /** null: reminders of services. */
+      recallKey: key.nullable(),
+      channel: z.enum(WRITTEN_CHANNELS),
+      preparedAt: z.iso.datetime(),
+      /** As many people at most. */
+      atMost: z.number().int(),
+      sentOn: z.iso.date().nullable(),
+      /** Of single ones, counted from 0. */
+      events: z.array(
+        z.strictObject({
+          nth: z.number().int(),
+          kind: z.enum(['bounced', 'answered', 'withdrawn']),
+          on: z.iso.date(),
+          note: z.string(),
+        }),
+      ),
     }),
   ),
 });

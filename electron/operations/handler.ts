@@ -21,6 +21,9 @@ export type HandlerContext = {
   readonly write: <T>(action: (writer: StoreWriter) => T) => T;
 };
 
+/** For reading only: what a demo has too while it is made. */
+export type ReadContext = Pick<HandlerContext, 'store' | 'db' | 'now'>;
+
 export type Handlers<N extends OperationName> = {
   readonly [K in N]: (input: ParsedInputOf<K>, context: HandlerContext) => OutputOf<K> | Promise<OutputOf<K>>;
 };

@@ -9,10 +9,10 @@ import { OFFERED_DAYS_BEFORE } from '../../domain/service/serviceSchedule.ts';
 import type { DUE_KINDS, ServiceDueRow } from '../contract/dues.ts';
 import type { OutputOf, ParsedInputOf } from '../contract/index.ts';
 import { nextOf, placeOf } from './deadlineHandlers.ts';
-import type { HandlerContext } from './handler.ts';
+import type { ReadContext } from './handler.ts';
 
 export function readReminders(
-  context: Pick<HandlerContext, 'store' | 'db' | 'now'>,
+  context: ReadContext,
   input: ParsedInputOf<'reminders.list'>,
   narrowedTo: { readonly applianceIds?: readonly string[]; readonly askedAbout?: string } = {},
 ): OutputOf<'reminders.list'> {

@@ -8,9 +8,10 @@ import { attachmentLinks, attachments, claims } from '../../../db/schema/index.t
 import type { ClaimFields } from '../../contract/history.ts';
 import { type ClaimFileClaim, claimFilePdf } from '../../documents/claimFile/claimFilePdf.ts';
 import { DATE_WORDS } from '../../documents/packet/packetWords.ts';
-import { actorOf, fail, type HandlerContext, type Handlers, notFound } from '../handler.ts';
+import { actorOf, type HandlerContext, type Handlers, notFound } from '../handler.ts';
 import { listServiceProofs, readPacketState } from '../packetInput.ts';
 import { dayIn } from '../today.ts';
+import { toClaimRow } from './claimRow.ts';
 
 export const claimHandlers: Handlers<'claims.list' | 'claims.open' | 'claims.update' | 'claims.buildFile'> = {
   'claims.list': (input, context) =>
@@ -24,7 +25,7 @@ export const claimHandlers: Handlers<'claims.list' | 'claims.open' | 'claims.upd
 
   'claims.open': (input, context) => {
     if (findAppliance(context.db, input.applianceId) === undefined) return notFound('appliances', input.applianceId);
-    const row = toRow(input.claim);
+    const row = toClaimRow(input.claim);
     const claimId = context.write((writer) => writer.insert(claims, { applianceId: input.applianceId, ...row }));
     context.services.changed(['appliances', 'claims']);
     return { claimId };
@@ -32,7 +33,7 @@ export const claimHandlers: Handlers<'claims.list' | 'claims.open' | 'claims.upd
 
   'claims.update': (input, context) => {
     if (findClaim(context.db, input.claimId) === undefined) return notFound('claims', input.claimId);
-    const row = toRow(input.claim);
+    const row = toClaimRow(input.claim);
     context.write((writer) => writer.update(claims, input.claimId, row));
     context.services.changed(['appliances', 'claims']);
     return {};
@@ -102,41 +103,6 @@ function keepFile(
     });
     return attachmentId;
   });
-}
-
-function toRow({ isWithdrawn, ...fields }: ClaimFields) {
-  const hasMoney = [
-    fields.partsMinorUnits,
-    fields.labourMinorUnits,
-    fields.partsGrantedMinorUnits,
-    fields.labourGrantedMinorUnits,
-  ].some((amount) => amount !== null);
-  if (hasMoney && fields.currency === null) return fail('currency-missing', {});
-  requireOrder(fields.openedOn, fields.sentOn, 'opened', 'sent');
-  requireOrder(fields.openedOn, fields.decidedOn, 'opened', 'decided');
-  requireOrder(fields.openedOn, fields.partReturnedOn, 'opened', 'part sent back');
-  requireWithin('parts', fields.partsMinorUnits, fields.partsGrantedMinorUnits);
-  requireWithin('labour', fields.labourMinorUnits, fields.labourGrantedMinorUnits);
-  return { ...fields, outcome: isWithdrawn ? 'withdrawn' : overall(fields) };
-}
-
-/** Parts and labour are decided apart; the claim is open until each that was asked for is decided. */
-function overall(fields: Omit<ClaimFields, 'isWithdrawn'>): ClaimRecord['outcome'] {
-  const asked = [
-    { amount: fields.partsMinorUnits, outcome: fields.partsOutcome },
-    { amount: fields.labourMinorUnits, outcome: fields.labourOutcome },
-  ].filter(({ amount, outcome }) => amount !== null || outcome !== null);
-  if (asked.length === 0 || asked.some(({ outcome }) => outcome === null)) return 'open';
-  const [first] = asked;
-  return asked.every(({ outcome }) => outcome === first?.outcome) ? (first?.outcome ?? 'open') : 'granted-in-part';
-}
-
-function requireOrder(earlierOn: string, laterOn: string | null, earlier: string, later: string): void {
-  if (laterOn !== null && laterOn < earlierOn) fail('days-out-of-order', { earlier, later });
-}
-
-function requireWithin(what: 'parts' | 'labour', asked: number | null, granted: number | null): void {
-  if (asked !== null && granted !== null && granted > asked) fail('granted-more-than-asked', { what });
 }
 
 function toClaimFields(row: ClaimRecord): ClaimFields {

@@ -10,7 +10,7 @@ import { dayInLanguage } from '../../../domain/messages/dayInLanguage.ts';
 import type { MessageKind, MessageLanguage } from '../../../domain/messages/messageKinds.ts';
 import { visitWindowText } from '../../../domain/messages/visitWindowText.ts';
 import { appointmentReminderOn } from '../../../domain/service/appointmentCadence.ts';
-import type { HandlerContext } from '../handler.ts';
+import type { ReadContext } from '../handler.ts';
 import { type MessageSubject, postalAddressOf, siteText } from './messageSubject.ts';
 
 export const APPOINTMENT_KINDS = [
@@ -24,12 +24,12 @@ export type AppointmentKind = (typeof APPOINTMENT_KINDS)[number];
 const DAYS_AHEAD = 120;
 
 /** `visit … appointment-reminder` */
-export function appointmentSubjects(context: HandlerContext, keys: readonly string[]): readonly MessageSubject[] {
+export function appointmentSubjects(context: ReadContext, keys: readonly string[]): readonly MessageSubject[] {
   const wanted = new Set(keys);
   return APPOINTMENT_KINDS.flatMap((kind) => standingAppointments(context, kind)).filter(({ key }) => wanted.has(key));
 }
 
-export function standingAppointments(context: HandlerContext, kind: AppointmentKind): readonly MessageSubject[] {
+export function standingAppointments(context: ReadContext, kind: AppointmentKind): readonly MessageSubject[] {
   const utcToday = context.now.slice(0, 10);
   // A day wider on both sides: whether it stands is said by the day at the site.
   const found = listVisitContacts(context.store.raw, {

@@ -11,7 +11,7 @@ import { type Filled, fillTemplate, type MessageValues, type Wording } from '../
 import type { MessageLanguage, WrittenChannel } from '../../../domain/messages/messageKinds.ts';
 import type { OutputOf, ParsedInputOf } from '../../contract/index.ts';
 import type { LEFT_OUT } from '../../contract/messages.ts';
-import { type HandlerContext, notFound } from '../handler.ts';
+import { notFound, type ReadContext } from '../handler.ts';
 import { appointmentSubjects } from './appointmentSubjects.ts';
 import type { MessageSubject } from './messageSubject.ts';
 import { recallSubjects } from './recallSubjects.ts';
@@ -29,7 +29,7 @@ export type Composed = {
 };
 
 /** In the order asked for; a key that stands no longer is left away and named by the caller. */
-export function composeMessages(context: HandlerContext, asked: Asked): readonly Composed[] {
+export function composeMessages(context: ReadContext, asked: Asked): readonly Composed[] {
   const company = findCompany(context.db) ?? notFound('companies', 'this');
   const own = listTemplates(context.db);
   const subjects = subjectsOf(context, asked.keys);
@@ -90,7 +90,7 @@ export function addressLines({ partyName, postalAddress: to }: MessageSubject): 
   return [partyName, to.street ?? '', [town, to.region].filter(Boolean).join(', ')].filter((line) => line !== '');
 }
 
-export function isPrepared(context: HandlerContext, subject: MessageSubject): boolean {
+export function isPrepared(context: ReadContext, subject: MessageSubject): boolean {
   const before = lastPreparedAt(context.db, subject);
   // An earlier stage of the cadence is another message.
   return before !== null && (subject.sendOn === null || before.slice(0, 10) >= subject.sendOn);
@@ -108,7 +108,7 @@ function addressed(subject: MessageSubject, channel: WrittenChannel): string | n
 }
 
 function whyLeftOut(
-  context: HandlerContext,
+  context: ReadContext,
   subject: MessageSubject,
   filled: Filled,
   channel: WrittenChannel,
@@ -122,7 +122,7 @@ function whyLeftOut(
   return isPrepared(context, subject) ? 'prepared-already' : null;
 }
 
-function subjectsOf(context: HandlerContext, keys: readonly string[]): ReadonlyMap<string, MessageSubject> {
+function subjectsOf(context: ReadContext, keys: readonly string[]): ReadonlyMap<string, MessageSubject> {
   const bySource = Map.groupBy(keys, (key) => (SOURCES.has(key.split(' ')[0] ?? '') ? key.split(' ')[0] : 'reminder'));
   return new Map(
     [...bySource]

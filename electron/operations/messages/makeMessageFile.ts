@@ -6,10 +6,11 @@ import type { MessageKind } from '../../../domain/messages/messageKinds.ts';
 import type { ParsedInputOf } from '../../contract/index.ts';
 import { emailDraft } from '../../documents/messages/emailDraft.ts';
 import { type Letter, lettersPdf } from '../../documents/messages/lettersPdf.ts';
-import { type MergeRow, mailMergeCsv } from '../../documents/messages/mailMergeCsv.ts';
+import { mailMergeCsv } from '../../documents/messages/mailMergeCsv.ts';
 import { fail, type HandlerContext, notFound } from '../handler.ts';
 import { dayIn } from '../today.ts';
 import { addressLines, type Composed } from './composeMessages.ts';
+import { toMergeRow } from './toMergeRow.ts';
 
 type MadeFile = { readonly bytes: Uint8Array; readonly fileName: string; readonly mediaType: string };
 
@@ -92,21 +93,6 @@ function fileNameOf(index: number, name: string, ending: string): string {
     .replaceAll(/[^\p{L}\p{N} -]/gu, '')
     .trim();
   return `${String(index + 1).padStart(3, '0')} ${safe}${ending}`;
-}
-
-function toMergeRow({ subject, filled, language }: Composed): MergeRow {
-  return {
-    name: subject.partyName,
-    ...subject.postalAddress,
-    email: subject.email,
-    phone: subject.phone,
-    language,
-    appliance: subject.applianceName,
-    serial: subject.serial,
-    aboutOn: subject.aboutOn,
-    subject: filled.subject,
-    body: filled.body,
-  };
 }
 
 const TEXT_BREAK = '\r\n--------\r\n\r\n';

@@ -1,7 +1,7 @@
 /** Messages as things people can send: looked at, made into files, and what came of each. */
 import { countMessages, listMessageEvents, listMessages, listTemplates } from '../../../db/messages.ts';
 import { findCompany } from '../../../db/people.ts';
-import { attachments, messageEvents, messages, messageTemplates } from '../../../db/schema/index.ts';
+import { attachments, messageEvents, messageTemplates } from '../../../db/schema/index.ts';
 import { awaitsNativeReader, builtInWording } from '../../../domain/messages/builtInWordings.ts';
 import { unknownFields } from '../../../domain/messages/fillTemplate.ts';
 import {
@@ -16,6 +16,7 @@ import { actorOf, fail, type HandlerContext, type Handlers, notFound } from '../
 import { readReminders } from '../reminderRows.ts';
 import { dayIn } from '../today.ts';
 import { type Composed, composeMessages, toPreview } from './composeMessages.ts';
+import { keepMessages } from './keepMessages.ts';
 import { makeMessageFile } from './makeMessageFile.ts';
 import { standingMessages } from './standingMessages.ts';
 
@@ -101,23 +102,7 @@ export const messageHandlers: Handlers<
         addedById: preparedById,
         addedAt: context.now,
       });
-      for (const { subject, language, filled } of going) {
-        writer.insert(messages, {
-          kind: subject.kind,
-          channel: input.channel,
-          language,
-          partyId: subject.partyId,
-          applianceId: subject.applianceId,
-          visitId: subject.visitId,
-          recallId: subject.recallId,
-          aboutOn: subject.aboutOn,
-          subject: filled.subject,
-          body: filled.body,
-          attachmentId: id,
-          preparedById,
-          preparedAt: context.now,
-        });
-      }
+      keepMessages(writer, going, { channel: input.channel, attachmentId: id, preparedById, preparedAt: context.now });
       return id;
     });
     context.services.changed(['messages']);

@@ -3,19 +3,19 @@ import { findParties } from '../../../db/dues/parties.ts';
 import { findRecall, listRecallOutcomes, type RecallRecord } from '../../../db/recalls.ts';
 import type { MessageLanguage } from '../../../domain/messages/messageKinds.ts';
 import { noticeApplies } from '../../../domain/messages/noticeApplies.ts';
-import type { HandlerContext } from '../handler.ts';
+import type { ReadContext } from '../handler.ts';
 import { readAffected } from '../recalls/readAffected.ts';
 import { type MessageSubject, postalAddressOf, siteText } from './messageSubject.ts';
 
 /** `recall … …`: the notice, then the appliance. */
-export function recallSubjects(context: HandlerContext, keys: readonly string[]): readonly MessageSubject[] {
+export function recallSubjects(context: ReadContext, keys: readonly string[]): readonly MessageSubject[] {
   const wanted = new Set(keys);
   const recallIds = [...new Set(keys.map((key) => key.split(' ')[1] ?? ''))];
   return recallIds.flatMap((recallId) => standingNotices(context, recallId)).filter(({ key }) => wanted.has(key));
 }
 
 /** Of every appliance with an owner on file for which nothing has been settled yet. */
-export function standingNotices(context: HandlerContext, recallId: string): readonly MessageSubject[] {
+export function standingNotices(context: ReadContext, recallId: string): readonly MessageSubject[] {
   const recall = findRecall(context.db, recallId);
   if (recall === undefined || recall.closedOn !== null) return [];
   const settled = listRecallOutcomes(context.db, recallId);

@@ -2,7 +2,7 @@
 import { dayInLanguage } from '../../../domain/messages/dayInLanguage.ts';
 import type { WrittenChannel } from '../../../domain/messages/messageKinds.ts';
 import type { DUE_KINDS, ReminderRow } from '../../contract/dues.ts';
-import type { HandlerContext } from '../handler.ts';
+import type { ReadContext } from '../handler.ts';
 import { readReminders } from '../reminderRows.ts';
 import { type MessageSubject, siteText } from './messageSubject.ts';
 
@@ -11,7 +11,7 @@ const KINDS: readonly (readonly [DueKind, ...DueKind[]])[] = [['service'], ['fir
 const PAGE = 200;
 
 /** Those of these keys that still stand. */
-export function reminderSubjects(context: HandlerContext, keys: readonly string[]): readonly MessageSubject[] {
+export function reminderSubjects(context: ReadContext, keys: readonly string[]): readonly MessageSubject[] {
   const wanted = new Set(keys);
   const applianceIds = [...new Set(keys.map((key) => key.split(' ')[0] ?? ''))];
   return KINDS.flatMap((kinds) => pages(context, kinds, { applianceIds }))
@@ -20,14 +20,14 @@ export function reminderSubjects(context: HandlerContext, keys: readonly string[
 }
 
 /** Every reminder that stands and whose person agreed to this channel. */
-export function standingReminders(context: HandlerContext, channel: WrittenChannel): readonly MessageSubject[] {
+export function standingReminders(context: ReadContext, channel: WrittenChannel): readonly MessageSubject[] {
   return KINDS.flatMap((kinds) => pages(context, kinds, { askedAbout: channel }))
     .filter(({ channels }) => channels.includes(channel))
     .map(toSubject);
 }
 
 function pages(
-  context: HandlerContext,
+  context: ReadContext,
   kinds: readonly DueKind[],
   narrowedTo: { readonly applianceIds?: readonly string[]; readonly askedAbout?: string },
 ): readonly ReminderRow[] {

@@ -1,7 +1,7 @@
 /** What could be written today about one subject and by one channel, what was not prepared yet first. */
 import { assertNever } from '../../../domain/result.ts';
 import type { OutputOf, ParsedInputOf } from '../../contract/index.ts';
-import type { HandlerContext } from '../handler.ts';
+import type { ReadContext } from '../handler.ts';
 import { standingAppointments } from './appointmentSubjects.ts';
 import { isPrepared } from './composeMessages.ts';
 import type { MessageSubject } from './messageSubject.ts';
@@ -10,7 +10,7 @@ import { standingReminders } from './reminderSubjects.ts';
 
 type Asked = ParsedInputOf<'messages.standing'>;
 
-export function standingMessages(context: HandlerContext, asked: Asked): OutputOf<'messages.standing'> {
+export function standingMessages(context: ReadContext, asked: Asked): OutputOf<'messages.standing'> {
   const standing = subjectsAbout(context, asked).filter(({ mayUse }) => mayUse(asked.channel));
   const [fresh, prepared] = [false, true].map((was) => standing.filter((one) => isPrepared(context, one) === was));
   return {
@@ -20,7 +20,7 @@ export function standingMessages(context: HandlerContext, asked: Asked): OutputO
   };
 }
 
-function subjectsAbout(context: HandlerContext, { about, channel }: Asked): readonly MessageSubject[] {
+function subjectsAbout(context: ReadContext, { about, channel }: Asked): readonly MessageSubject[] {
   switch (about.kind) {
     case 'reminders':
       return standingReminders(context, channel);

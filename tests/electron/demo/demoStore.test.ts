@@ -6,7 +6,10 @@ import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { openStore, type Store, storePath } from '../../../db/openStore.ts';
 import { type Finding, VERDICTS } from '../../../domain/judgement/finding.ts';
 import { BLOCKS } from '../../../domain/procedure/modelSheet.ts';
-import { buildDemoStore } from '../../../electron/demo/demoStore.ts';
+import type { InputOf, OperationName, OutputOf } from '../../../electron/contract/index.ts';
+import type { Core } from '../../../electron/core.ts';
+import { createCore } from '../../../electron/createCore.ts';
+import { buildDemoStore, DEMO_PIN } from '../../../electron/demo/demoStore.ts';
 import { readRunState } from '../../../electron/operations/runState.ts';
 import { APP_ROOT } from '../../support/testCore.ts';
 
@@ -15,8 +18,15 @@ const migrationsFolder = join(APP_ROOT, 'db/migrations');
 let parent: string;
 let store: Store;
 let findings: readonly Finding[];
+let core: Core;
 
-beforeAll(() => {
+const must = async <N extends OperationName>(name: N, input: InputOf<N>): Promise<OutputOf<N>> => {
+  const reply = await core.call(name, input, 'test-window');
+  if (reply.ok) return reply.value as never;
+  throw new Error(`${name} → ${JSON.stringify(reply.error)}`);
+};
+
+beforeAll(async () => {
   parent = mkdtempSync(join(tmpdir(), 'lightoff-demo-'));
   const folder = join(parent, 'demo');
   buildDemoStore({ folder, appRoot: APP_ROOT, migrationsFolder, now: NOW });
@@ -27,9 +37,20 @@ beforeAll(() => {
     )
     .all() as { runId: string; visitId: string }[];
   findings = runs.flatMap(({ runId, visitId }) => readRunState(store.db, runId, visitId, NOW).findings);
+  core = createCore({
+    dataFolder: parent,
+    appRoot: APP_ROOT,
+    clock: () => NOW,
+    steadyClockMs: () => 0,
+    startInDemo: true,
+  });
+  const { people } = await must('app.status', {});
+  const owner = people.find(({ roles }) => roles.includes('owner'));
+  await must('session.signIn', { staffId: owner?.staffId ?? '', pin: DEMO_PIN });
 }, 240_000);
 
 afterAll(() => {
+  core?.close();
   store?.close();
   rmSync(parent, { recursive: true, force: true });
 });
@@ -62,7 +83,70 @@ describe('the demo', () => {
     'consents',
     'seals',
     'readiness_answers',
+    'service_agreements',
+    'claims',
+    'recalls',
+    'recall_outcomes',
+    'messages',
+    'message_events',
   ])('has rows in %s', (table) => {
     expect(store.raw.prepare(`SELECT count(*) FROM "${table}"`).pluck().get()).toBeGreaterThan(0);
+  });
+
+  it('has what every list of the owner’s shows', async () => {
+    const deadlines = await must('deadlines.list', { show: 'open', limit: 200 });
+    expect(new Set(deadlines.rows.map(({ stage }) => stage))).toEqual(new Set(['not-begun', 'recording', 'submitted']));
+    expect((await must('deadlines.list', { show: 'pressing' })).rows.length).toBeGreaterThan(0);
+    expect((await must('registrations.list', { openOnly: false, limit: 200 })).rows.length).toBeGreaterThan(50);
+    for (const kind of ['service', 'first-call', 'look-in'] as const)
+      expect((await must('serviceDue.list', { kind })).rows.length, kind).toBeGreaterThan(0);
+    expect((await must('serviceDue.get', {})).rounds.length).toBeGreaterThan(3);
+    const reminders = await must('reminders.list', { onlyReachable: true, limit: 200 });
+    expect(new Set(reminders.rows.flatMap(({ channels }) => channels))).toEqual(
+      new Set(['e-mail', 'letter', 'phone', 'text']),
+    );
+    expect(
+      (await must('messages.standing', { about: { kind: 'reminders' }, channel: 'letter' })).total,
+    ).toBeGreaterThan(0);
+  });
+
+  it('has letters and e-mails prepared, sent, come back and answered, in the order of their days', async () => {
+    const { rows } = await must('messages.list', { limit: 200 });
+    expect(new Set(rows.flatMap(({ events }) => events.map(({ kind }) => kind)))).toEqual(
+      new Set(['sent', 'bounced', 'answered']),
+    );
+    expect(rows.some(({ events }) => events.length === 0)).toBe(true);
+    expect(new Set(rows.map(({ channel }) => channel))).toEqual(new Set(['letter', 'e-mail', 'text']));
+    const days = rows.map(({ preparedAt }) => preparedAt);
+    expect(days).toEqual(days.toSorted().reverse());
+  });
+
+  it('has a notice about boilers on file with letters gone out, two claims decided, and agreements of every length', async () => {
+    const [notice] = await must('recalls.list', {});
+    expect(notice?.counts).toEqual({ affected: 5, doubtful: 0, open: 3, told: 3 });
+    const claims = await must('claims.list', { applianceId: null, openOnly: false });
+    expect(claims.map(({ outcome, claim }) => [outcome, claim.labourOutcome]).sort()).toEqual([
+      ['granted', 'granted'],
+      ['granted-in-part', 'refused'],
+    ]);
+    const services = await must('serviceDue.list', { limit: 200 });
+    const agreed = services.rows.filter(({ demands }) => demands.length > 1);
+    expect(agreed.some(({ sureness }) => sureness === 'agreement')).toBe(true);
+    expect(agreed.some(({ sureness }) => sureness === 'maker-sheet')).toBe(true);
+  });
+
+  it('has consents by person, purpose and channel, each with its day and source, and a mind changed', () => {
+    const rows = store.raw
+      .prepare('SELECT purpose, channel, count(*) AS count, min(source) AS source FROM consents GROUP BY 1, 2')
+      .all() as { purpose: string; channel: string; source: string }[];
+    expect(new Set(rows.map(({ purpose }) => purpose)).size).toBe(5);
+    expect(rows.every(({ source }) => source.length > 5)).toBe(true);
+    const changed = `SELECT count(*) FROM consents a JOIN consents b
+      ON a.party_id = b.party_id AND a.purpose = b.purpose AND a.channel = b.channel AND a.granted > b.granted
+      WHERE b.given_on > a.given_on`;
+    expect(store.raw.prepare(changed).pluck().get()).toBeGreaterThan(0);
+    expect(store.raw.prepare('SELECT max(given_on) FROM consents').pluck().get()).toSatisfy(
+      (on: string) => on < NOW.slice(0, 10),
+    );
   });
 });
