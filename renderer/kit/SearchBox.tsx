@@ -1,7 +1,7 @@
 /** The search of a list: `/` leads to it, every pause in typing searches. */
 import { TextInput } from '@mantine/core';
 import { useDebouncedValue } from '@mantine/hooks';
-import { useEffect, useRef, useState } from 'react';
+import { useEffect, useLayoutEffect, useRef, useState } from 'react';
 import { useShortcut } from '../shortcuts/Shortcuts.tsx';
 
 export function SearchBox({
@@ -21,11 +21,9 @@ export function SearchBox({
   const [settled] = useDebouncedValue(text, 200);
   const input = useRef<HTMLInputElement>(null);
   useShortcut('/', 'Search', () => input.current?.focus());
-  useEffect(() => {
-    if (!isFocused) return;
-    // After the frame around it: a new screen takes the keyboard to its beginning first.
-    const frame = requestAnimationFrame(() => input.current?.focus());
-    return () => cancelAnimationFrame(frame);
+  // With the first paint: whoever sees the box may type at once.
+  useLayoutEffect(() => {
+    if (isFocused) input.current?.focus();
   }, [isFocused]);
   useEffect(() => {
     if (settled !== query) onQuery(settled);

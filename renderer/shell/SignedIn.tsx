@@ -1,5 +1,5 @@
 /** The window of someone who is signed in: the frame with the screen they are on, or the run, which has it to itself. */
-import { type ReactNode, useEffect, useRef } from 'react';
+import { type ReactNode, useLayoutEffect, useRef } from 'react';
 import { ErrorBoundary } from '../kit/ErrorBoundary.tsx';
 import type { AppStatusValue } from '../operations/AppStatus.tsx';
 import { usePlace } from '../route.ts';
@@ -47,17 +47,18 @@ export function SignedIn({ status }: { readonly status: AppStatusValue }) {
   );
 }
 
-/** The work itself; a change of screen puts the keyboard and the screen reader at its start. */
+/** The work itself; a change of screen puts the keyboard and the screen reader at its start, or leaves them in its search. */
 function Main({ children }: { readonly children: ReactNode }) {
   const place = usePlace();
   const main = useRef<HTMLElement>(null);
   const where = JSON.stringify(place);
   const before = useRef(where);
-  useEffect(() => {
+  // Before it is painted: whoever sees a screen may type at once.
+  useLayoutEffect(() => {
     if (before.current === where) return;
     before.current = where;
     window.scrollTo(0, 0);
-    main.current?.focus({ preventScroll: true });
+    if (main.current?.contains(document.activeElement) === false) main.current.focus({ preventScroll: true });
   }, [where]);
   return (
     <main id="main" className="lo-main" ref={main} tabIndex={-1}>

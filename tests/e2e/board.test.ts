@@ -1,37 +1,32 @@
 /** A dispatcher's week by keyboard alone: waiting jobs put on the board, moved, taken back; the same by mouse; axe in both looks. */
-import { mkdirSync } from 'node:fs';
-import { join } from 'node:path';
-import type { Browser, BrowserContext, Page } from 'playwright-core';
+import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { type BrowserHost, startBrowserHost } from '../../electron/browserHost.ts';
-import { buildApp } from '../../scripts/buildApp.ts';
-import { isBuildNeeded } from '../../scripts/buildCheck.ts';
-import { type AccessProblem, checkAccess } from '../support/checkAccess.ts';
-import { launchChromium } from '../support/chromium.ts';
-import { type KeyboardHands, keyboardHands } from '../support/keyboardHands.ts';
-import { goByKeys, OWNER, signInByKeys, TECHNICIAN } from '../support/officeByKeys.ts';
-import { type Office, setUpOffice } from '../support/officeScenario.ts';
-import { APP_ROOT, openTestCore, type TestCore } from '../support/testCore.ts';
+import type { KeyboardHands } from '../support/keyboardHands.ts';
+import { goByKeys, OWNER, TECHNICIAN } from '../support/officeByKeys.ts';
+import type { Office } from '../support/officeScenario.ts';
+import { type OfficeStage, openOfficeStage } from '../support/officeStage.ts';
+import type { TestCore } from '../support/testCore.ts';
 
 /** A Monday, 13:00 UTC: nine in the morning in Halifax. */
 const NOW = '2026-03-02T13:00:00.000Z';
 const WEEK = { from: '2026-03-02', to: '2026-03-08' };
 
-const pageErrors: string[] = [];
+let stage: OfficeStage;
 let test: TestCore;
 let office: Office;
-let host: BrowserHost;
-let browser: Browser;
-let context: BrowserContext;
 let page: Page;
 let hands: KeyboardHands;
 
 beforeAll(async () => {
-  if (isBuildNeeded(APP_ROOT)) await buildApp(APP_ROOT, 'warn');
-  test = openTestCore(NOW);
-  office = await setUpOffice(test);
-  for (const staffId of [office.technicianId, office.helperId])
-    await test.must('staff.setHours', {
+  stage = await openOfficeStage({ now: NOW, person: OWNER, prepare: hoursAndWaitingWork });
+  ({ test, office, page, hands } = stage);
+});
+
+afterAll(() => stage?.close());
+
+async function hoursAndWaitingWork(core: TestCore, { technicianId, helperId, applianceId }: Office): Promise<void> {
+  for (const staffId of [technicianId, helperId])
+    await core.must('staff.setHours', {
       staffId,
       hours: [1, 2, 3, 4, 5].map((weekday) => ({
         weekday,
@@ -42,31 +37,8 @@ beforeAll(async () => {
       })),
     });
   for (const kind of ['service', 'repair', 'follow-up'] as const)
-    await test.must('jobs.open', { applianceId: office.applianceId, kind, note: null });
-  host = await startBrowserHost({
-    core: test.core,
-    rendererFolder: join(APP_ROOT, 'out', 'renderer'),
-    port: 0,
-    logFault: (error) => {
-      pageErrors.push(String(error));
-      return 'ref';
-    },
-  });
-  browser = await launchChromium();
-  context = await browser.newContext({ viewport: { width: 1366, height: 768 }, colorScheme: 'light' });
-  context.setDefaultTimeout(20_000);
-  page = await context.newPage();
-  page.on('pageerror', (error) => pageErrors.push(error.stack ?? error.message));
-  hands = keyboardHands(page);
-  await page.goto(host.address);
-  await signInByKeys(hands, OWNER);
-});
-
-afterAll(async () => {
-  await browser?.close();
-  await host?.close();
-  test?.remove();
-});
+    await core.must('jobs.open', { applianceId, kind, note: null });
+}
 
 describe('the board', () => {
   it('takes a week of waiting work by keyboard alone', async () => {
@@ -150,28 +122,19 @@ describe('the board', () => {
     await page.waitForTimeout(100);
     await page.mouse.up();
     await expect.poll(placed).toContainEqual(['2026-03-05', 600, TECHNICIAN]);
+    // The keyboard is where the mouse put it down.
+    await focusedVisit(/^10:00 Lowri Kestrel .*; Thu 5 Mar 2026/);
   });
 
   it('has nothing serious for axe, in light and dark, with details and list open', async () => {
-    const access: AccessProblem[] = [];
     await page.getByRole('button', { name: /^10:15 Lowri Kestrel .*; Wed 4 Mar 2026/ }).focus();
     await hands.press('Enter');
     await page.getByRole('heading', { name: 'Lowri Kestrel' }).waitFor();
-    for (const colorScheme of ['light', 'dark'] as const) {
-      await page.emulateMedia({ colorScheme });
-      access.push(...(await checkAccess(page, `board, ${colorScheme}`)));
-    }
+    await stage.look('board');
     await goByKeys(hands, 'h', 'On the phone');
-    access.push(...(await checkAccess(page, 'phone, dark')));
-    await page.emulateMedia({ colorScheme: 'light' });
-    access.push(...(await checkAccess(page, 'phone, light')));
-    expect(access).toEqual([]);
-    expect(pageErrors).toEqual([]);
-    const folder = process.env['LIGHTOFF_SCREENSHOTS'];
-    if (folder !== undefined) {
-      mkdirSync(folder, { recursive: true });
-      await page.screenshot({ path: join(folder, 'phone.png'), fullPage: true });
-    }
+    await stage.look('phone');
+    expect(stage.problems).toEqual([]);
+    expect(stage.faults).toEqual([]);
   });
 
   it('takes a call: caller, appliance, a visit booked and promised', async () => {
@@ -187,7 +150,7 @@ describe('the board', () => {
     await page.getByText(/^Booked: Mon 9 Mar 2026, arrival 14:00–16:00, Tobias Reyle/).waitFor();
     const { visits } = await test.must('board.get', { from: '2026-03-09', to: '2026-03-09' });
     expect(visits).toMatchObject([{ startMin: 840, promisedOn: '2026-03-09', state: 'planned' }]);
-    expect(pageErrors).toEqual([]);
+    expect(stage.faults).toEqual([]);
   });
 });
 
@@ -214,16 +177,14 @@ describe('the planner and its slots', () => {
     expect(await test.must('visits.list', { from: '2026-03-09', to: '2026-03-13' })).toEqual(before);
     await hands.pressButton('Stop searching');
     await page.getByText(/^(Stopped|Done)/).waitFor();
-    for (const colorScheme of ['dark', 'light'] as const) {
-      await page.emulateMedia({ colorScheme });
-      expect(await checkAccess(page, `planning, ${colorScheme}`)).toEqual([]);
-    }
+    await stage.look('planning');
+    expect(stage.problems).toEqual([]);
     await hands.pressButton('Accept all of it');
     await page.getByText('Accepted: 1 visit booked, 0 moved.').waitFor();
     const after = await test.must('visits.list', { from: '2026-03-09', to: '2026-03-13' });
     expect(after).toHaveLength(before.length + 1);
     expect((await test.must('jobs.list', { unplannedOnly: true })).map((job) => job.jobId)).not.toContain(jobId);
-    expect(pageErrors).toEqual([]);
+    expect(stage.faults).toEqual([]);
   });
 });
 
@@ -274,6 +235,6 @@ describe('field case F-10: a new load on an old meter', () => {
     await warned.waitFor();
     await page.getByText('Not in the sum, input not known: dryer.').waitFor();
     await page.getByText(/Call the utility before the visit\. On site the dynamic pressure must be read/).waitFor();
-    expect(pageErrors).toEqual([]);
+    expect(stage.faults).toEqual([]);
   });
 });

@@ -1,66 +1,25 @@
 /** Deadlines, services due and an appliance's cover by keyboard: narrowed, led on from, booked; axe in both looks. */
-import { mkdirSync } from 'node:fs';
-import { join } from 'node:path';
-import type { Browser, Page } from 'playwright-core';
+import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { type BrowserHost, startBrowserHost } from '../../electron/browserHost.ts';
-import type { ApplianceFields } from '../../electron/contract/customers.ts';
-import { buildApp } from '../../scripts/buildApp.ts';
-import { isBuildNeeded } from '../../scripts/buildCheck.ts';
-import { type AccessProblem, checkAccess } from '../support/checkAccess.ts';
-import { launchChromium } from '../support/chromium.ts';
-import { type KeyboardHands, keyboardHands } from '../support/keyboardHands.ts';
+import type { KeyboardHands } from '../support/keyboardHands.ts';
 import { importMakersSheets } from '../support/manyAppliances.ts';
-import { goByKeys, OWNER, signInByKeys } from '../support/officeByKeys.ts';
-import { type Office, PIN, setUpOffice } from '../support/officeScenario.ts';
-import { APP_ROOT, openTestCore, type TestCore } from '../support/testCore.ts';
+import { goByKeys, OWNER } from '../support/officeByKeys.ts';
+import { type Office, PIN } from '../support/officeScenario.ts';
+import { type OfficeStage, openOfficeStage } from '../support/officeStage.ts';
+import type { TestCore } from '../support/testCore.ts';
 import { bookAndBegin } from '../support/wholeJob.ts';
 
-const pageErrors: string[] = [];
-const problems: AccessProblem[] = [];
+let stage: OfficeStage;
 let test: TestCore;
-let office: Office;
-let host: BrowserHost;
-let browser: Browser;
 let page: Page;
 let hands: KeyboardHands;
 
 beforeAll(async () => {
-  if (isBuildNeeded(APP_ROOT)) await buildApp(APP_ROOT, 'warn');
-  test = openTestCore('2026-03-02T13:00:00.000Z');
-  office = await setUpOffice(test);
-  await importMakersSheets(test);
-  const { appliance } = await test.must('appliances.get', { applianceId: office.applianceId });
-  // One serviced for the first time soon, one taken on years ago, one whose window is nearly over.
-  await addBoiler('QC1001', 'quillstone-cinder-c', '2025-04-05', '2025-04-10', appliance);
-  await addBoiler('SP2002', 'sorrelgate-pumice-lp', '2021-05-10', '2021-05-12', appliance);
-  await addBoiler('QC3003', 'quillstone-cinder-c', '2026-02-03', '2026-02-05', appliance);
-  await bookAndBegin(test, office);
-  await test.must('session.signIn', { staffId: office.ownerId, pin: PIN });
-  host = await startBrowserHost({
-    core: test.core,
-    rendererFolder: join(APP_ROOT, 'out', 'renderer'),
-    port: 0,
-    logFault: (error) => {
-      pageErrors.push(String(error));
-      return 'ref';
-    },
-  });
-  browser = await launchChromium();
-  const context = await browser.newContext({ viewport: { width: 1366, height: 768 }, colorScheme: 'light' });
-  context.setDefaultTimeout(20_000);
-  page = await context.newPage();
-  page.on('pageerror', (error) => pageErrors.push(error.stack ?? error.message));
-  hands = keyboardHands(page);
-  await page.goto(host.address);
-  await signInByKeys(hands, OWNER);
+  stage = await openOfficeStage({ now: '2026-03-02T13:00:00.000Z', person: OWNER, prepare: boilersWithDues });
+  ({ test, page, hands } = stage);
 });
 
-afterAll(async () => {
-  await browser?.close();
-  await host?.close();
-  test?.remove();
-});
+afterAll(() => stage?.close());
 
 describe('what falls due, on screen', () => {
   it('shows last days with how they came about, and narrows to one maker', async () => {
@@ -69,7 +28,7 @@ describe('what falls due, on screen', () => {
     await page
       .getByText('30 days from installation on 3 Feb 2026, counting the day after as day 1: Thu 5 Mar 2026.')
       .waitFor();
-    await look('deadlines');
+    await stage.look('deadlines');
     await hands.choose('Show', 'late');
     await page.getByText('submit it anyway and keep the proof').waitFor();
     expect(await page.getByText('QC3003').count()).toBe(0);
@@ -86,13 +45,13 @@ describe('what falls due, on screen', () => {
     await page.getByRole('heading', { name: 'Cover, as the maker states it' }).waitFor();
     await page.getByText('No water reading on record').first().waitFor();
     expect(await page.getByText('not evidenced').count()).toBe(3);
-    await look('cover');
+    await stage.look('cover');
   });
 
   it('groups services into rounds and leads from a line to the booking', async () => {
     await goByKeys(hands, 'v', 'Service due');
     await page.getByText('60 days before').waitFor();
-    await look('service-due');
+    await stage.look('service-due');
     await hands.pressButton('Book the service of QC1001');
     await page.getByRole('heading', { level: 1, name: 'Annual service: Invented maker T 24' }).waitFor();
   });
@@ -112,7 +71,7 @@ describe('what falls due, on screen', () => {
     await hands.pressButton('Letters and e-mails');
     await page.getByRole('heading', { level: 1, name: 'Letters and e-mails' }).waitFor();
     await page.getByText('Annual service of your Invented maker T 24').first().waitFor();
-    await look('messages');
+    await stage.look('messages');
     const [letter] = await Promise.all([page.waitForEvent('download'), hands.pressButton(/^Prepare \d+ messages?$/)]);
     expect(letter.suggestedFilename()).toBe('reminders-2026-03-02-letters.pdf');
     await page.getByText(/prepared in reminders-2026-03-02-letters\.pdf/).waitFor();
@@ -128,7 +87,7 @@ describe('what falls due, on screen', () => {
     await hands.press('Space');
     await hands.pressButton('Build 1 packet');
     await page.getByText('1 of 1 built. Finished.').waitFor();
-    await look('packets');
+    await stage.look('packets');
     const [zip] = await Promise.all([page.waitForEvent('download'), hands.pressButton('Save as one ZIP')]);
     expect(zip.suggestedFilename()).toBe('packets-2026-03-02.zip');
   });
@@ -144,7 +103,7 @@ describe('what falls due, on screen', () => {
     await hands.pressButton('Save');
     await page.getByText('1 meant, 0 can’t be told; 0 told').waitFor();
     await page.getByText('Safety notice for your Invented maker T 24').waitFor();
-    await look('notice');
+    await stage.look('notice');
     const [letter] = await Promise.all([page.waitForEvent('download'), hands.pressButton('Prepare 1 message')]);
     expect(letter.suggestedFilename()).toBe('notice-2026-03-02-letters.pdf');
     await page.getByText('1 meant, 0 can’t be told; 1 told').waitFor();
@@ -184,38 +143,28 @@ describe('what falls due, on screen', () => {
   });
 
   it('has nothing for axe, and raised no error', () => {
-    expect(problems).toEqual([]);
-    expect(pageErrors).toEqual([]);
+    expect(stage.problems).toEqual([]);
+    expect(stage.faults).toEqual([]);
   });
 });
 
-/** Both looks; pictures only where somebody asked for them. */
-async function look(name: string): Promise<void> {
-  const folder = process.env['LIGHTOFF_SCREENSHOTS'];
-  for (const colorScheme of ['light', 'dark'] as const) {
-    await page.emulateMedia({ colorScheme });
-    problems.push(...(await checkAccess(page, `${name}, ${colorScheme}`)));
-    if (folder === undefined) continue;
-    mkdirSync(folder, { recursive: true });
-    await page.screenshot({ path: join(folder, `${name}-${colorScheme}.png`), fullPage: true });
-  }
-  await page.emulateMedia({ colorScheme: 'light' });
-}
-
-async function addBoiler(
-  serial: string,
-  sheetId: string,
-  installedOn: string,
-  startedOn: string,
-  like: ApplianceFields,
-): Promise<void> {
-  await test.must('appliances.create', {
-    siteId: office.siteId,
-    appliance: { ...like, serial, sheetId },
-    position: null,
-    dates: [
-      { kind: 'installed', on: installedOn, precision: 'day', source: 'fitter' },
-      { kind: 'started', on: startedOn, precision: 'day', source: 'startup visit' },
-    ],
-  });
+async function boilersWithDues(core: TestCore, office: Office): Promise<void> {
+  await importMakersSheets(core);
+  const { appliance } = await core.must('appliances.get', { applianceId: office.applianceId });
+  const add = (serial: string, sheetId: string, installedOn: string, startedOn: string) =>
+    core.must('appliances.create', {
+      siteId: office.siteId,
+      appliance: { ...appliance, serial, sheetId },
+      position: null,
+      dates: [
+        { kind: 'installed', on: installedOn, precision: 'day', source: 'fitter' },
+        { kind: 'started', on: startedOn, precision: 'day', source: 'startup visit' },
+      ],
+    });
+  // One serviced for the first time soon, one taken on years ago, one whose window is nearly over.
+  await add('QC1001', 'quillstone-cinder-c', '2025-04-05', '2025-04-10');
+  await add('SP2002', 'sorrelgate-pumice-lp', '2021-05-10', '2021-05-12');
+  await add('QC3003', 'quillstone-cinder-c', '2026-02-03', '2026-02-05');
+  await bookAndBegin(core, office);
+  await core.must('session.signIn', { staffId: office.ownerId, pin: PIN });
 }

@@ -1,59 +1,22 @@
 /** A new revision of a sheet, written by keyboard: kept field by field, wrong fields named and led to, previewed, published. */
-import { mkdirSync } from 'node:fs';
-import { join } from 'node:path';
-import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { type BrowserHost, startBrowserHost } from '../../electron/browserHost.ts';
-import { buildApp } from '../../scripts/buildApp.ts';
-import { isBuildNeeded } from '../../scripts/buildCheck.ts';
-import { type AccessProblem, checkAccess } from '../support/checkAccess.ts';
-import { launchChromium } from '../support/chromium.ts';
-import { type KeyboardHands, keyboardHands } from '../support/keyboardHands.ts';
-import { OWNER, signInByKeys } from '../support/officeByKeys.ts';
-import { setUpOffice } from '../support/officeScenario.ts';
-import { APP_ROOT, openTestCore, type TestCore } from '../support/testCore.ts';
+import { OWNER } from '../support/officeByKeys.ts';
+import { type OfficeStage, openOfficeStage } from '../support/officeStage.ts';
 
 const SHEET_ID = 'general-practice-natural-gas';
-const pageErrors: string[] = [];
-let test: TestCore;
-let host: BrowserHost;
-let browser: Browser;
-let page: Page;
-let hands: KeyboardHands;
+let stage: OfficeStage;
 
 beforeAll(async () => {
-  if (isBuildNeeded(APP_ROOT)) await buildApp(APP_ROOT, 'warn');
-  test = openTestCore(new Date().toISOString());
-  await setUpOffice(test);
-  host = await startBrowserHost({
-    core: test.core,
-    rendererFolder: join(APP_ROOT, 'out', 'renderer'),
-    port: 0,
-    logFault: (error) => {
-      pageErrors.push(String(error));
-      return 'ref';
-    },
-  });
-  browser = await launchChromium();
-  page = await browser.newPage({ viewport: { width: 1366, height: 768 }, colorScheme: 'light' });
-  page.setDefaultTimeout(15_000);
-  page.on('pageerror', (error) => pageErrors.push(error.stack ?? error.message));
-  hands = keyboardHands(page);
-  await page.goto(host.address);
-  await signInByKeys(hands, OWNER);
+  stage = await openOfficeStage({ person: OWNER });
 });
 
-afterAll(async () => {
-  await browser?.close();
-  await host?.close();
-  test?.remove();
-});
+afterAll(() => stage?.close());
 
 describe('the sheet editor', () => {
   it('keeps what is typed, names what is wrong, leads to it, takes back, previews and publishes', async () => {
-    const access: AccessProblem[] = [];
+    const { test, page, hands } = stage;
     const before = await test.must('sheets.get', { sheetId: SHEET_ID, revision: null });
-    await page.goto(`${host.origin}/#/sheets/${SHEET_ID}`);
+    await page.goto(`${stage.origin}/#/sheets/${SHEET_ID}`);
     await page.getByRole('button', { name: 'New revision of this sheet' }).waitFor();
     await hands.pressButton('New revision of this sheet');
     await page.getByText(/^A draft, begun from/).waitFor();
@@ -68,7 +31,7 @@ describe('the sheet editor', () => {
     // From another part, the list of what is wrong leads back to the field.
     await hands.pressButton('Limits', 'Shift+Tab');
     await page.getByRole('heading', { name: 'Limits' }).waitFor();
-    access.push(...(await checkAccess(page, 'limits', { within: 'main' })));
+    await stage.look('sheet-editor-limits', 'main');
     await hands.pressButton(/Clocked input may differ.*Not a number/);
     await expect
       .poll(() => page.evaluate("document.activeElement?.closest('[data-path]')?.dataset.path"))
@@ -98,15 +61,11 @@ describe('the sheet editor', () => {
     await hands.press('Enter');
     await firstStep.locator('.sheet-entry-body [data-button="open"]').first().focus();
     await hands.press('Enter');
-    access.push(...(await checkAccess(page, 'a step', { within: 'main' })));
-    await shoot('sheet-editor-step');
+    await stage.look('sheet-editor-step', 'main');
 
     await hands.pressButton('Preview', 'Shift+Tab');
     await page.locator('.sheet-preview .run-card').first().waitFor();
-    access.push(...(await checkAccess(page, 'preview', { within: 'main' })));
-    await page.emulateMedia({ colorScheme: 'dark' });
-    access.push(...(await checkAccess(page, 'preview, dark', { within: 'main', rules: ['color-contrast'] })));
-    await shoot('sheet-editor-preview-dark');
+    await stage.look('sheet-editor-preview', 'main');
 
     await hands.pressButton('Publish', 'Shift+Tab');
     await page.getByRole('button', { name: 'New revision of this sheet' }).waitFor();
@@ -114,14 +73,7 @@ describe('the sheet editor', () => {
     expect(published.inputTolerancePct).toBe(9);
     expect(published.limits).toEqual(before.limits);
     expect(before.inputTolerancePct).not.toBe(9);
-    expect(access).toEqual([]);
-    expect(pageErrors).toEqual([]);
+    expect(stage.problems).toEqual([]);
+    expect(stage.faults).toEqual([]);
   }, 60_000);
 });
-
-async function shoot(name: string): Promise<void> {
-  const folder = process.env['LIGHTOFF_SCREENSHOTS'];
-  if (folder === undefined) return;
-  mkdirSync(folder, { recursive: true });
-  await page.screenshot({ path: join(folder, `${name}.png`), fullPage: true });
-}

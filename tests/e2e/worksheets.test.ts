@@ -1,59 +1,31 @@
 /** The worksheets by keyboard, offline of any visit and with one: every one of them shown, judged by axe in both looks, and one put to use. */
-import { mkdirSync } from 'node:fs';
-import { join } from 'node:path';
-import type { Browser, BrowserContext, Page } from 'playwright-core';
+import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { type BrowserHost, startBrowserHost } from '../../electron/browserHost.ts';
 import { WORKSHEETS } from '../../renderer/worksheets/worksheets.ts';
-import { buildApp } from '../../scripts/buildApp.ts';
-import { isBuildNeeded } from '../../scripts/buildCheck.ts';
 import { PUBLISHED_EXAMPLES } from '../renderer/worksheets/publishedExamples.ts';
-import { type AccessProblem, checkAccess } from '../support/checkAccess.ts';
-import { launchChromium } from '../support/chromium.ts';
-import { type KeyboardHands, keyboardHands } from '../support/keyboardHands.ts';
-import { goByKeys, heading, signInByKeys, TECHNICIAN } from '../support/officeByKeys.ts';
-import { setUpOffice } from '../support/officeScenario.ts';
-import { APP_ROOT, openTestCore, type TestCore } from '../support/testCore.ts';
+import type { KeyboardHands } from '../support/keyboardHands.ts';
+import { goByKeys, heading, TECHNICIAN } from '../support/officeByKeys.ts';
+import { type OfficeStage, openOfficeStage } from '../support/officeStage.ts';
+import type { TestCore } from '../support/testCore.ts';
 import { type BookedRun, bookAndBegin } from '../support/wholeJob.ts';
 
-const pageErrors: string[] = [];
+let stage: OfficeStage;
 let test: TestCore;
 let run: BookedRun;
-let host: BrowserHost;
-let browser: Browser;
-let context: BrowserContext;
 let page: Page;
 let hands: KeyboardHands;
 
 beforeAll(async () => {
-  if (isBuildNeeded(APP_ROOT)) await buildApp(APP_ROOT, 'warn');
-  test = openTestCore(new Date().toISOString());
-  const office = await setUpOffice(test);
-  run = await bookAndBegin(test, office);
-  host = await startBrowserHost({
-    core: test.core,
-    rendererFolder: join(APP_ROOT, 'out', 'renderer'),
-    port: 0,
-    logFault: (error) => {
-      pageErrors.push(String(error));
-      return 'ref';
+  stage = await openOfficeStage({
+    person: TECHNICIAN,
+    prepare: async (core, office) => {
+      run = await bookAndBegin(core, office);
     },
   });
-  browser = await launchChromium();
-  context = await browser.newContext({ viewport: { width: 1366, height: 768 }, colorScheme: 'light' });
-  context.setDefaultTimeout(20_000);
-  page = await context.newPage();
-  page.on('pageerror', (error) => pageErrors.push(error.stack ?? error.message));
-  hands = keyboardHands(page);
-  await page.goto(host.address);
-  await signInByKeys(hands, TECHNICIAN);
+  ({ test, page, hands } = stage);
 });
 
-afterAll(async () => {
-  await browser?.close();
-  await host?.close();
-  test?.remove();
-});
+afterAll(() => stage?.close());
 
 describe('worksheets', () => {
   it('works out a published example while it is typed, and keeps what was typed', async () => {
@@ -111,28 +83,18 @@ describe('worksheets', () => {
   });
 
   it('shows every worksheet without a fault in light and dark', async () => {
-    const access: AccessProblem[] = [];
     for (const { key, title } of WORKSHEETS) {
       const example = PUBLISHED_EXAMPLES.find(({ worksheet }) => worksheet === key);
       const typed = Object.entries(example?.typed ?? {}).map(([field, text]) => [field, { text }]);
       await page.evaluate(`sessionStorage.setItem(${JSON.stringify(`lightoff.worksheet.${key}`)},
         ${JSON.stringify(JSON.stringify(Object.fromEntries(typed)))})`);
-      await page.goto(`${host.origin}/#/worksheet/${key}`);
+      await page.goto(`${stage.origin}/#/worksheet/${key}`);
       await heading(hands, title);
-      await page.emulateMedia({ colorScheme: 'light' });
-      access.push(...(await checkAccess(page, `${key}, light`, { within: 'main' })));
-      // The other look is the same page in other colours.
-      await page.emulateMedia({ colorScheme: 'dark' });
-      access.push(...(await checkAccess(page, `${key}, dark`, { within: 'main', rules: ['color-contrast'] })));
+      await stage.look(key, 'main');
       expect(await page.locator('.ws-results').textContent()).not.toMatch(/NaN|Infinity|undefined/);
     }
-    expect(access).toEqual([]);
-    expect(pageErrors).toEqual([]);
-    const folder = process.env['LIGHTOFF_SCREENSHOTS'];
-    if (folder !== undefined) {
-      mkdirSync(folder, { recursive: true });
-      await page.screenshot({ path: join(folder, 'worksheet-dark.png'), fullPage: true });
-    }
+    expect(stage.problems).toEqual([]);
+    expect(stage.faults).toEqual([]);
   });
 
   it('forgets what was typed when the person signs out', async () => {
