@@ -1,3 +1,4 @@
+import { parse } from 'exifr';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { matchPhotos } from '../../../domain/photos/matchPhotos.ts';
@@ -13,6 +14,17 @@ describe('readPhotoFacts', () => {
       offset: '-04:00',
       mayTellPlace: false,
     });
+  });
+
+  it('reads what exifr reads, a reader of its own', async () => {
+    for (const isLittle of [true, false]) {
+      const bytes = exifJpeg({ taken: '2026:03:02 11:40:05', offset: '+02:00', hasGps: true, isLittle });
+      const theirs = await parse(bytes, { gps: true, reviveValues: false });
+      const ours = readPhotoFacts(bytes);
+      expect(ours.takenLocal?.replaceAll('-', ':').replace('T', ' ')).toBe(theirs.DateTimeOriginal);
+      expect(ours.offset).toBe(theirs.OffsetTimeOriginal);
+      expect(ours.mayTellPlace).toBe(theirs.GPSLatitude !== undefined);
+    }
   });
 
   it('sees a GPS directory, and says nothing of a place where there is none', () => {
