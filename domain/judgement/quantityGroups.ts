@@ -11,6 +11,15 @@ export const FLUE_GAS: ReadonlySet<QuantityKey> = new Set([
   'flueGasC',
 ]);
 
+/** What only a licensed person may measure, whatever step of a sheet asks for it: in the flue, and on the gas side. */
+export const GAS_RESULTS: ReadonlySet<QuantityKey> = new Set([
+  ...FLUE_GAS,
+  'inletPressureMbarG',
+  'burnerPressureMbarG',
+  'tightnessPressureMbarG',
+  'tightnessDropMbar',
+]);
+
 /** A number that only an instrument can give: without knowing which, it proves nothing. */
 export const NEEDS_INSTRUMENT: ReadonlySet<QuantityKey> = new Set([
   ...FLUE_GAS,

@@ -321,6 +321,7 @@ export const customerOperations = {
           closedAt: z.string().nullable(),
           closedByName: z.string().nullable(),
           closedReason: z.string().nullable(),
+          photoIds: z.array(id),
         }),
       ),
     }),

@@ -76,6 +76,7 @@ export const paperOperations = {
       'needs-licence': licenceProblem,
       'not-an-option': z.strictObject({ value: z.string() }),
       'must-be-possible': nothing,
+      'witness-is-same': z.strictObject({ name: z.string() }),
       'cannot-read': z.strictObject({ problem: z.record(z.string(), z.unknown()) }),
       'no-such-part': z.strictObject({ partKey: z.string() }),
       /** Of a lockout that is still to come. */

@@ -309,7 +309,12 @@ export const visitOperations = {
       instrumentId: id.nullable().default(null),
     }),
     output: nothing,
-    errors: { ...runErrors, 'not-an-option': z.strictObject({ value: z.string() }), 'must-be-possible': nothing },
+    errors: {
+      ...runErrors,
+      'not-an-option': z.strictObject({ value: z.string() }),
+      'must-be-possible': nothing,
+      'witness-is-same': z.strictObject({ name: z.string() }),
+    },
   }),
   /** Keeps the text and unit as typed beside the value. The same item, point and sample again replaces the earlier one, which stays on file. */
   'visits.recordReading': operation({
@@ -543,6 +548,12 @@ export const visitOperations = {
     }),
     output: nothing,
     errors: { 'make-safe-closed': nothing },
+  }),
+  /** What was found, the shut valve, the label: also of one that is closed by now. */
+  'makeSafes.attachPhoto': operation({
+    access: ['technician', 'helper', 'owner', 'dispatcher'],
+    input: z.strictObject({ makeSafeId: id, attachmentId: id }),
+    output: nothing,
   }),
   'makeSafes.close': operation({
     access: ['technician', 'owner'],

@@ -1,9 +1,9 @@
 /** What an answer must be before it is kept: one the item takes, by somebody who may give it, with a reason where one is owed. */
-import { isInstrument } from '../../db/people.ts';
+import { isInstrument, listStaff } from '../../db/people.ts';
 import { listAnswers } from '../../db/runs.ts';
 import type { runAnswers } from '../../db/schema/index.ts';
 import { failedTest } from '../../domain/procedure/failedTest.ts';
-import type { StepItem } from '../../domain/procedure/modelSheet.ts';
+import type { ItemOf, StepItem } from '../../domain/procedure/modelSheet.ts';
 import { ADVICE_ANSWER } from '../../domain/procedure/progress/findingsByItem.ts';
 import { NONE_ANSWER } from '../../domain/procedure/progress/listProgress.ts';
 import { fail, type HandlerContext, notFound } from './handler.ts';
@@ -43,6 +43,7 @@ export function requireAnswerable(
   const value = input.value?.trim() ?? null;
   if (value !== null && !mayAnswer(item, value)) return fail('not-an-option', { value });
   if (value === null && (input.reason === null || !item.mayBeNotPossible)) return fail('must-be-possible', {});
+  if (value !== null && item.kind === 'witness') requireWitness(context, loaded, input.visitId, item, value, byId);
   const { visitId, runId, stepKey, itemKey, reason, instrumentId } = input;
   const answer = { visitId, runId, stepKey, itemKey, value, reason, instrumentId, byId };
   const earlier = listAnswers(context.db, runId, itemKey);
@@ -50,6 +51,24 @@ export function requireAnswerable(
   if (!isClosedBy(earlier) && isClosedBy([...earlier, { ...answer, at: context.now }]))
     requireLicensedFor(context.db, loaded, visitId, byId);
   return answer;
+}
+
+/**
+ * A proof by another person: not by whoever did the work, and where it must be a licensed one, not by somebody of the firm who
+ * holds no licence for it. A name the firm does not know may be an inspector's, and is kept as it is given.
+ */
+function requireWitness(
+  context: HandlerContext,
+  loaded: Parameters<typeof requireLicensedFor>[1],
+  visitId: string,
+  item: ItemOf<'witness'>,
+  name: string,
+  byId: string,
+): void {
+  if (item.by === 'occupant') return;
+  const named = listStaff(context.db).find((one) => one.name.toLowerCase() === name.toLowerCase());
+  if (named?.id === byId) fail('witness-is-same', { name: named.name });
+  if (named !== undefined && item.by === 'licensed') requireLicensedFor(context.db, loaded, visitId, named.id);
 }
 
 /** Values an item takes; a reading may only be answered with the maker's advice to leave it outside. */

@@ -8,6 +8,7 @@ import {
   listApplianceDates,
   listAppliances,
   listFuelStates,
+  listMakeSafePhotos,
   listMakeSafes,
   listVisitsOfAppliance,
 } from '../../db/appliances.ts';
@@ -75,6 +76,7 @@ export const applianceHandlers: Handlers<
         closedAt: makeSafe.closedAt,
         closedByName,
         closedReason: makeSafe.closedReason,
+        photoIds: [...listMakeSafePhotos(context.db, makeSafe.id)],
       })),
     };
   },

@@ -12,13 +12,15 @@ import { fail, notFound } from './handler.ts';
 import { requireLicence } from './licensing.ts';
 import { ensureRegistration } from './registrationRows.ts';
 import { dayIn } from './today.ts';
+import { visitDay } from './visitDay.ts';
 
 export type BegunRun = { readonly jobId: string; readonly runId: string };
 
 export function beginVisit(writer: StoreWriter, visit: VisitRecord, byId: string): BegunRun[] {
+  const on = visitDay(writer.db, { ...visit, startedAt: visit.startedAt ?? writer.now });
   const begun = listVisitJobs(writer.db, [visit.id]).map(({ job, appliance, runId }) => {
     const fuel = fuelOf(writer.db, appliance.id);
-    requireLicence(writer.db, byId, { on: visit.plannedOn, fuel, ratedInputKw: appliance.ratedInputKw });
+    requireLicence(writer.db, byId, { on, fuel, ratedInputKw: appliance.ratedInputKw });
     if (runId !== null) {
       const run = findRunOfJob(writer.db, job.id);
       // A return trip takes the run up again: what lapses is asked once more.

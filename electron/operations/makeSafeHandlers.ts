@@ -1,15 +1,23 @@
 /** Make-safes: opened at one key, described afterwards, closed only by a licensed person with a reason. */
-import { findAppliance, findMakeSafe, findPlacement, listFuelStates, listOpenMakeSafes } from '../../db/appliances.ts';
+import {
+  findAppliance,
+  findMakeSafe,
+  findPlacement,
+  listFuelStates,
+  listMakeSafePhotos,
+  listOpenMakeSafes,
+} from '../../db/appliances.ts';
+import { findAttachment } from '../../db/attachments.ts';
 import type { ReadableDb } from '../../db/openStore.ts';
 import { findCompany } from '../../db/people.ts';
-import { makeSafes } from '../../db/schema/index.ts';
+import { attachmentLinks, makeSafes } from '../../db/schema/index.ts';
 import type { FuelKey } from '../../domain/procedure/modelSheet.ts';
 import { actorOf, fail, type Handlers, notFound } from './handler.ts';
 import { requireLicence } from './licensing.ts';
 import { dayIn } from './today.ts';
 
 export const makeSafeHandlers: Handlers<
-  'makeSafes.list' | 'makeSafes.open' | 'makeSafes.describe' | 'makeSafes.close'
+  'makeSafes.list' | 'makeSafes.open' | 'makeSafes.describe' | 'makeSafes.attachPhoto' | 'makeSafes.close'
 > = {
   'makeSafes.list': (_input, context) =>
     listOpenMakeSafes(context.db).map(({ makeSafe, ...where }) => ({
@@ -45,6 +53,18 @@ export const makeSafeHandlers: Handlers<
     requireOpen(context.db, makeSafeId);
     context.write((writer) => writer.update(makeSafes, makeSafeId, fields));
     context.services.changed(['runs', 'appliances']);
+    return {};
+  },
+
+  'makeSafes.attachPhoto': ({ makeSafeId, attachmentId }, context) => {
+    if (findMakeSafe(context.db, makeSafeId) === undefined) return notFound('make_safes', makeSafeId);
+    if (findAttachment(context.db, attachmentId) === undefined) return notFound('attachments', attachmentId);
+    if (!listMakeSafePhotos(context.db, makeSafeId).includes(attachmentId)) {
+      context.write((writer) =>
+        writer.insert(attachmentLinks, { attachmentId, entity: 'make_safes', entityId: makeSafeId }),
+      );
+      context.services.changed(['runs', 'appliances']);
+    }
     return {};
   },
 

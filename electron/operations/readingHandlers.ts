@@ -5,13 +5,21 @@ import { findReading, findStandingReadingId } from '../../db/runs.ts';
 import { readings } from '../../db/schema/index.ts';
 import type { StoreWriter } from '../../db/storeWriter.ts';
 import { readExportCell } from '../../domain/intake/readExportCell.ts';
+import { GAS_RESULTS } from '../../domain/judgement/quantityGroups.ts';
 import type { ItemOf } from '../../domain/procedure/modelSheet.ts';
 import { stagePoint } from '../../domain/procedure/stagePoint.ts';
 import { entryUnits } from '../../domain/quantity/entryUnits.ts';
 import { parseTyped } from '../../domain/quantity/parseTyped.ts';
 import { isQuantityKey, type QuantityKey } from '../../domain/quantity/quantities.ts';
 import { actorOf, fail, type HandlerContext, type Handlers, notFound } from './handler.ts';
-import { type ItemRef, requireOpenItem, requireOpenRun, requireWhoDidIt } from './runGuards.ts';
+import {
+  type ItemRef,
+  requireLicensedFor,
+  requireOpenItem,
+  requireOpenRun,
+  requireOpenStep,
+  requireWhoDidIt,
+} from './runGuards.ts';
 import { readRunState } from './runState.ts';
 
 export const readingHandlers: Handlers<'visits.recordReading' | 'visits.importReadings' | 'visits.takeSuggestion'> = {
@@ -68,6 +76,9 @@ export const readingHandlers: Handlers<'visits.recordReading' | 'visits.importRe
 
   'visits.takeSuggestion': (input, context) => {
     requireOpenRun(context.db, input);
+    const reading = findReading(context.db, input.readingId);
+    if (reading === undefined || reading.runId !== input.runId) return fail('no-such-suggestion', {});
+    requireOpenStep(context.db, { ...input, stepKey: reading.stepKey });
     const actor = actorOf(context);
     const { findings } = readRunState(context.db, input.runId, input.visitId, context.now);
     const suggestion = findings
@@ -120,7 +131,8 @@ export function requirePlace(
   const measuredById = by.measuredById ?? actor.staffId;
   if (measuredById !== actor.staffId && findStaff(context.db, measuredById) === undefined)
     return notFound('staff', measuredById);
-  requireWhoDidIt(context.db, loaded, step, visitId, measuredById);
+  if (GAS_RESULTS.has(quantity)) requireLicensedFor(context.db, loaded, visitId, measuredById);
+  else requireWhoDidIt(context.db, loaded, step, visitId, measuredById);
   const point = item.kind === 'tuning' ? stageOf(item, sample) : item.kind === 'series' ? item.firingPoint : item.point;
   return { visitId, runId, stepKey, itemKey, quantity, point, sample, measuredById, typedById: actor.staffId };
 }

@@ -3,7 +3,7 @@ import { findFittedPart, findLockout } from '../../db/runs.ts';
 import { fittedParts, runLockouts } from '../../db/schema/index.ts';
 import { actorOf, type Handlers, notFound } from './handler.ts';
 import { requireLockout, requirePart, siteZoneOf } from './repairRows.ts';
-import { requireOpenItem } from './runGuards.ts';
+import { requireOpenItem, requireWhoDidIt } from './runGuards.ts';
 import { dayIn } from './today.ts';
 
 export const repairHandlers: Handlers<'visits.addPart' | 'visits.addLockout' | 'visits.removeRow'> = {
@@ -24,7 +24,8 @@ export const repairHandlers: Handlers<'visits.addPart' | 'visits.addLockout' | '
   },
 
   'visits.removeRow': (input, context) => {
-    const { item } = requireOpenItem(context.db, input, 'parts', 'lockouts');
+    const { loaded, step, item } = requireOpenItem(context.db, input, 'parts', 'lockouts');
+    requireWhoDidIt(context.db, loaded, step, input.visitId, actorOf(context).staffId);
     const isMine = (row: { readonly runId: string | null; readonly itemKey: string | null } | undefined) =>
       row !== undefined && row.runId === input.runId && row.itemKey === input.itemKey;
     context.write((writer) => {

@@ -9,6 +9,7 @@ import type { VisitRow } from '../contract/visits.ts';
 import { fail, notFound } from './handler.ts';
 import { requireLicence } from './licensing.ts';
 import { findItem, findStep, type LoadedRun, loadRun } from './runState.ts';
+import { visitDay } from './visitDay.ts';
 
 type VisitOutcome = NonNullable<VisitRow['outcome']>;
 export type RunRef = { readonly visitId: string; readonly runId: string };
@@ -79,7 +80,7 @@ export function requireWhoDidIt(
 export function requireLicensedFor(db: ReadableDb, loaded: LoadedRun, visitId: string, staffId: string): void {
   const visit = findVisit(db, visitId) ?? notFound('visits', visitId);
   requireLicence(db, staffId, {
-    on: visit.plannedOn,
+    on: visitDay(db, visit),
     fuel: loaded.run.fuel as FuelKey,
     ratedInputKw: findAppliance(db, loaded.job.applianceId)?.ratedInputKw ?? null,
   });

@@ -9,6 +9,7 @@ import { actorOf, fail, type Handlers, notFound } from './handler.ts';
 import { listRunPeople } from './licensing.ts';
 import { requireLicensedFor, requireOpenItem, requireOpenRun } from './runGuards.ts';
 import { findStep, loadRun, readPast, readRunState } from './runState.ts';
+import { visitDay } from './visitDay.ts';
 import { readVisitRows } from './visitRows.ts';
 
 export const runHandlers: Handlers<
@@ -45,7 +46,8 @@ export const runHandlers: Handlers<
   'visits.getRun': (input, context) => {
     const loaded = loadRun(context.db, input.runId);
     const [visit] = readVisitRows(context.db, { visitId: input.visitId });
-    if (visit === undefined) return notFound('visits', input.visitId);
+    const stored = findVisit(context.db, input.visitId);
+    if (visit === undefined || stored === undefined) return notFound('visits', input.visitId);
     const record = readRunRecord(context.db, loaded.run, loaded.job);
     return {
       runId: loaded.run.id,
@@ -57,7 +59,7 @@ export const runHandlers: Handlers<
       openedSteps: [...listOpenedSteps(context.db, loaded.run.id)],
       reopenedAt: loaded.run.reopenedAt,
       sealedSha256: findLastSealSha256(context.db, loaded.run.id),
-      people: [...listRunPeople(context.db, record, visit.plannedOn)],
+      people: [...listRunPeople(context.db, record, visitDay(context.db, stored))],
     };
   },
 
@@ -128,7 +130,8 @@ export const runHandlers: Handlers<
     if (item.by === 'licensed') requireLicensedFor(context.db, loaded, input.visitId, actor.staffId);
     context.write((writer) => {
       const row = {
-        name: input.name,
+        // Whoever is licensed signs as who is signed in, whatever name was sent.
+        name: item.by === 'licensed' ? actor.name : input.name,
         staffId: item.by === 'licensed' ? actor.staffId : null,
         at: context.now,
         signatureAttachmentId: input.signatureAttachmentId,

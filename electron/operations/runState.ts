@@ -18,6 +18,7 @@ import { stepListOf, stepsOfList } from '../../domain/procedure/stepListOf.ts';
 import type { PastRun } from '../../domain/trend/pastRun.ts';
 import { notFound } from './handler.ts';
 import { listRunPeople } from './licensing.ts';
+import { visitDay } from './visitDay.ts';
 
 export type LoadedRun = {
   readonly run: RunRow;
@@ -50,7 +51,7 @@ export function readRunState(db: ReadableDb, runId: string, visitId: string, now
   const loaded = loadRun(db, runId);
   const visit = findVisit(db, visitId) ?? notFound('visits', visitId);
   const record = readRunRecord(db, loaded.run, loaded.job);
-  const people = listRunPeople(db, record, visit.plannedOn);
+  const people = listRunPeople(db, record, visitDay(db, visit));
   const findings = judgeRun({
     record,
     sheet: loaded.sheet,

@@ -14,7 +14,9 @@ export const waitHandlers: Handlers<
   | 'visits.reachFiringPoint'
 > = {
   'visits.startHold': (input, context) => {
-    const { item } = requireOpenItem(context.db, input, 'hold');
+    const { loaded, step, item } = requireOpenItem(context.db, input, 'hold');
+    const actor = actorOf(context);
+    requireWhoDidIt(context.db, loaded, step, input.visitId, actor.staffId);
     const running = findLatestHold(context.db, input.runId, input.itemKey);
     if (running !== undefined && running.endedAt === null)
       return fail('hold-running', { startedAt: running.startedAt });
@@ -27,7 +29,7 @@ export const waitHandlers: Handlers<
         hasClockJumped: false,
         bootId: context.services.bootId,
         startedSteadyMs: context.services.steadyClockMs(),
-        byId: actorOf(context).staffId,
+        byId: actor.staffId,
       }),
     );
     context.services.changed(['runs']);
@@ -67,7 +69,7 @@ export const waitHandlers: Handlers<
   },
 
   'visits.reachTuningStage': (input, context) => {
-    const { tuningId, missing } = runningTuning(input, context);
+    const { tuningId, missing } = runningTuning(input, context, 'licensed');
     const expected = missing[0] ?? null;
     if (input.stageKey !== expected) return fail('stage-out-of-order', { expected });
     context.write((writer) =>
@@ -78,7 +80,7 @@ export const waitHandlers: Handlers<
   },
 
   'visits.finishTuning': (input, context) => {
-    const { tuningId, missing } = runningTuning(input, context);
+    const { tuningId, missing } = runningTuning(input, context, 'licensed');
     if (missing.length > 0) return fail('stages-missing', { stages: [...missing] });
     context.write((writer) => writer.update(runTunings, tuningId, { finishedAt: context.now }));
     context.services.changed(['runs']);
@@ -86,7 +88,8 @@ export const waitHandlers: Handlers<
   },
 
   'visits.interruptTuning': (input, context) => {
-    const { tuningId } = runningTuning(input, context);
+    // That it was broken off anybody may say.
+    const { tuningId } = runningTuning(input, context, 'anyone');
     context.write((writer) =>
       writer.update(runTunings, tuningId, { interruptedAt: context.now, interruptedReason: input.reason }),
     );
@@ -129,8 +132,10 @@ function steadySecondsSince(
 function runningTuning(
   input: ItemRef,
   context: HandlerContext,
+  who: 'licensed' | 'anyone',
 ): { readonly tuningId: string; readonly missing: readonly string[] } {
-  const { item } = requireOpenItem(context.db, input, 'tuning');
+  const { loaded, step, item } = requireOpenItem(context.db, input, 'tuning');
+  if (who === 'licensed') requireWhoDidIt(context.db, loaded, step, input.visitId, actorOf(context).staffId);
   const tuning = findRunningTuning(context.db, input.runId, input.itemKey);
   if (tuning === undefined) return fail('tuning-not-running', {});
   const reached = new Set(listTuningStages(context.db, tuning.id).map((row) => row.stageKey));

@@ -23,7 +23,7 @@ import { RouteLink } from '../RouteLink.tsx';
 import { goTo } from '../route.ts';
 import { DatesPanel } from './DatesPanel.tsx';
 import { FuelPanel } from './FuelPanel.tsx';
-import { MakeSafeFacts, OpenMakeSafe, OpenMakeSafePanel } from './MakeSafePanel.tsx';
+import { MakeSafeFacts, MakeSafePhotos, OpenMakeSafe, OpenMakeSafePanel } from './MakeSafePanel.tsx';
 
 export function ApplianceScreen({ applianceId }: { readonly applianceId: string }) {
   const found = useOperation('appliances.get', { applianceId });
@@ -107,6 +107,7 @@ function Appliance({ found, mayEdit }: { readonly found: OutputOf<'appliances.ge
               <section key={makeSafe.makeSafeId} aria-label={makeSafe.what}>
                 <strong>{makeSafe.what}</strong>
                 <MakeSafeFacts makeSafe={makeSafe} />
+                <MakeSafePhotos makeSafe={makeSafe} />
               </section>
             ))}
           </Panel>

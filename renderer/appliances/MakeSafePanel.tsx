@@ -13,6 +13,7 @@ import { Note } from '../kit/Note.tsx';
 import { Panel } from '../kit/Panel.tsx';
 import { useAppStatus, useHasRole } from '../operations/AppStatus.tsx';
 import { useAct } from '../operations/useAct.ts';
+import { Thumbnail } from '../run/items/Thumbnail.tsx';
 
 type MakeSafe = OutputOf<'appliances.get'>['makeSafes'][number];
 
@@ -23,6 +24,7 @@ export function OpenMakeSafe({ makeSafe }: { readonly makeSafe: MakeSafe }) {
     <Note tone="ember" title={`Make-safe open: ${makeSafe.what}`}>
       <Stack gap="sm" mt="xs">
         <MakeSafeFacts makeSafe={makeSafe} />
+        <MakeSafePhotos makeSafe={makeSafe} />
         <p style={{ margin: 0 }}>Nothing may be lit here until a licensed person has closed it.</p>
         {isDescribing ? (
           <DescribeForm makeSafe={makeSafe} onDone={() => setIsDescribing(false)} />
@@ -72,6 +74,17 @@ export function MakeSafeFacts({ makeSafe }: { readonly makeSafe: MakeSafe }) {
             ] as const)),
       ]}
     />
+  );
+}
+
+export function MakeSafePhotos({ makeSafe }: { readonly makeSafe: Pick<MakeSafe, 'what' | 'photoIds'> }) {
+  if (makeSafe.photoIds.length === 0) return null;
+  return (
+    <Group gap="sm">
+      {makeSafe.photoIds.map((attachmentId, index) => (
+        <Thumbnail key={attachmentId} attachmentId={attachmentId} label={`${makeSafe.what}, photo ${index + 1}`} />
+      ))}
+    </Group>
   );
 }
 

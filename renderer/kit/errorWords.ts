@@ -132,6 +132,7 @@ const WORDS: { readonly [C in ErrorCode]: (data: DataByCode[C]) => string } = {
       : `This step is locked: ${locks.length} things before it are open.`,
   'step-not-open': () => 'This step is not open yet.',
   'no-such-step': () => 'The sheet of this job has no such step.',
+  'witness-is-same': ({ name }) => `${name} did it: somebody else has to confirm it.`,
   'not-an-option': ({ value }) => `“${value}” is not one of the answers.`,
   'must-be-possible': () => 'This one cannot be answered “not possible”.',
   'cannot-read': () => 'This cannot be read as a number with its unit.',

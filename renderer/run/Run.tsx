@@ -73,8 +73,8 @@ export function Run({
   const [isTakingIn, setIsTakingIn] = useState(false);
   const [buffer] = useState(() => makeKeyBuffer(window));
   // What is on screen now, for what happens after an await.
-  const latest = useRef({ view, active, releasedAt: makeSafes.lastClosedAt });
-  latest.current = { view, active, releasedAt: makeSafes.lastClosedAt };
+  const latest = useRef({ view, active, isLeaving, releasedAt: makeSafes.lastClosedAt });
+  latest.current = { view, active, isLeaving, releasedAt: makeSafes.lastClosedAt };
   useUnsaved(unsaved.list.length === 0 ? null : `Not saved yet: ${unsaved.list.map((box) => box.label).join(', ')}.`);
 
   const refresh = useCallback(async () => {
@@ -188,7 +188,7 @@ export function Run({
     if (stepKey === null || stepKey === followed.current) return;
     followed.current = stepKey;
     if (stepKey === LEAVING) goToLeaving();
-    else if (stepKey !== latest.current.active?.stepKey) goToStep(stepKey);
+    else if (latest.current.isLeaving || stepKey !== latest.current.active?.stepKey) goToStep(stepKey);
   }, [stepKey, goToLeaving, goToStep]);
 
   // A step that is opened by resuming or by a click is remembered once it may be worked in, unless the burner is behind it.

@@ -1,6 +1,6 @@
 /** Amendments to a sealed record: what stands beside it, and adding one. What was sealed is never touched. */
 import { Button, Group, NativeSelect, Stack, Textarea, TextInput } from '@mantine/core';
-import { useState } from 'react';
+import { useEffect, useRef, useState } from 'react';
 import type { OutputOf } from '../../electron/contract/index.ts';
 import { Answer } from '../kit/Answer.tsx';
 import { instantWords } from '../kit/dayWords.ts';
@@ -10,17 +10,25 @@ import { PlainTable } from '../kit/PlainTable.tsx';
 import { useHasRole } from '../operations/AppStatus.tsx';
 import { useAct } from '../operations/useAct.ts';
 import { useOperation } from '../operations/useOperation.ts';
+import { useUnsaved } from '../shell/LeaveGuard.tsx';
 
 export function AmendPanel({ runId, serial }: { readonly runId: string; readonly serial: string }) {
   const found = useOperation('records.getAmendments', { runId });
   const mayAmend = useHasRole('technician', 'owner');
   const [isWriting, setIsWriting] = useState(false);
+  const button = useRef<HTMLButtonElement>(null);
+  const wasWriting = useRef(false);
+  // What had the keyboard goes away with the form.
+  useEffect(() => {
+    if (wasWriting.current && !isWriting) button.current?.focus();
+    wasWriting.current = isWriting;
+  }, [isWriting]);
   return (
     <Panel
       title={`Amendments to the record of ${serial}`}
       action={
         mayAmend && !isWriting ? (
-          <Button variant="default" onClick={() => setIsWriting(true)}>
+          <Button ref={button} variant="default" onClick={() => setIsWriting(true)}>
             Add an amendment
           </Button>
         ) : undefined
@@ -75,6 +83,10 @@ function AmendForm({
   const [isNow, setIsNow] = useState('');
   const [because, setBecause] = useState('');
   const field = fields.find((one) => one.path === path);
+  const first = useRef<HTMLSelectElement>(null);
+  useEffect(() => first.current?.focus(), []);
+  const isTyped = `${what}${isNow}${because}`.trim() !== '';
+  useUnsaved(isTyped ? 'An amendment is typed, and not sealed yet.' : null);
   const isReady = isNow.trim() !== '' && because.trim() !== '' && (field !== undefined || what.trim() !== '');
   return (
     <form
@@ -97,7 +109,7 @@ function AmendForm({
         </p>
         <NativeSelect
           label="What"
-          data-autofocus
+          ref={first}
           value={path}
           data={[
             ...fields.map((one) => ({ value: one.path, label: one.what })),

@@ -2,20 +2,18 @@
 import { useId, useState } from 'react';
 import type { ItemOf } from '../../../domain/procedure/modelSheet.ts';
 import type { ItemAddress } from '../../../domain/procedure/progressTypes.ts';
+import type { RunRecord } from '../../../domain/procedure/runRecord.ts';
 import { instantWords } from '../../kit/dayWords.ts';
-import { FieldSaved } from '../../kit/FieldSaved.tsx';
+import { FieldSaved, type SaveState } from '../../kit/FieldSaved.tsx';
 import { KeyHint } from '../../kit/KeyHint.tsx';
 import { Note } from '../../kit/Note.tsx';
-import { useCore } from '../../operations/CoreAccess.tsx';
 import { useField } from '../field/useField.ts';
 import { plainKey } from '../focus/isAltKey.ts';
 import { useKeys } from '../focus/useKeys.ts';
 import { useRun } from '../state/RunContext.ts';
-import { useItemWrites } from '../state/useItemWrites.ts';
 import { saveErrorWords } from '../words/saveErrorWords.ts';
-import { SignaturePad, signaturePicture } from './SignaturePad.tsx';
-import { isSignature, type Strokes } from './strokes.ts';
-import { putPhoto } from './takePhotos.ts';
+import { SignaturePad } from './SignaturePad.tsx';
+import { useDrawing } from './useDrawing.ts';
 
 type Props = { readonly item: ItemOf<'sign-off'>; readonly address: ItemAddress };
 
@@ -27,23 +25,43 @@ export function SignOffItem({ item, address }: Props) {
     <div className="run-note">
       {signOff === undefined ? null : (
         <p className="run-card-hint">
-          Signed by <b>{signOff.name}</b>, {instantWords(signOff.at, view.record.site.timeZone)}. Signing again replaces
-          it.
+          Signed by <b>{signOff.name}</b>, {instantWords(signOff.at, view.record.site.timeZone)}
+          {signOff.signatureSha256 === undefined ? '' : ', with a drawn signature'}. Signing again replaces it.
         </p>
       )}
-      {item.by === 'licensed' ? <LicensedSigns address={here} /> : <OccupantSigns address={here} label={item.label} />}
+      {item.by === 'licensed' ? (
+        <LicensedSigns address={here} label={item.label} />
+      ) : (
+        <OccupantSigns address={here} label={item.label} />
+      )}
     </div>
   );
 }
 
-function LicensedSigns({ address }: { readonly address: ItemAddress }) {
-  const { view, signedIn, saveAndGoOn } = useRun();
-  const { ref, state, send } = useItemWrites(address);
+function LicensedSigns({ address, label }: { readonly address: ItemAddress; readonly label: string }) {
+  const { view, signedIn, write, saveAndGoOn } = useRun();
+  const [state, setState] = useState<SaveState>({ kind: 'idle' });
+  const drawing = useDrawing(address, label);
+  const [isDrawing, setIsDrawing] = useState(drawing.strokes.length > 0);
   const isLicensed = view.people.some((person) => person.staffId === signedIn.staffId && person.isLicensed);
-  const sign = () =>
-    void saveAndGoOn(address, () =>
-      send('visits.signOff', { ...ref, name: signedIn.name, signatureAttachmentId: null }),
-    );
+  const save = async (): Promise<boolean> => {
+    setState({ kind: 'saving' });
+    const drawn = await drawing.keep();
+    const reply = drawn.ok
+      ? await write('visits.signOff', {
+          visitId: view.visitId,
+          runId: view.runId,
+          ...address,
+          name: signedIn.name,
+          signatureAttachmentId: drawn.attachmentId,
+        })
+      : null;
+    if (reply?.ok === true) drawing.forget();
+    const why = drawn.ok ? (reply?.ok === false ? saveErrorWords(reply.error) : null) : drawn.why;
+    setState(why === null ? { kind: 'saved' } : { kind: 'not-saved', why });
+    return why === null;
+  };
+  const sign = () => void saveAndGoOn(address, save);
   const keys = useKeys<HTMLFieldSetElement>((event) => {
     if (plainKey(event) !== 's') return;
     event.preventDefault();
@@ -52,42 +70,67 @@ function LicensedSigns({ address }: { readonly address: ItemAddress }) {
   if (!isLicensed) {
     return (
       <Note tone="caution">
-        {signedIn.name} has no licence valid here today. The licensed person signs in and signs.
+        {signedIn.name} has no licence valid for this visit. The licensed person takes over with{' '}
+        <KeyHint keys="Alt+W" /> and their PIN, and signs.
       </Note>
     );
   }
-  return (
-    // A key of its own: an Enter too many must not sign.
-    <fieldset ref={keys} className="run-box-row" aria-labelledby={`label-${address.itemKey}`} tabIndex={-1} data-main>
-      <button type="button" className="run-button run-button-main" aria-keyshortcuts="S" onClick={sign}>
-        <KeyHint keys="S" /> Sign as {signedIn.name}
-      </button>
-      <FieldSaved state={state} />
-    </fieldset>
+  const others = othersIn(view.record, signedIn.staffId).map(
+    (staffId) => view.people.find((person) => person.staffId === staffId)?.name ?? 'somebody else',
   );
+  return (
+    <>
+      <p className="run-card-hint">
+        {others.length === 0
+          ? ''
+          : `What ${others.join(' and ')} measured or answered in this run is signed for as well. `}
+        Not {signedIn.name}? <KeyHint keys="Alt+W" /> switches, with a PIN.
+      </p>
+      {isDrawing ? <SignaturePad label={PAD_LABEL} strokes={drawing.strokes} onStrokes={drawing.change} /> : null}
+      {/* A key of its own: an Enter too many must not sign. */}
+      <fieldset ref={keys} className="run-box-row" aria-labelledby={`label-${address.itemKey}`} tabIndex={-1} data-main>
+        <button type="button" className="run-button run-button-main" aria-keyshortcuts="S" onClick={sign}>
+          <KeyHint keys="S" /> Sign as {signedIn.name}
+        </button>
+        {isDrawing ? null : (
+          <button
+            type="button"
+            className="run-button"
+            onClick={() => {
+              setIsDrawing(true);
+              // The button goes away; its key goes on signing.
+              keys.current?.focus({ preventScroll: true });
+            }}
+          >
+            Draw the signature as well …
+          </button>
+        )}
+        <FieldSaved state={state} />
+      </fieldset>
+    </>
+  );
+}
+
+const PAD_LABEL = 'Sign here with finger, pen or mouse (may stay empty)';
+
+/** Whose work stands in the run besides that of the one who signs. */
+function othersIn(record: Pick<RunRecord, 'readings' | 'answers'>, signerId: string): readonly string[] {
+  const by = [...record.readings.map(({ measuredById }) => measuredById), ...record.answers.map(({ byId }) => byId)];
+  return [...new Set(by)].filter((staffId) => staffId !== signerId);
 }
 
 function OccupantSigns({ address, label }: { readonly address: ItemAddress; readonly label: string }) {
   const { view, write, saveAndGoOn } = useRun();
   const id = useId();
-  const core = useCore();
-  const [strokes, setStrokes] = useState<Strokes>([]);
+  const drawing = useDrawing(address, label);
   const stored = view.record.signOffs.findLast((one) => one.itemKey === address.itemKey)?.name ?? '';
-  /** The drawing goes in before the name that points to it. */
-  const keepDrawing = async () => {
-    if (!isSignature(strokes)) return { ok: true, attachmentId: null } as const;
-    const picture = await signaturePicture(strokes);
-    if (picture === null) return { ok: false, why: 'The drawing could not be made into a picture.' } as const;
-    const outcome = await putPhoto(picture, core.putFile);
-    return outcome.ok ? outcome : ({ ok: false, why: outcome.why } as const);
-  };
   const field = useField({
     address,
     box: 'name',
     label,
     stored,
     save: async (text) => {
-      const drawn = await keepDrawing();
+      const drawn = await drawing.keep();
       if (!drawn.ok) return drawn;
       const reply = await write('visits.signOff', {
         visitId: view.visitId,
@@ -96,12 +139,21 @@ function OccupantSigns({ address, label }: { readonly address: ItemAddress; read
         name: text.trim(),
         signatureAttachmentId: drawn.attachmentId,
       });
+      if (reply.ok) drawing.forget();
       return reply.ok ? { ok: true } : { ok: false, why: saveErrorWords(reply.error) };
     },
   });
   return (
     <>
-      <SignaturePad label="Signature, drawn (may stay empty)" strokes={strokes} onStrokes={setStrokes} />
+      <SignaturePad
+        label={PAD_LABEL}
+        strokes={drawing.strokes}
+        onStrokes={(change) => {
+          drawing.change(change);
+          // The same name with a drawing under it is signed anew.
+          if (field.text.trim() !== '') field.type(field.text);
+        }}
+      />
       <label htmlFor={id}>Name, typed by the occupant: “I was shown this and have had the papers”</label>
       <div className="run-box-row">
         <input
@@ -120,6 +172,14 @@ function OccupantSigns({ address, label }: { readonly address: ItemAddress; read
             void saveAndGoOn(address, field.commit);
           }}
         />
+        <button
+          type="button"
+          className="run-button"
+          disabled={field.text.trim() === ''}
+          onClick={() => void saveAndGoOn(address, field.commit)}
+        >
+          Sign <KeyHint keys="Enter" />
+        </button>
         <FieldSaved state={field.state} />
       </div>
     </>

@@ -32,6 +32,7 @@ export function SignaturePad({
   };
   return (
     <div className="run-signature">
+      <p className="run-card-hint">{label}</p>
       <canvas
         ref={canvas}
         width={WIDTH}
@@ -39,6 +40,8 @@ export function SignaturePad({
         role="img"
         aria-label={strokes.length === 0 ? `${label}: empty` : `${label}: drawn`}
         onPointerDown={(event) => {
+          // The box for the name keeps the keyboard while somebody draws.
+          event.preventDefault();
           event.currentTarget.setPointerCapture(event.pointerId);
           isDrawing.current = true;
           const at = pointAt(event);

@@ -1,6 +1,7 @@
 /** A make-safe is closed by a licensed person only, with the reason it may run again. */
 import { useId, useState } from 'react';
 import { FieldSaved, type SaveState } from '../../kit/FieldSaved.tsx';
+import { useKept } from '../../kit/useKept.ts';
 import { useRun } from '../state/RunContext.ts';
 import { saveErrorWords } from '../words/saveErrorWords.ts';
 import type { MakeSafe } from './useMakeSafes.ts';
@@ -8,8 +9,9 @@ import type { MakeSafe } from './useMakeSafes.ts';
 export function CloseMakeSafe({ makeSafe, onClosed }: { readonly makeSafe: MakeSafe; readonly onClosed: () => void }) {
   const { write, view, signedIn } = useRun();
   const id = useId();
-  const [isAsking, setIsAsking] = useState(false);
-  const [reason, setReason] = useState('');
+  // Typed with a gas valve in the other hand: looking at the run once more must not lose it.
+  const [reason, setReason] = useKept(`close-make-safe.${makeSafe.makeSafeId}`, '');
+  const [isAsking, setIsAsking] = useState(reason !== '');
   const [state, setState] = useState<SaveState>({ kind: 'idle' });
   const isLicensed = view.people.some((person) => person.staffId === signedIn.staffId && person.isLicensed);
   if (!isLicensed) return <p className="lo-faint">A licensed person closes it, with the reason.</p>;
@@ -28,8 +30,10 @@ export function CloseMakeSafe({ makeSafe, onClosed }: { readonly makeSafe: MakeS
         if (reason.trim() === '') return;
         setState({ kind: 'saving' });
         void write('makeSafes.close', { makeSafeId: makeSafe.makeSafeId, reason: reason.trim() }).then((reply) => {
-          if (reply.ok) onClosed();
-          else setState({ kind: 'not-saved', why: saveErrorWords(reply.error) });
+          if (reply.ok) {
+            setReason('');
+            onClosed();
+          } else setState({ kind: 'not-saved', why: saveErrorWords(reply.error) });
         });
       }}
     >

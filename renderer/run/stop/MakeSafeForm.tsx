@@ -1,6 +1,7 @@
 /** How the gas was isolated, the label, who was told: each line saved when it is left. */
 import { useEffect, useId, useRef, useState } from 'react';
 import { FieldSaved, type SaveState } from '../../kit/FieldSaved.tsx';
+import { useAppStatus } from '../../operations/AppStatus.tsx';
 import { useRun } from '../state/RunContext.ts';
 import { saveErrorWords } from '../words/saveErrorWords.ts';
 import type { MakeSafe } from './useMakeSafes.ts';
@@ -17,11 +18,12 @@ const LINES = [
   ['isolatedHow', 'Gas isolated how'],
   ['labelNumber', 'Label number'],
   ['toldWhom', 'Who was told'],
-  ['deliveredHow', 'How it was delivered: by hand, post, e-mail'],
+  ['deliveredHow', 'How the notice was given: by hand, e-mail'],
 ] as const;
 
 export function MakeSafeForm({ makeSafe }: { readonly makeSafe: MakeSafe }) {
   const { write } = useRun();
+  const { company } = useAppStatus();
   const id = useId();
   const form = useRef<HTMLFormElement>(null);
   const [state, setState] = useState<SaveState>({ kind: 'idle' });
@@ -89,6 +91,7 @@ export function MakeSafeForm({ makeSafe }: { readonly makeSafe: MakeSafe }) {
           }}
         />
         The occupant refuses isolation: call the gas emergency line
+        {company?.emergencyNumber == null ? '' : `, ${company.emergencyNumber}`}
       </label>
       <div className="run-box-row">
         <button type="submit" className="run-button">

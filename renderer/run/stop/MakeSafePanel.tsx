@@ -7,6 +7,7 @@ import { useRun } from '../state/RunContext.ts';
 import { CloseMakeSafe } from './CloseMakeSafe.tsx';
 import { Dialog } from './Dialog.tsx';
 import { MakeSafeForm } from './MakeSafeForm.tsx';
+import { MakeSafePhoto } from './MakeSafePhoto.tsx';
 import type { Stop } from './stopsOf.ts';
 import type { MakeSafes } from './useMakeSafes.ts';
 
@@ -62,6 +63,7 @@ export function MakeSafePanel({ makeSafes, stop }: { readonly makeSafes: MakeSaf
             {shown.openedByName}
           </p>
           <MakeSafeForm makeSafe={shown} />
+          <MakeSafePhoto makeSafe={shown} />
           <CloseMakeSafe makeSafe={shown} onClosed={hide} />
         </div>
       )}

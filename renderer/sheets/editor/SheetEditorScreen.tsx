@@ -57,6 +57,11 @@ function SheetEditor({ loaded, part, field }: EditorPlace & { readonly loaded: O
     draft.leave();
     replaceWith('sheet-draft', { draftId, part: key, field: path });
   };
+  const goToField = (path: string) => {
+    // The same field a second time is no change of place.
+    if (path === field) setWanted(path);
+    goToPart(sectionOfPath(path)?.key ?? SECTIONS[0]?.key ?? '', path);
+  };
   return (
     <DraftContext value={{ ...draft, wanted }}>
       <Screen
@@ -119,15 +124,14 @@ function SheetEditor({ loaded, part, field }: EditorPlace & { readonly loaded: O
               </Panel>
             )}
             <Panel title={draft.problems.length === 0 ? 'To put right' : `To put right: ${draft.problems.length}`}>
-              <ProblemList
-                problems={draft.problems}
-                onGo={(path) => {
-                  // The same field a second time is no change of place.
-                  if (path === field) setWanted(path);
-                  goToPart(sectionOfPath(path)?.key ?? SECTIONS[0]?.key ?? '', path);
-                }}
-              />
+              <ProblemList problems={draft.problems} onGo={goToField} />
             </Panel>
+            {draft.doubts.length === 0 ? null : (
+              <Panel title={`To look at: ${draft.doubts.length}`}>
+                <p className="lo-faint">The sheet can be published as it is.</p>
+                <ProblemList problems={draft.doubts} onGo={goToField} />
+              </Panel>
+            )}
             <div>
               <ConfirmUndo
                 label="Throw the draft away"

@@ -2,6 +2,7 @@
 import { crossCheckSheet } from '../../../domain/procedure/crossCheckSheet.ts';
 import { modelSheet } from '../../../domain/procedure/modelSheet.ts';
 import type { Json } from '../../../domain/procedure/sheetEdit.ts';
+import { unreadLimits } from '../../../domain/procedure/unreadLimits.ts';
 import { issueWords } from '../../form/issueWords.ts';
 
 export type DraftProblem = { readonly path: string; readonly words: string };
@@ -18,6 +19,14 @@ export function checkDraft(body: Json): readonly DraftProblem[] {
       words: isTypedText(valueAt(body, path), issue) ? 'Not a number.' : issueWords(issue),
     };
   });
+}
+
+/** What may be published and is worth a second look: a limit nothing is held against. */
+export function doubtsOf(body: Json): readonly DraftProblem[] {
+  const parsed = modelSheet.safeParse(body);
+  return parsed.success
+    ? unreadLimits(parsed.data).map(({ path, message }) => ({ path, words: sentence(message) }))
+    : [];
 }
 
 function isTypedText(value: Json | undefined, issue: { readonly code: string; readonly expected?: unknown }): boolean {

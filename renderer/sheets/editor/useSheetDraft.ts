@@ -3,7 +3,7 @@ import { useCallback, useEffect, useMemo, useRef, useState } from 'react';
 import { applySheetEdit, type Json, type SheetEdit, type SheetPath } from '../../../domain/procedure/sheetEdit.ts';
 import type { ErrorsOf, OutputOf } from '../../../electron/contract/index.ts';
 import { useCore } from '../../operations/CoreAccess.tsx';
-import { checkDraft, type DraftProblem, valueAt } from './checkDraft.ts';
+import { checkDraft, type DraftProblem, doubtsOf, valueAt } from './checkDraft.ts';
 
 type Loaded = OutputOf<'sheetDrafts.get'>;
 type Pending = { readonly path: SheetPath; readonly value: Json | undefined };
@@ -13,6 +13,8 @@ export type SheetDraft = {
   /** With what is being typed in it. */
   readonly body: Json;
   readonly problems: readonly DraftProblem[];
+  /** Not wrong, and yet hardly meant; they keep nothing from being published. */
+  readonly doubts: readonly DraftProblem[];
   readonly editCount: number;
   readonly canUndo: boolean;
   readonly isSaving: boolean;
@@ -122,9 +124,11 @@ export function useSheetDraft(loaded: Loaded): SheetDraft {
 
   const body = useMemo(() => withPending(kept.body, pending), [kept.body, pending]);
   const problems = useMemo(() => checkDraft(body), [body]);
+  const doubts = useMemo(() => doubtsOf(body), [body]);
   return {
     body,
     problems,
+    doubts,
     editCount: kept.editCount,
     canUndo: kept.lastEdit !== null,
     isSaving: waiting > 0,

@@ -1,6 +1,7 @@
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { type Office, PIN, setUpOffice } from '../../support/officeScenario.ts';
 import { openTestCore, type TestCore } from '../../support/testCore.ts';
+import { tinyPng } from '../../support/wholeJob.ts';
 
 describe('make-safes', () => {
   let test: TestCore;
@@ -44,6 +45,26 @@ describe('make-safes', () => {
     const { jobId } = await test.must('jobs.open', { applianceId: office.applianceId, kind: 'repair', note: null });
     const jobs = await test.must('jobs.list', {});
     expect(jobs.find((job) => job.jobId === jobId)?.openMakeSafes).toBe(2);
+  });
+
+  it('keep photos of what was found and of how it was left, each once, in every place the make-safe is shown', async () => {
+    const makeSafeId = await open('Vent apart');
+    const put = async (name: string) => {
+      const reply = await test.core.putFile(
+        { bytes: tinyPng(name), mediaType: 'image/png', fileName: `${name}.png`, takenAt: test.now() },
+        'test-window',
+      );
+      return reply.ok ? reply.attachmentId : '';
+    };
+    const [joint, label] = [await put('joint'), await put('label')];
+    await test.must('makeSafes.attachPhoto', { makeSafeId, attachmentId: joint });
+    await test.must('makeSafes.attachPhoto', { makeSafeId, attachmentId: label });
+    await test.must('makeSafes.attachPhoto', { makeSafeId, attachmentId: joint });
+    expect((await listOf())[0]?.photoIds).toEqual([joint, label]);
+    expect(await test.ask('makeSafes.attachPhoto', { makeSafeId, attachmentId: makeSafeId })).toMatchObject({
+      ok: false,
+      error: { code: 'not-found' },
+    });
   });
 
   it('leave the list only when a licensed person closes them with a reason, and say who it was', async () => {
