@@ -216,20 +216,22 @@ export function findPlacement(db: ReadableDb, applianceId: string): typeof place
 
 /** Photos of a make-safe, as attachments, in the order they were taken in. */
 export function listMakeSafePhotos(db: ReadableDb, makeSafeId: string): readonly string[] {
-  return db
-    .select({ attachmentId: attachmentLinks.attachmentId })
-    .from(attachmentLinks)
-    .where(
-      and(
-        eq(attachmentLinks.entity, 'make_safes'),
-        eq(attachmentLinks.entityId, makeSafeId),
-        isNull(attachmentLinks.removedAt),
-      ),
-    )
-    // As they were stored: two ids of one millisecond are in no order.
-    .orderBy(sql`rowid`)
-    .all()
-    .map(({ attachmentId }) => attachmentId);
+  return (
+    db
+      .select({ attachmentId: attachmentLinks.attachmentId })
+      .from(attachmentLinks)
+      .where(
+        and(
+          eq(attachmentLinks.entity, 'make_safes'),
+          eq(attachmentLinks.entityId, makeSafeId),
+          isNull(attachmentLinks.removedAt),
+        ),
+      )
+      // As they were stored: two ids of one millisecond are in no order.
+      .orderBy(sql`rowid`)
+      .all()
+      .map(({ attachmentId }) => attachmentId)
+  );
 }
 
 export function findMakeSafe(db: ReadableDb, makeSafeId: string): typeof makeSafes.$inferSelect | undefined {
