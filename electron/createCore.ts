@@ -11,8 +11,9 @@ import { type BackupFolder, kindForToday, openBackupFolder, putCopyInPlace } fro
 import { takeFolderLock } from '../db/folderLock.ts';
 import { openStore, type Store, storePath } from '../db/openStore.ts';
 import { findStaff } from '../db/people.ts';
+import type { StaffRole } from '../domain/vocabulary/people.ts';
 import { contract, isOperationName, type OperationName } from './contract/index.ts';
-import { type AnyReply, commonErrors, type Role } from './contract/operation.ts';
+import { type AnyReply, commonErrors } from './contract/operation.ts';
 import { type FileFound, fileLimitBytes, type PutFileReply } from './contract/wire.ts';
 import type { ChangeListener, ClientId, Core } from './core.ts';
 import { buildDemoStore } from './demo/demoStore.ts';
@@ -130,7 +131,7 @@ export function createCore(options: CoreOptions): Core {
   function actorFor(clientId: ClientId): Actor | null {
     const staffId = signedIn.get(clientId);
     const row = staffId === undefined ? undefined : findStaff(store.db, staffId);
-    return row === undefined ? null : { staffId: row.id, name: row.name, roles: row.roles as Role[] };
+    return row === undefined ? null : { staffId: row.id, name: row.name, roles: row.roles as StaffRole[] };
   }
 
   const bootId = readBootId();
@@ -246,7 +247,8 @@ function isPlainObject(input: unknown): input is object {
 function refusal(access: (typeof contract)[OperationName]['access'], actor: Actor | null): AnyReply | null {
   if (access === 'public') return null;
   if (actor === null) return { ok: false, error: { code: 'not-signed-in', data: {} } };
-  if (access === 'signed-in' || actor.roles.some((role) => (access as readonly Role[]).includes(role))) return null;
+  if (access === 'signed-in' || actor.roles.some((role) => (access as readonly StaffRole[]).includes(role)))
+    return null;
   return { ok: false, error: { code: 'not-allowed', data: { needs: [...access] } } };
 }
 

@@ -1,11 +1,7 @@
 /** What people agreed to and what they refused: per person, purpose and channel the newest word counts, of one day the later. */
 import type { Database } from 'better-sqlite3';
+import type { Channel, Purpose } from '../../domain/vocabulary/people.ts';
 import { rawStatement } from '../rawStatement.ts';
-import type { CHANNELS, PURPOSES } from '../schema/people.ts';
-
-type Channel = (typeof CHANNELS)[number];
-
-type Purpose = (typeof PURPOSES)[number];
 
 /** By person, what was said of each channel; a channel nobody asked about is not in it. */
 export function listConsents(

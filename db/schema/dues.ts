@@ -3,11 +3,11 @@
  * lists are read from. The derived ones are caches: rebuilt from the truth at any time, never logged, never sent.
  */
 import { index, integer, primaryKey, sqliteTable, text, uniqueIndex } from 'drizzle-orm/sqlite-core';
+import { FIRST_YEAR_KINDS } from '../../domain/vocabulary/work.ts';
 import { day, flag, instant, isDay, oneOf, primaryId } from './columns.ts';
 import { staff } from './people.ts';
 import { appliances } from './places.ts';
 
-export const FIRST_YEAR_KINDS = ['first-call', 'look-in'] as const;
 export const DUE_KINDS = ['registration', 'service', ...FIRST_YEAR_KINDS] as const;
 
 /** The call and the look-in of a boiler's first year: made, or not wanted. */

@@ -1,8 +1,10 @@
 /** The office's round: what was imported, what was prepared for people and what came of it, recalls, packets built in bulk. */
 import { sql } from 'drizzle-orm';
 import { index, integer, real, sqliteTable, text, uniqueIndex } from 'drizzle-orm/sqlite-core';
+import { WRITTEN_CHANNELS } from '../../domain/messages/messageKinds.ts';
+import { CHANNELS, LANGUAGES } from '../../domain/vocabulary/people.ts';
 import { day, flag, instant, isDay, isJson, json, oneOf, primaryId, rule } from './columns.ts';
-import { CHANNELS, LANGUAGES, parties, staff } from './people.ts';
+import { parties, staff } from './people.ts';
 import { appliances } from './places.ts';
 import { attachments } from './records.ts';
 import { runs, visits } from './work.ts';
@@ -47,8 +49,6 @@ export const MESSAGE_KINDS = [
   'registration',
   'recall',
 ] as const;
-/** What a wording is kept for; a phone call has none. */
-export const WRITTEN_CHANNELS = ['letter', 'e-mail', 'text'] as const;
 export const MESSAGE_EVENTS = ['sent', 'bounced', 'answered', 'withdrawn'] as const;
 
 /** Wording of the firm's own; without a row the built-in wording is used. */

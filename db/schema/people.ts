@@ -2,23 +2,15 @@
 import { sql } from 'drizzle-orm';
 import { index, real, sqliteTable, text, uniqueIndex } from 'drizzle-orm/sqlite-core';
 import type { ExportMapping } from '../../domain/intake/exportMapping.ts';
+import {
+  CHANNELS,
+  INSTRUMENT_KINDS,
+  LANGUAGES,
+  PURPOSES,
+  STAFF_ROLES,
+  UNIT_SYSTEMS,
+} from '../../domain/vocabulary/people.ts';
 import { day, flag, instant, isDay, isJson, json, oneOf, primaryId, rule } from './columns.ts';
-
-export const UNIT_SYSTEMS = ['metric', 'us'] as const;
-export const LANGUAGES = ['en', 'fr', 'es'] as const;
-export const STAFF_ROLES = ['dispatcher', 'technician', 'helper', 'owner'] as const;
-export const PARTY_ROLES = [
-  'owner',
-  'landlord',
-  'builder',
-  'occupant',
-  'payer',
-  'key-holder',
-  'fitter',
-  'supplier',
-] as const;
-export const CHANNELS = ['e-mail', 'text', 'phone', 'letter'] as const;
-export const PURPOSES = ['appointments', 'service-due', 'registration', 'offers', 'safety'] as const;
 
 /** One row: the firm that uses this store. */
 export const companies = sqliteTable(
@@ -188,16 +180,6 @@ export const consents = sqliteTable(
     isDay('consents_on', t.on),
   ],
 );
-
-export const INSTRUMENT_KINDS = [
-  'analyser',
-  'manometer',
-  'thermometer',
-  'water-test',
-  'stopwatch',
-  'multimeter',
-  'other',
-] as const;
 
 export const instruments = sqliteTable(
   'instruments',

@@ -1,13 +1,11 @@
 /** Where things are: sites with their heating system and gas, appliances with their dates, placements and fuel states. */
 import { sql } from 'drizzle-orm';
 import { index, integer, real, sqliteTable, text, uniqueIndex } from 'drizzle-orm/sqlite-core';
+import { COVER_DATES, FUELS } from '../../domain/procedure/modelSheet.ts';
+import { PARTY_ROLES } from '../../domain/vocabulary/people.ts';
+import { BUILDING_KINDS, DATE_PRECISIONS } from '../../domain/vocabulary/places.ts';
 import { day, flag, instant, isDay, oneOf, primaryId, rule } from './columns.ts';
-import { customers, PARTY_ROLES, parties } from './people.ts';
-
-export const FUEL_WORDS = ['natural-gas', 'propane', 'butane', 'heating-oil'] as const;
-export const BUILDING_KINDS = ['home', 'rental', 'new-build', 'commercial'] as const;
-export const APPLIANCE_DATES = ['made', 'sold', 'installed', 'started', 'occupied', 'title-transfer'] as const;
-export const DATE_PRECISIONS = ['day', 'month', 'year'] as const;
+import { customers, parties } from './people.ts';
 
 export const sites = sqliteTable(
   'sites',
@@ -142,7 +140,7 @@ export const applianceDates = sqliteTable(
   },
   (t) => [
     uniqueIndex('appliance_dates_once').on(t.applianceId, t.kind),
-    oneOf('appliance_dates_kind', t.kind, APPLIANCE_DATES),
+    oneOf('appliance_dates_kind', t.kind, COVER_DATES),
     oneOf('appliance_dates_precision', t.precision, DATE_PRECISIONS),
     isDay('appliance_dates_on', t.on),
   ],
@@ -188,7 +186,7 @@ export const fuelStates = sqliteTable(
   },
   (t) => [
     index('fuel_states_by_appliance').on(t.applianceId, t.fromOn),
-    oneOf('fuel_states_fuel', t.fuel, FUEL_WORDS),
+    oneOf('fuel_states_fuel', t.fuel, FUELS),
     isDay('fuel_states_from', t.fromOn),
   ],
 );
@@ -213,7 +211,7 @@ export const gasSupplies = sqliteTable(
   },
   (t) => [
     oneOf('gas_supplies_kind', t.kind, ['meter', 'tank']),
-    oneOf('gas_supplies_fuel', t.fuel, FUEL_WORDS),
+    oneOf('gas_supplies_fuel', t.fuel, FUELS),
     rule(
       'gas_supplies_compensation',
       sql`${t.compensation} IS NULL OR ${t.compensation} IN ('none', 'temperature', 'temperature-pressure')`,

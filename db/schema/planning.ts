@@ -2,6 +2,7 @@
 import { sql } from 'drizzle-orm';
 import { index, integer, sqliteTable, text, uniqueIndex } from 'drizzle-orm/sqlite-core';
 import type { TravelPair } from '../../domain/schedule/travelTable.ts';
+import { PHOTO_VIEWS, WASTED_TRIP_CODES } from '../../domain/vocabulary/work.ts';
 import { day, flag, instant, isDay, isJson, json, oneOf, primaryId, rule } from './columns.ts';
 import { staff } from './people.ts';
 import { attachments } from './records.ts';
@@ -86,8 +87,6 @@ export const jobSkills = sqliteTable(
   (t) => [uniqueIndex('job_skills_once').on(t.jobId, t.skill)],
 );
 
-export const PHOTO_VIEWS = ['boiler-front', 'vent-outside', 'gas-meter'] as const;
-
 /** Photos asked for on the phone; the picture itself is an attachment of this row. */
 export const photoRequests = sqliteTable(
   'photo_requests',
@@ -106,21 +105,6 @@ export const photoRequests = sqliteTable(
   },
   (t) => [uniqueIndex('photo_requests_once').on(t.jobId, t.view), oneOf('photo_requests_view', t.view, PHOTO_VIEWS)],
 );
-
-export const WASTED_TRIP_CODES = [
-  'no-gas',
-  'no-power',
-  'vent-unfinished',
-  'system-empty',
-  'no-access',
-  'wrong-equipment',
-  'controls-not-wired',
-  'no-heat-load',
-  'permit-missing',
-  'licence-or-training',
-  'instrument-not-in-date',
-  'other',
-] as const;
 
 /** A trip that could not do its work: why, by a code that can be counted, and whether it is charged. */
 export const wastedTrips = sqliteTable(

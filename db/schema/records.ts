@@ -1,6 +1,7 @@
 /** What proves the work: attachments, sealed records in chains, registrations, claims, permits and agreements. */
 import { sql } from 'drizzle-orm';
 import { index, integer, sqliteTable, text, uniqueIndex } from 'drizzle-orm/sqlite-core';
+import { REGISTRATION_STATES } from '../../domain/vocabulary/work.ts';
 import { day, flag, instant, isDay, isJson, oneOf, primaryId, rule } from './columns.ts';
 import { parties, staff } from './people.ts';
 import { appliances, sites } from './places.ts';
@@ -109,8 +110,6 @@ export const dayHeads = sqliteTable(
   },
   (t) => [index('day_heads_by_day').on(t.day), isDay('day_heads_day', t.day)],
 );
-
-export const REGISTRATION_STATES = ['recording', 'ready', 'submitted', 'confirmed'] as const;
 
 /** The deadline is derived from the sheet's cover terms and the appliance's dates, never stored. */
 export const registrations = sqliteTable(

@@ -4,23 +4,12 @@
  */
 import { sql } from 'drizzle-orm';
 import { index, integer, real, sqliteTable, text, uniqueIndex } from 'drizzle-orm/sqlite-core';
+import { FUELS } from '../../domain/procedure/modelSheet.ts';
+import { CREW_ROLES, JOB_KINDS, READING_ORIGINS, VISIT_STATES } from '../../domain/vocabulary/work.ts';
 import { day, flag, instant, isDay, oneOf, primaryId, rule } from './columns.ts';
 import { instruments, parties, staff } from './people.ts';
-import { appliances, FUEL_WORDS, sites } from './places.ts';
+import { appliances, sites } from './places.ts';
 import { sheetRevisions } from './sheets.ts';
-
-export const JOB_KINDS = ['startup', 'service', 'repair', 'follow-up'] as const;
-export const VISIT_STATES = [
-  'pencilled',
-  'planned',
-  'travelling',
-  'started',
-  'finished',
-  'signed',
-  'cancelled',
-] as const;
-export const VISIT_OUTCOMES = ['finished', 'return-needed', 'site-not-ready', 'made-safe'] as const;
-export const CREW_ROLES = ['lead', 'licensed', 'helper'] as const;
 
 export const jobs = sqliteTable(
   'jobs',
@@ -174,7 +163,7 @@ export const runs = sqliteTable(
     currentStepKey: text('current_step_key'),
     sealedAt: instant('sealed_at'),
   },
-  (t) => [index('runs_by_job').on(t.jobId), oneOf('runs_fuel', t.fuel, FUEL_WORDS)],
+  (t) => [index('runs_by_job').on(t.jobId), oneOf('runs_fuel', t.fuel, FUELS)],
 );
 
 /** A step that was opened: its hold points were clear at that moment. */
@@ -221,8 +210,6 @@ export const runAnswers = sqliteTable(
     rule('run_answers_something', sql`${t.value} IS NOT NULL OR ${t.reason} IS NOT NULL`),
   ],
 );
-
-export const READING_ORIGINS = ['typed', 'suggestion', 'transcribed', 'imported'] as const;
 
 /** Append only: a correction is a new row that the old one points to. */
 export const readings = sqliteTable(

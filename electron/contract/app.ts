@@ -1,9 +1,10 @@
 /** The app itself: first run, demo, who is working, and what is wrong with the place the data lies in. */
 import { z } from 'zod';
-import { day, id, line, nothing, operation, optionalLine, ROLES } from './operation.ts';
+import { LANGUAGES, STAFF_ROLES, UNIT_SYSTEMS } from '../../domain/vocabulary/people.ts';
+import { day, id, line, nothing, operation, optionalLine } from './operation.ts';
 
-export const unitSystem = z.enum(['metric', 'us']);
-export const language = z.enum(['en', 'fr', 'es']);
+export const unitSystem = z.enum(UNIT_SYSTEMS);
+export const language = z.enum(LANGUAGES);
 export const pin = z.string().regex(/^\d{4,8}$/, 'four to eight digits');
 
 export const companyProfile = z.strictObject({
@@ -29,7 +30,7 @@ export const person = z.strictObject({
   staffId: id,
   name: z.string(),
   initials: z.string(),
-  roles: z.array(z.enum(ROLES)),
+  roles: z.array(z.enum(STAFF_ROLES)),
 });
 export type Person = z.output<typeof person>;
 
@@ -65,7 +66,7 @@ export const appOperations = {
     input: z.strictObject({
       company: companyProfile,
       people: z
-        .array(z.strictObject({ name: line, initials: line, roles: z.array(z.enum(ROLES)).min(1), pin }))
+        .array(z.strictObject({ name: line, initials: line, roles: z.array(z.enum(STAFF_ROLES)).min(1), pin }))
         .min(1)
         .max(50),
     }),

@@ -1,20 +1,10 @@
 /** Customers, the parties around them, their sites with the heating system and gas, and the appliances that stand there. */
 import { z } from 'zod';
 import { coverDate, EMITTERS, fuel } from '../../domain/procedure/modelSheet.ts';
+import { CHANNELS, LANGUAGES, PARTY_ROLES, PURPOSES } from '../../domain/vocabulary/people.ts';
+import { BUILDING_KINDS, DATE_PRECISIONS } from '../../domain/vocabulary/places.ts';
+import { JOB_KINDS } from '../../domain/vocabulary/work.ts';
 import { day, id, line, nothing, operation, optionalLine, words } from './operation.ts';
-
-export const PARTY_ROLES = [
-  'owner',
-  'landlord',
-  'builder',
-  'occupant',
-  'payer',
-  'key-holder',
-  'fitter',
-  'supplier',
-] as const;
-export const PURPOSES = ['appointments', 'service-due', 'registration', 'offers', 'safety'] as const;
-export const CHANNELS = ['e-mail', 'text', 'phone', 'letter'] as const;
 
 const address = {
   street: optionalLine,
@@ -28,7 +18,7 @@ export const partyFields = z.strictObject({
   kind: z.enum(['person', 'firm']),
   name: line,
   contactName: optionalLine,
-  language: z.enum(['en', 'fr', 'es']).nullable(),
+  language: z.enum(LANGUAGES).nullable(),
   email: z.email().nullable(),
   phoneTyped: optionalLine,
   ...address,
@@ -50,7 +40,7 @@ export const siteFields = z.strictObject({
   longitude: z.number().min(-180).max(180).nullable(),
   jurisdiction: line,
   timeZone: line,
-  buildingKind: z.enum(['home', 'rental', 'new-build', 'commercial']),
+  buildingKind: z.enum(BUILDING_KINDS),
   access: words,
   altitudeM: z.number().min(-500).max(9000).nullable(),
   systemHeightM: z.number().min(0).max(400).nullable(),
@@ -124,7 +114,7 @@ export type ApplianceFields = z.output<typeof applianceFields>;
 export const applianceDate = z.strictObject({
   kind: coverDate,
   on: day,
-  precision: z.enum(['day', 'month', 'year']),
+  precision: z.enum(DATE_PRECISIONS),
   source: line,
 });
 
@@ -299,7 +289,7 @@ export const customerOperations = {
         z.strictObject({
           visitId: id,
           runId: id.nullable(),
-          kind: z.enum(['startup', 'service', 'repair', 'follow-up']),
+          kind: z.enum(JOB_KINDS),
           plannedOn: day,
           state: z.string(),
           outcome: z.string().nullable(),

@@ -5,7 +5,9 @@ import { DEADLINE_ALARMS } from '../../domain/coverage/deadlineAlarm.ts';
 import type { Derivation } from '../../domain/coverage/derivation.ts';
 import type { ExplainedDemand } from '../../domain/service/explainService.ts';
 import { SURENESSES } from '../../domain/service/serviceRule.ts';
-import { CHANNELS, page } from './customers.ts';
+import { CHANNELS, LANGUAGES } from '../../domain/vocabulary/people.ts';
+import { FIRST_YEAR_KINDS } from '../../domain/vocabulary/work.ts';
+import { page } from './customers.ts';
 import { day, id, nothing, operation, optionalLine, words } from './operation.ts';
 
 /** `2026-10` */
@@ -94,7 +96,7 @@ const reminder = z.strictObject({
   kind: z.enum(DUE_KINDS),
   partyId: id,
   partyName: z.string(),
-  language: z.enum(['en', 'fr', 'es']).nullable(),
+  language: z.enum(LANGUAGES).nullable(),
   email: z.string().nullable(),
   phone: z.string().nullable(),
   /** Where letters go: the person's own address, else the site's. */
@@ -177,7 +179,7 @@ export const dueOperations = {
           pastLatestCount: z.number().int(),
         }),
       ),
-      contacts: z.array(z.strictObject({ kind: z.enum(['first-call', 'look-in']), count: z.number().int() })),
+      contacts: z.array(z.strictObject({ kind: z.enum(FIRST_YEAR_KINDS), count: z.number().int() })),
     }),
   }),
   /** The call or the look-in of the first year: made, or not wanted. */
@@ -185,7 +187,7 @@ export const dueOperations = {
     access: ['dispatcher', 'owner', 'technician'],
     input: z.strictObject({
       applianceId: id,
-      kind: z.enum(['first-call', 'look-in']),
+      kind: z.enum(FIRST_YEAR_KINDS),
       outcome: z.enum(['done', 'not-wanted']),
       on: day,
       note: words,

@@ -2,6 +2,7 @@
 import { z } from 'zod';
 import { IMPORT_FIELD_KEYS, type ImportFieldKey } from '../../domain/imports/importFields.ts';
 import type { ImportIssueCode } from '../../domain/imports/importRow.ts';
+import { BUILDING_KINDS } from '../../domain/vocabulary/places.ts';
 import { id, instant, nothing, operation } from './operation.ts';
 
 export const importFieldKey = z.enum(IMPORT_FIELD_KEYS as [ImportFieldKey, ...ImportFieldKey[]]);
@@ -13,7 +14,7 @@ export const importMapping = z.strictObject({
   powerUnit: z.enum(['kW', 'Btu/h']),
   lengthUnit: z.enum(['m', 'ft']),
   country: z.string().trim().length(2),
-  buildingKind: z.enum(['home', 'rental', 'new-build', 'commercial']),
+  buildingKind: z.enum(BUILDING_KINDS),
   customerKind: z.enum(['person', 'firm']),
   siteAtCustomer: z.boolean(),
 });

@@ -3,12 +3,10 @@
  * answers a value or one of the declared failures, or one that any operation may have.
  */
 import { z } from 'zod';
-
-export const ROLES = ['dispatcher', 'technician', 'helper', 'owner'] as const;
-export type Role = (typeof ROLES)[number];
+import { STAFF_ROLES, type StaffRole } from '../../domain/vocabulary/people.ts';
 
 /** `public`: before anybody has signed in. `signed-in`: anybody of the firm. Otherwise one of the roles. */
-export type Access = 'public' | 'signed-in' | readonly Role[];
+export type Access = 'public' | 'signed-in' | readonly StaffRole[];
 
 type ErrorShapes = Readonly<Record<string, z.ZodType>>;
 
@@ -37,7 +35,7 @@ export const commonErrors = {
   'bad-input': z.strictObject({ issues: z.array(z.strictObject({ path: z.string(), message: z.string() })) }),
   'unknown-operation': z.strictObject({ name: z.string() }),
   'not-signed-in': z.strictObject({}),
-  'not-allowed': z.strictObject({ needs: z.array(z.enum(ROLES)) }),
+  'not-allowed': z.strictObject({ needs: z.array(z.enum(STAFF_ROLES)) }),
   'not-found': z.strictObject({ entity: z.string(), id: z.string() }),
   /** The store did not take it; nothing was written. */
   'not-saved': z.strictObject({ why: z.enum(['disk-full', 'read-only', 'locked', 'failed']) }),

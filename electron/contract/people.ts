@@ -3,8 +3,9 @@ import { z } from 'zod';
 import { exportMapping } from '../../domain/intake/exportMapping.ts';
 import { fuel } from '../../domain/procedure/modelSheet.ts';
 import { QUANTITY_KEYS } from '../../domain/quantity/quantities.ts';
+import { INSTRUMENT_KINDS, STAFF_ROLES } from '../../domain/vocabulary/people.ts';
 import { pin } from './app.ts';
-import { day, id, line, nothing, operation, optionalLine, ROLES } from './operation.ts';
+import { day, id, line, nothing, operation, optionalLine } from './operation.ts';
 
 export const licence = z.strictObject({
   licenceId: id,
@@ -34,7 +35,7 @@ export const staffMember = z.strictObject({
   initials: line,
   phone: optionalLine,
   email: z.email().nullable(),
-  roles: z.array(z.enum(ROLES)),
+  roles: z.array(z.enum(STAFF_ROLES)),
   activeFrom: day,
   activeTo: day.nullable(),
   licences: z.array(licence),
@@ -47,7 +48,7 @@ const staffFields = {
   initials: line,
   phone: optionalLine,
   email: z.email().nullable(),
-  roles: z.array(z.enum(ROLES)).min(1),
+  roles: z.array(z.enum(STAFF_ROLES)).min(1),
 };
 
 const accuracy = z.partialRecord(
@@ -55,16 +56,6 @@ const accuracy = z.partialRecord(
   z.strictObject({ abs: z.number().nonnegative(), relPct: z.number().nonnegative() }),
 );
 const rangeMax = z.partialRecord(z.enum(QUANTITY_KEYS as [string, ...string[]]), z.number());
-
-export const INSTRUMENT_KINDS = [
-  'analyser',
-  'manometer',
-  'thermometer',
-  'water-test',
-  'stopwatch',
-  'multimeter',
-  'other',
-] as const;
 
 export const instrument = z.strictObject({
   instrumentId: id,

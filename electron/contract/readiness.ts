@@ -1,25 +1,11 @@
 /** Photos asked for before a startup, and trips that were wasted: why, and with whose work. */
 import { z } from 'zod';
+import { PHOTO_VIEWS, WASTED_TRIP_CODES } from '../../domain/vocabulary/work.ts';
 import { day, id, instant, nothing, operation, optionalLine, words } from './operation.ts';
 import { visitState } from './visits.ts';
 
-export const PHOTO_VIEWS = ['boiler-front', 'vent-outside', 'gas-meter'] as const;
 export const photoView = z.enum(PHOTO_VIEWS);
 
-export const WASTED_TRIP_CODES = [
-  'no-gas',
-  'no-power',
-  'vent-unfinished',
-  'system-empty',
-  'no-access',
-  'wrong-equipment',
-  'controls-not-wired',
-  'no-heat-load',
-  'permit-missing',
-  'licence-or-training',
-  'instrument-not-in-date',
-  'other',
-] as const;
 export const wastedTripCode = z.enum(WASTED_TRIP_CODES);
 export type WastedTripCode = z.output<typeof wastedTripCode>;
 

@@ -1,7 +1,7 @@
 /** Notices of makers and authorities: which appliances they are about, who was told, and what was done at each. */
 import { z } from 'zod';
 import { RECALL_DOUBTS } from '../../domain/recalls/recallMatch.ts';
-import { CHANNELS } from './customers.ts';
+import { CHANNELS } from '../../domain/vocabulary/people.ts';
 import { day, id, line, nothing, operation, optionalLine, words } from './operation.ts';
 
 export const RECALL_OUTCOMES = ['done', 'not-affected', 'refused'] as const;

@@ -1,6 +1,7 @@
 /** From the sealed record to the maker's confirmation: deadlines, what is missing, the packet's documents. */
 import { z } from 'zod';
 import { COVER_DATES } from '../../domain/procedure/modelSheet.ts';
+import { REGISTRATION_STATES } from '../../domain/vocabulary/work.ts';
 import { page } from './customers.ts';
 import { day, id, line, nothing, operation, optionalLine, words } from './operation.ts';
 
@@ -17,7 +18,7 @@ export const deadline = z.strictObject({
 });
 export type Deadline = z.output<typeof deadline>;
 
-export const registrationState = z.enum(['recording', 'ready', 'submitted', 'confirmed']);
+export const registrationState = z.enum(REGISTRATION_STATES);
 
 const registrationRow = z.strictObject({
   applianceId: id,

@@ -7,14 +7,15 @@ import type { RunRecord } from '../../domain/procedure/runRecord.ts';
 import { QUANTITY_KEYS } from '../../domain/quantity/quantities.ts';
 import type { Obstacle } from '../../domain/schedule/obstacles.ts';
 import type { PastRun } from '../../domain/trend/pastRun.ts';
+import { CREW_ROLES, JOB_KINDS, VISIT_OUTCOMES, VISIT_STATES } from '../../domain/vocabulary/work.ts';
 import { day, id, instant, line, nothing, operation, optionalLine, words } from './operation.ts';
 import { minuteOfDay } from './workforce.ts';
 
-export const jobKind = z.enum(['startup', 'service', 'repair', 'follow-up']);
-export const visitState = z.enum(['pencilled', 'planned', 'travelling', 'started', 'finished', 'signed', 'cancelled']);
-export const visitOutcome = z.enum(['finished', 'return-needed', 'site-not-ready', 'made-safe']);
+export const jobKind = z.enum(JOB_KINDS);
+export const visitState = z.enum(VISIT_STATES);
+export const visitOutcome = z.enum(VISIT_OUTCOMES);
 export const wallTime = z.string().regex(/^([01]\d|2[0-3]):[0-5]\d$/, 'hours and minutes: 08:30');
-export const crewRole = z.enum(['lead', 'licensed', 'helper']);
+export const crewRole = z.enum(CREW_ROLES);
 const readinessAnswer = z.enum(['yes', 'no', 'unknown', 'not-applicable']);
 
 /** Why somebody may not do gas work on this appliance on that day. */

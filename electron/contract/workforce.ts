@@ -1,6 +1,7 @@
 /** When people work, where they set out, what else they can do, and how long the way takes: what a week is planned with. */
 import { z } from 'zod';
-import { day, id, line, nothing, operation, optionalLine, ROLES } from './operation.ts';
+import { STAFF_ROLES } from '../../domain/vocabulary/people.ts';
+import { day, id, line, nothing, operation, optionalLine } from './operation.ts';
 
 export const minuteOfDay = z.number().int().min(0).max(1440);
 export const latitude = z.number().min(-90).max(90);
@@ -43,7 +44,7 @@ export const workforceMember = z.strictObject({
   staffId: id,
   name: z.string(),
   initials: z.string(),
-  roles: z.array(z.enum(ROLES)),
+  roles: z.array(z.enum(STAFF_ROLES)),
   activeFrom: day,
   activeTo: day.nullable(),
   hours: z.array(workingHours),

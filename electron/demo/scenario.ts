@@ -1,21 +1,18 @@
 /** The demo's invented firm and its three years of work, as data. All dates are counted from `anchorOn` and moved to today when it is opened. */
 import { z } from 'zod';
 import { WRITTEN_CHANNELS } from '../../domain/messages/messageKinds.ts';
+import { CHANNELS, INSTRUMENT_KINDS, PURPOSES, STAFF_ROLES } from '../../domain/vocabulary/people.ts';
 import { agreementFields } from '../contract/agreements.ts';
 import { companyProfile } from '../contract/app.ts';
 import {
   applianceDate,
   applianceFields,
-  CHANNELS,
   gasSupplyFields,
-  PURPOSES,
   partyFields,
   permitFields,
   siteFields,
 } from '../contract/customers.ts';
 import { claimFields } from '../contract/history.ts';
-import { ROLES } from '../contract/operation.ts';
-import { INSTRUMENT_KINDS } from '../contract/people.ts';
 import { wastedTripCode } from '../contract/readiness.ts';
 import { RECALL_OUTCOMES, recallFields } from '../contract/recalls.ts';
 import { base, minuteOfDay, skill, travelSettings, workingHours } from '../contract/workforce.ts';
@@ -32,7 +29,7 @@ export const scenario = z.strictObject({
       key,
       name: z.string(),
       initials: z.string(),
-      roles: z.array(z.enum(ROLES)),
+      roles: z.array(z.enum(STAFF_ROLES)),
       licences: z.array(
         z.strictObject({
           number: z.string(),

@@ -4,8 +4,8 @@ import { join } from 'node:path';
 import { findCompany, findStaff, listStaff } from '../../db/people.ts';
 import { companies, staff, staffRoles } from '../../db/schema/index.ts';
 import type { StoreWriter } from '../../db/storeWriter.ts';
+import type { StaffRole } from '../../domain/vocabulary/people.ts';
 import type { CompanyProfile, Person } from '../contract/app.ts';
-import type { Role } from '../contract/operation.ts';
 import { folderWarnings } from './folderWarnings.ts';
 import { actorOf, fail, type Handlers, notFound } from './handler.ts';
 import { hashPin, isPin } from './pins.ts';
@@ -122,9 +122,9 @@ export function setRoles(
   writer: StoreWriter,
   staffId: string,
   current: readonly { id: string; role: string }[],
-  wanted: readonly Role[],
+  wanted: readonly StaffRole[],
 ): void {
-  for (const row of current) if (!wanted.includes(row.role as Role)) writer.remove(staffRoles, row.id);
+  for (const row of current) if (!wanted.includes(row.role as StaffRole)) writer.remove(staffRoles, row.id);
   for (const role of new Set(wanted)) {
     if (!current.some((row) => row.role === role)) writer.insert(staffRoles, { staffId, role });
   }
@@ -142,7 +142,7 @@ function requireTimeZone(timeZone: string): void {
 }
 
 function toPerson(row: { id: string; name: string; initials: string; roles: readonly string[] }): Person {
-  return { staffId: row.id, name: row.name, initials: row.initials, roles: row.roles as Role[] };
+  return { staffId: row.id, name: row.name, initials: row.initials, roles: row.roles as StaffRole[] };
 }
 
 export function toProfile(row: typeof companies.$inferSelect): CompanyProfile {

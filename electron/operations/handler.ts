@@ -1,12 +1,12 @@
 /** What every handler gets, and how it says that something cannot be done: declared failures leave as values, bugs as exceptions. */
 import type { ReadableDb, Store } from '../../db/openStore.ts';
 import type { StoreWriter } from '../../db/storeWriter.ts';
+import type { StaffRole } from '../../domain/vocabulary/people.ts';
 import type { ErrorsOf, OperationName, OutputOf, ParsedInputOf } from '../contract/index.ts';
-import type { Role } from '../contract/operation.ts';
 import type { ClientId } from '../core.ts';
 import type { CoreServices } from './coreServices.ts';
 
-export type Actor = { readonly staffId: string; readonly name: string; readonly roles: readonly Role[] };
+export type Actor = { readonly staffId: string; readonly name: string; readonly roles: readonly StaffRole[] };
 
 export type HandlerContext = {
   readonly store: Store;

@@ -1,5 +1,4 @@
 /** People with licences and training, and instruments with calibrations. */
-
 import type { ReadableDb } from '../../db/openStore.ts';
 import {
   findCompany,
@@ -13,7 +12,7 @@ import {
   listTrainings,
 } from '../../db/people.ts';
 import { calibrations, instrumentMappings, instruments, licences, staff, trainings } from '../../db/schema/index.ts';
-import type { Role } from '../contract/operation.ts';
+import type { StaffRole } from '../../domain/vocabulary/people.ts';
 import type { Instrument, StaffMember } from '../contract/people.ts';
 import { setRoles } from './appHandlers.ts';
 import { fail, type HandlerContext, type Handlers, notFound } from './handler.ts';
@@ -43,7 +42,7 @@ export const peopleHandlers: Handlers<
         initials: row.initials,
         phone: row.phone,
         email: row.email,
-        roles: row.roles as Role[],
+        roles: row.roles as StaffRole[],
         activeFrom: row.activeFrom,
         activeTo: row.activeTo,
         licences: (licencesOf.get(row.id) ?? []).map(({ id, staffId: _, fuel, ...rest }) => ({

@@ -10,7 +10,7 @@ import {
   listStaffSkills,
   listWorkingHours,
 } from '../../db/workforce.ts';
-import type { Role } from '../contract/operation.ts';
+import type { StaffRole } from '../../domain/vocabulary/people.ts';
 import type { AbsenceRow, WorkforceMember } from '../contract/workforce.ts';
 import { fail, type Handlers, notFound } from './handler.ts';
 
@@ -131,7 +131,7 @@ export function readWorkforce(db: ReadableDb): readonly WorkforceMember[] {
     staffId: row.id,
     name: row.name,
     initials: row.initials,
-    roles: row.roles as Role[],
+    roles: row.roles as StaffRole[],
     activeFrom: row.activeFrom,
     activeTo: row.activeTo,
     hours: (hours.get(row.id) ?? []).map(({ id: _id, staffId: _staffId, ...rest }) => rest),

@@ -3,8 +3,9 @@ import type { Finding } from '../../domain/judgement/finding.ts';
 import type { CoverDate, FuelKey, ModelSheet } from '../../domain/procedure/modelSheet.ts';
 import type { StepList } from '../../domain/procedure/progressTypes.ts';
 import type { RunRecord } from '../../domain/procedure/runRecord.ts';
+import type { PartyRole } from '../../domain/vocabulary/people.ts';
 import type { CompanyProfile } from '../contract/app.ts';
-import type { ApplianceFields, GasSupplyFields, PARTY_ROLES, PartyFields, SiteFields } from '../contract/customers.ts';
+import type { ApplianceFields, GasSupplyFields, PartyFields, SiteFields } from '../contract/customers.ts';
 import type { Licence } from '../contract/people.ts';
 import type { SealedRecord } from './sealedRecord.ts';
 
@@ -42,7 +43,7 @@ export type CrewAtVisit = {
 export type PartyAtVisit = {
   readonly partyId: string;
   readonly party: PartyFields;
-  readonly roles: readonly (typeof PARTY_ROLES)[number][];
+  readonly roles: readonly PartyRole[];
   readonly consents: SealedRecord['parties'][number]['consents'];
 };
 

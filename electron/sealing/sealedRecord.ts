@@ -6,9 +6,8 @@
 import { z } from 'zod';
 import { VERDICTS } from '../../domain/judgement/finding.ts';
 import { BLOCKS, COVER_DATES, EMITTERS, FUELS } from '../../domain/procedure/modelSheet.ts';
+import { CHANNELS, INSTRUMENT_KINDS, PARTY_ROLES, PURPOSES } from '../../domain/vocabulary/people.ts';
 import { language, unitSystem } from '../contract/app.ts';
-import { CHANNELS, PARTY_ROLES, PURPOSES } from '../contract/customers.ts';
-import { INSTRUMENT_KINDS } from '../contract/people.ts';
 import { crewRole, jobKind, visitOutcome } from '../contract/visits.ts';
 import { commitment } from './commitment.ts';
 import { decimalText } from './decimalText.ts';

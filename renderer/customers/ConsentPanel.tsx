@@ -1,7 +1,7 @@
 /** What a customer agreed to hear about, by which channel, since when and how we know; a later "no" stands beside it. */
 import { Button, Stack } from '@mantine/core';
 import { useState } from 'react';
-import { CHANNELS, PURPOSES } from '../../electron/contract/customers.ts';
+import { CHANNELS, PURPOSES } from '../../domain/vocabulary/people.ts';
 import type { OutputOf } from '../../electron/contract/index.ts';
 import { DayField } from '../form/DayField.tsx';
 import { DraftFormFrame } from '../form/DraftFormFrame.tsx';

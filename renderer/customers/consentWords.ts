@@ -1,8 +1,5 @@
 /** Purposes and channels of consent, as people say them. */
-import type { CHANNELS, PURPOSES } from '../../electron/contract/customers.ts';
-
-export type Purpose = (typeof PURPOSES)[number];
-export type Channel = (typeof CHANNELS)[number];
+import type { Channel, Purpose } from '../../domain/vocabulary/people.ts';
 
 export const PURPOSE_WORDS: Readonly<Record<Purpose, string>> = {
   appointments: 'appointments',

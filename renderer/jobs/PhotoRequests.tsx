@@ -1,7 +1,7 @@
 /** The three photos that catch most wasted trips: which were asked for, of whom, and which have come. */
 import { Button, Group, Stack, TextInput } from '@mantine/core';
 import { useRef, useState } from 'react';
-import { PHOTO_VIEWS } from '../../electron/contract/readiness.ts';
+import { PHOTO_VIEWS } from '../../domain/vocabulary/work.ts';
 import { Answer } from '../kit/Answer.tsx';
 import { InstantText } from '../kit/DateText.tsx';
 import { DownloadButton } from '../kit/DownloadButton.tsx';

@@ -2,8 +2,8 @@
 import { READINESS_ITEMS } from '../../domain/procedure/readiness.ts';
 import { assertNever } from '../../domain/result.ts';
 import { LONGEST_WAY_MIN } from '../../domain/schedule/readTravelRows.ts';
+import type { StaffRole } from '../../domain/vocabulary/people.ts';
 import type { ErrorsOf, OperationName } from '../../electron/contract/index.ts';
-import type { Role } from '../../electron/contract/operation.ts';
 import { COVER_DATE_WORDS } from './coverDates.ts';
 import { clockWords, dayWords, weekdayWords } from './dayWords.ts';
 import { OUTCOME_WORDS } from './tradeWords.ts';
@@ -222,7 +222,7 @@ function travelLineWords(line: DataByCode['travel-lines-wrong']['lines'][number]
   }
 }
 
-export function roleWords(role: Role): string {
+export function roleWords(role: StaffRole): string {
   return role === 'owner' ? 'owner / manager' : role;
 }
 

@@ -1,7 +1,6 @@
 /** The trade's words for the stored keys: fuels, emitters, building kinds, roles, visit kinds and states. */
-
 import type { EmitterKind, FuelKey } from '../../domain/procedure/modelSheet.ts';
-import type { PARTY_ROLES } from '../../electron/contract/customers.ts';
+import type { PartyRole } from '../../domain/vocabulary/people.ts';
 import type { Option } from '../form/SelectField.tsx';
 
 export const FUEL_WORDS: Readonly<Record<FuelKey, string>> = {
@@ -28,7 +27,7 @@ export const BUILDING_WORDS = {
   commercial: 'commercial',
 } as const;
 
-export const PARTY_ROLE_WORDS: Readonly<Record<(typeof PARTY_ROLES)[number], string>> = {
+export const PARTY_ROLE_WORDS: Readonly<Record<PartyRole, string>> = {
   owner: 'owner',
   landlord: 'landlord',
   builder: 'builder',

@@ -1,9 +1,9 @@
 /** What every screen may ask about the app without waiting: the company, today, the signed-in person and their units. */
 import { createContext, type ReactNode, useContext } from 'react';
 import type { UnitSystem } from '../../domain/quantity/preferredUnit.ts';
+import type { StaffRole } from '../../domain/vocabulary/people.ts';
 import type { Person } from '../../electron/contract/app.ts';
 import type { OutputOf } from '../../electron/contract/index.ts';
-import type { Role } from '../../electron/contract/operation.ts';
 
 export type AppStatusValue = OutputOf<'app.status'>;
 
@@ -26,7 +26,7 @@ export function useSignedIn(): Person {
 }
 
 /** Roles only decide what is offered; whether it is allowed is decided in the core. */
-export function useHasRole(...roles: readonly Role[]): boolean {
+export function useHasRole(...roles: readonly StaffRole[]): boolean {
   const { signedIn } = useAppStatus();
   return signedIn !== null && roles.some((role) => signedIn.roles.includes(role));
 }

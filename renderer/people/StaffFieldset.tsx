@@ -1,5 +1,5 @@
 /** The particulars of somebody who works here. */
-import { ROLES, type Role } from '../../electron/contract/operation.ts';
+import { STAFF_ROLES, type StaffRole } from '../../domain/vocabulary/people.ts';
 import { CheckGroup } from '../form/CheckGroup.tsx';
 import { TextField } from '../form/TextField.tsx';
 import type { DraftForm } from '../form/useDraftForm.ts';
@@ -10,7 +10,7 @@ export type StaffForm = {
   readonly initials: string;
   readonly phone: string;
   readonly email: string;
-  readonly roles: readonly Role[];
+  readonly roles: readonly StaffRole[];
 };
 
 export function StaffFieldset<V extends StaffForm>({ form: given }: { readonly form: DraftForm<V> }) {
@@ -25,7 +25,7 @@ export function StaffFieldset<V extends StaffForm>({ form: given }: { readonly f
       <div className="lo-wide">
         <CheckGroup
           label="Roles"
-          options={ROLES.map((role) => ({ value: role, label: roleWords(role) }))}
+          options={STAFF_ROLES.map((role) => ({ value: role, label: roleWords(role) }))}
           values={form.values.roles}
           error={form.errors['roles']}
           onValues={(roles) => form.set({ roles })}

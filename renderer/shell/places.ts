@@ -1,5 +1,5 @@
 /** The places in the side column, in the order of the working day, with the key that leads there after `g`. */
-import type { Role } from '../../electron/contract/operation.ts';
+import type { StaffRole } from '../../domain/vocabulary/people.ts';
 import type { ScreenName } from '../route.ts';
 
 export type PlaceEntry = {
@@ -7,7 +7,7 @@ export type PlaceEntry = {
   readonly label: string;
   readonly key: string;
   /** Not shown to others: the core would refuse them. */
-  readonly onlyFor?: readonly Role[];
+  readonly onlyFor?: readonly StaffRole[];
   /** Screens that belong under it, so that the column shows where one is. */
   readonly holds: readonly ScreenName[];
 };

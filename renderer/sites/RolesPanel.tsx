@@ -1,7 +1,7 @@
 /** Who is who at a site: owner, occupant, builder, payer … each since when. */
 import { Button, Stack } from '@mantine/core';
 import { useState } from 'react';
-import { PARTY_ROLES } from '../../electron/contract/customers.ts';
+import { PARTY_ROLES } from '../../domain/vocabulary/people.ts';
 import type { OutputOf } from '../../electron/contract/index.ts';
 import { PartyFieldset } from '../customers/PartyFieldset.tsx';
 import { emptyParty, partyFromForm } from '../customers/partyForm.ts';

@@ -1,7 +1,7 @@
 /** An empty store: set up the company and its people, or look around in the demo first. */
 import { Button, Group, Stack, TextInput } from '@mantine/core';
 import { useState } from 'react';
-import { ROLES, type Role } from '../../electron/contract/operation.ts';
+import { STAFF_ROLES, type StaffRole } from '../../domain/vocabulary/people.ts';
 import { CheckGroup } from '../form/CheckGroup.tsx';
 import { DraftFormFrame } from '../form/DraftFormFrame.tsx';
 import { PinInput } from '../form/PinInput.tsx';
@@ -19,7 +19,7 @@ type PersonRow = {
   readonly rowId: string;
   readonly name: string;
   readonly initials: string;
-  readonly roles: readonly Role[];
+  readonly roles: readonly StaffRole[];
 };
 type FirstRunForm = CompanyForm & { readonly people: readonly PersonRow[] };
 
@@ -158,7 +158,7 @@ function PersonFields({
         <div className="lo-wide">
           <CheckGroup
             label="Roles"
-            options={ROLES.map((role) => ({ value: role, label: roleWords(role) }))}
+            options={STAFF_ROLES.map((role) => ({ value: role, label: roleWords(role) }))}
             values={person.roles}
             error={wrong('roles')}
             onValues={(roles) => onChange({ roles })}
@@ -174,6 +174,6 @@ function PersonFields({
   );
 }
 
-function newPerson(roles: readonly Role[]): PersonRow {
+function newPerson(roles: readonly StaffRole[]): PersonRow {
   return { rowId: crypto.randomUUID(), name: '', initials: '', roles };
 }

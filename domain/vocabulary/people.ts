@@ -1,0 +1,35 @@
+/** Who is involved and how they are reached: the words the store keeps and the contract takes. */
+export const UNIT_SYSTEMS = ['metric', 'us'] as const;
+export const LANGUAGES = ['en', 'fr', 'es'] as const;
+
+export const STAFF_ROLES = ['dispatcher', 'technician', 'helper', 'owner'] as const;
+export type StaffRole = (typeof STAFF_ROLES)[number];
+
+export const PARTY_ROLES = [
+  'owner',
+  'landlord',
+  'builder',
+  'occupant',
+  'payer',
+  'key-holder',
+  'fitter',
+  'supplier',
+] as const;
+export type PartyRole = (typeof PARTY_ROLES)[number];
+
+export const CHANNELS = ['e-mail', 'text', 'phone', 'letter'] as const;
+export type Channel = (typeof CHANNELS)[number];
+
+/** What consent is given for, each on its own. */
+export const PURPOSES = ['appointments', 'service-due', 'registration', 'offers', 'safety'] as const;
+export type Purpose = (typeof PURPOSES)[number];
+
+export const INSTRUMENT_KINDS = [
+  'analyser',
+  'manometer',
+  'thermometer',
+  'water-test',
+  'stopwatch',
+  'multimeter',
+  'other',
+] as const;
