@@ -82,11 +82,11 @@ export function loadScenario(store: Store, unmoved: Scenario, options: LoadOptio
     for (const { key, party } of data.tradeParties)
       ids.set(key, writer.insert(parties, toPartyRow(party, data.company.country)));
     for (const customer of data.customers) addCustomer(writer, customer, ids, data.company.country);
-    addPhotos(writer, data, ids, options);
+    const photos = putPhotos(data, options);
     for (const registration of data.registrations) {
       writer.insert(registrations, { ...registration, applianceId: idOf(ids, registration.applianceKey), jobId: null });
     }
-    for (const visit of data.visits) addVisit(writer, onWorkingDay(visit, data.anchorOn), ids);
+    for (const visit of data.visits) addVisit(writer, onWorkingDay(visit, data.anchorOn), ids, photos);
     for (const visit of data.upcoming) addUpcoming(writer, visit, ids, data.anchorOn);
     for (const trip of data.wastedTrips) addWastedTrip(writer, trip, data, ids);
     for (const openJob of data.openJobs) addOpenJob(writer, openJob, ids, options.now);
@@ -175,27 +175,45 @@ function addCustomer(writer: StoreWriter, customer: Scenario['customers'][number
   }
 }
 
-function addPhotos(writer: StoreWriter, data: Scenario, ids: Ids, options: LoadOptions): void {
+type Photos = ReadonlyMap<string, { readonly sha256: string; readonly byteLength: number }>;
+
+function putPhotos(data: Scenario, options: LoadOptions): Photos {
   const names = new Set(data.visits.flatMap((visit) => Object.values(visit.notes?.photos ?? {})));
-  for (const fileName of names) {
-    const bytes = options.readPhoto(fileName);
-    ids.set(
-      fileName,
-      writer.insert(attachments, {
-        sha256: options.putFile(bytes).sha256,
-        mediaType: 'image/png',
-        byteLength: bytes.length,
-        fileName,
-        origin: 'original',
-        subject: 'photo',
-        addedById: idOf(ids, 'tobias'),
-        addedAt: options.now,
-      }),
-    );
-  }
+  return new Map(
+    [...names].map((fileName) => {
+      const bytes = options.readPhoto(fileName);
+      return [fileName, { sha256: options.putFile(bytes).sha256, byteLength: bytes.length }];
+    }),
+  );
 }
 
-function addVisit(writer: StoreWriter, visit: VisitOfScenario, ids: Ids): void {
+/** The same few pictures stand for every visit's, each taken on its day; made once per visit. */
+function photosOfVisit(
+  writer: StoreWriter,
+  photos: Photos,
+  taken: { readonly takenAt: string; readonly addedById: string },
+): (fileName: string) => string {
+  const made: Ids = new Map();
+  return (fileName) => {
+    const known = made.get(fileName);
+    if (known !== undefined) return known;
+    const file = photos.get(fileName);
+    if (file === undefined) throw new Error(`the scenario names the photo "${fileName}" but does not have it`);
+    const attachmentId = writer.insert(attachments, {
+      ...file,
+      ...taken,
+      mediaType: 'image/png',
+      fileName,
+      origin: 'original',
+      subject: 'photo',
+      addedAt: taken.takenAt,
+    });
+    made.set(fileName, attachmentId);
+    return attachmentId;
+  };
+}
+
+function addVisit(writer: StoreWriter, visit: VisitOfScenario, ids: Ids, photos: Photos): void {
   const applianceId = idOf(ids, visit.applianceKey);
   const technicianId = idOf(ids, visit.technicianKey);
   const siteId = idOf(ids, `site of ${visit.applianceKey}`);
@@ -236,7 +254,7 @@ function addVisit(writer: StoreWriter, visit: VisitOfScenario, ids: Ids): void {
     firstNotes: visit.firstNotes,
     staffId: technicianId,
     instrumentOf: (quantity) => idOf(ids, PRESSURES.has(quantity) ? 'manometer' : visit.analyserKey),
-    photoOf: (fileName) => idOf(ids, fileName),
+    photoOf: photosOfVisit(writer, photos, { takenAt: visit.notes.startedAt, addedById: technicianId }),
     emitters: listEmitters(writer.db, siteId).map((row) => row.emitter as EmitterKind),
   });
   ids.set(`run of ${visit.key}`, runId);

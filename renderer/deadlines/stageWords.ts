@@ -5,7 +5,7 @@ import type { DEADLINE_FILTERS, DeadlineRow } from '../../electron/contract/dues
 
 export const STAGE_WORDS: Readonly<Record<DeadlineRow['stage'], string>> = {
   'not-begun': 'startup not begun',
-  recording: 'record being made',
+  recording: 'not complete yet',
   ready: 'ready to submit',
   submitted: 'submitted, not confirmed',
   confirmed: 'confirmed by the maker',

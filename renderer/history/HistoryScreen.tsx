@@ -142,7 +142,7 @@ function numbered(entries: readonly HistoryEntry[]): readonly { readonly entry: 
 function TimelineEntry({ entry }: { readonly entry: HistoryEntry }) {
   const { on, visitId, runId, attachmentId, readings, photos } = entry;
   return (
-    <li style={{ display: 'block' }}>
+    <li style={{ display: 'block', paddingBlock: '0.55rem' }}>
       <Group gap="sm">
         <span style={{ minWidth: '6.5rem' }}>
           <DateText day={on} />

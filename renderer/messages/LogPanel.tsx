@@ -51,7 +51,12 @@ export function LogPanel() {
                     label: 'What came of it',
                     cell: ({ messageId, name, events }) => (
                       <>
-                        {events.map(({ kind, on }) => `${FATE_WORDS[kind]} ${dayWords(on)}`).join('; ')}
+                        {events.map(({ kind, on, note }) => (
+                          <div key={`${kind} ${on} ${note}`}>
+                            {FATE_WORDS[kind]} {dayWords(on)}
+                            {note === null ? null : <span className="lo-faint">: {note}</span>}
+                          </div>
+                        ))}
                         {mayNote ? <NoteFate messageId={messageId} name={name} /> : null}
                       </>
                     ),
@@ -90,6 +95,7 @@ function NoteFate({ messageId, name }: { readonly messageId: string; readonly na
       />
       <Button
         variant="default"
+        style={{ flexShrink: 0 }}
         loading={record.isBusy}
         aria-label={`Note today, ${name}`}
         onClick={() => void record.act({ messageIds: [messageId], kind, on: today, note: null })}

@@ -132,6 +132,7 @@ function Settle({ recallId, row }: { readonly recallId: string; readonly row: Af
       />
       <Button
         variant="default"
+        style={{ flexShrink: 0 }}
         loading={settle.isBusy || tell.isBusy}
         aria-label={`Note today, ${serial}`}
         onClick={() => void note()}

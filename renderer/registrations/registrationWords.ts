@@ -2,7 +2,7 @@
 import type { RegistrationRow } from '../../electron/contract/registrations.ts';
 
 export const STATE_WORDS: Readonly<Record<RegistrationRow['state'], string>> = {
-  recording: 'record being made',
+  recording: 'not complete yet',
   ready: 'ready to submit',
   submitted: 'submitted, not confirmed',
   confirmed: 'confirmed by the maker',

@@ -10,6 +10,7 @@ import { keyOf, optionsOf } from '../kit/tradeWords.ts';
 import { useKept } from '../kit/useKept.ts';
 import { useOperation } from '../operations/useOperation.ts';
 import { usePages } from '../operations/usePages.ts';
+import { RouteLink } from '../RouteLink.tsx';
 import { DUE_KIND_WORDS, monthWords } from './dueWords.ts';
 import { RemindersPanel } from './RemindersPanel.tsx';
 import { RoundsPanel } from './RoundsPanel.tsx';
@@ -23,7 +24,14 @@ export function ServiceDueScreen() {
   const [month = '', area = ''] = round.split(' ');
   const overview = useOperation('serviceDue.get', {});
   return (
-    <Screen title="Service due">
+    <Screen
+      title="Service due"
+      action={
+        <RouteLink to="messages" params={{}}>
+          Letters and e-mails
+        </RouteLink>
+      }
+    >
       <Answer of={overview}>
         {(found) => (
           <RoundsPanel

@@ -2,6 +2,7 @@
 import { Button, Group } from '@mantine/core';
 import type { ServiceDueRow } from '../../electron/contract/dues.ts';
 import { DateText } from '../kit/DateText.tsx';
+import { dayWords } from '../kit/dayWords.ts';
 import { ErrorText } from '../kit/ErrorText.tsx';
 import { PlainTable } from '../kit/PlainTable.tsx';
 import { useAppStatus, useHasRole } from '../operations/AppStatus.tsx';
@@ -72,12 +73,14 @@ function Booking({ row }: { readonly row: ServiceDueRow }) {
   const mayBook = useHasRole('dispatcher', 'owner', 'technician');
   if (row.visitId !== null) {
     return (
-      <RouteLink to="visit" params={{ visitId: row.visitId }}>
-        Booked {row.bookedOn === null ? '' : <DateText day={row.bookedOn} />}
+      <>
+        <RouteLink to="visit" params={{ visitId: row.visitId }}>
+          {row.bookedOn === null ? 'Booked' : `Booked ${dayWords(row.bookedOn)}`}
+        </RouteLink>
         {row.bookedOn !== null && row.bookedOn > row.latestOn ? (
-          <strong style={{ color: 'var(--lo-ember)' }}> after the latest day</strong>
+          <div style={{ color: 'var(--lo-ember)', fontWeight: 600 }}>after the latest day</div>
         ) : null}
-      </RouteLink>
+      </>
     );
   }
   if (row.jobId !== null) {

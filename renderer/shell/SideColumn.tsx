@@ -1,5 +1,6 @@
 /** The left column: where one can go, who is working, and how to hand over to somebody else. */
 import { Button, Stack } from '@mantine/core';
+import { useEffect, useRef } from 'react';
 import { BrandMark } from '../kit/BrandMark.tsx';
 import { useSignedIn } from '../operations/AppStatus.tsx';
 import { RouteLink } from '../RouteLink.tsx';
@@ -47,8 +48,13 @@ export function SideColumn() {
 
 function PlaceLink({ place, isCurrent }: { readonly place: PlaceEntry; readonly isCurrent: boolean }) {
   useShortcut(`g ${place.key}`, `Go to ${place.label}`, () => goTo(place.screen, {}));
+  const item = useRef<HTMLLIElement>(null);
+  // On a low screen the last places stand below its edge.
+  useEffect(() => {
+    if (isCurrent) item.current?.scrollIntoView({ block: 'nearest' });
+  }, [isCurrent]);
   return (
-    <li>
+    <li ref={item}>
       <RouteLink to={place.screen} params={{}} className="" isCurrent={isCurrent}>
         {place.label}
       </RouteLink>

@@ -27,7 +27,7 @@ export function agreements(anchor: Day): Scenario['agreements'] {
   ];
 }
 
-/** One granted whole; one where the parts were paid and the labour refused. Amounts in cents. */
+/** One granted whole; one where the parts were paid and the labour refused; one the maker has not decided. Amounts in cents. */
 export function claims(anchor: Day): Scenario['claims'] {
   return [
     {
@@ -74,6 +74,28 @@ export function claims(anchor: Day): Scenario['claims'] {
         note: 'Startup record and both services sent with it.',
       },
     },
+    {
+      applianceKey: 'boiler-38',
+      claim: {
+        partNumber: 'CQ-3307',
+        partName: 'ignition lead',
+        openedOn: ago(anchor, 12),
+        sentOn: ago(anchor, 11),
+        partReturnedOn: null,
+        claimNumber: null,
+        decidedOn: null,
+        isWithdrawn: false,
+        currency: 'CAD',
+        partsMinorUnits: 4_150,
+        partsOutcome: null,
+        partsGrantedMinorUnits: null,
+        labourMinorUnits: 9_000,
+        labourOutcome: null,
+        labourGrantedMinorUnits: null,
+        refusedBecause: null,
+        note: null,
+      },
+    },
   ];
 }
 
@@ -114,7 +136,7 @@ export function mailings(anchor: Day): Scenario['mailings'] {
       sentOn: ago(anchor, 34),
       events: [
         { nth: 0, kind: 'answered', on: ago(anchor, 32), note: 'asks for a morning in the second half of the month' },
-        { nth: 1, kind: 'bounced', on: ago(anchor, 34), note: 'mailbox unknown' },
+        { nth: 1, kind: 'bounced', on: ago(anchor, 33), note: 'mailbox unknown' },
       ],
     },
     {

@@ -121,13 +121,14 @@ describe('the demo', () => {
     expect(days).toEqual(days.toSorted().reverse());
   });
 
-  it('has a notice about boilers on file with letters gone out, two claims decided, and agreements of every length', async () => {
+  it('has a notice about boilers on file with letters gone out, claims granted, refused for labour and open, and agreements of every length', async () => {
     const [notice] = await must('recalls.list', {});
     expect(notice?.counts).toEqual({ affected: 5, doubtful: 0, open: 3, told: 3 });
     const claims = await must('claims.list', { applianceId: null, openOnly: false });
     expect(claims.map(({ outcome, claim }) => [outcome, claim.labourOutcome]).sort()).toEqual([
       ['granted', 'granted'],
       ['granted-in-part', 'refused'],
+      ['open', null],
     ]);
     const services = await must('serviceDue.list', { limit: 200 });
     const agreed = services.rows.filter(({ demands }) => demands.length > 1);
@@ -148,5 +149,11 @@ describe('the demo', () => {
     expect(store.raw.prepare('SELECT max(given_on) FROM consents').pluck().get()).toSatisfy(
       (on: string) => on < NOW.slice(0, 10),
     );
+  });
+
+  it('asks the owner to look at nothing that only the making of the demo explains', async () => {
+    const found = await must('oversight.list', { from: '2026-04-28', to: NOW.slice(0, 10) });
+    expect(found.visits.length).toBeGreaterThan(0);
+    expect(JSON.stringify(found)).not.toContain('photo-from-another-time');
   });
 });
