@@ -1,6 +1,7 @@
 /** How a date came about, as data, and the one sentence that says it: what was counted, from where, by which rule. */
 import { Temporal } from 'temporal-polyfill';
 import type { CoverDate } from '../procedure/modelSheet.ts';
+import { SHORT_MONTHS, SHORT_WEEKDAYS } from '../text/calendarWords.ts';
 import { isClamped, lastDayOf, type Period, weekdayOf } from './period.ts';
 
 /** What a period can be counted from. */
@@ -43,7 +44,7 @@ export function derivationSentence(derivation: Derivation): string {
       : isClamped(fromOn, on, period)
         ? 'that month has no such day, so its last day'
         : 'the same day of the month';
-  return `${periodWords(derivation)} from ${from}, ${rule}: ${WEEKDAYS[derivation.weekday - 1]} ${dayText(on)}.${assumedWords(derivation)}`;
+  return `${periodWords(derivation)} from ${from}, ${rule}: ${SHORT_WEEKDAYS[derivation.weekday - 1]} ${dayText(on)}.${assumedWords(derivation)}`;
 }
 
 export function periodText(period: Period): string {
@@ -80,10 +81,7 @@ const EVENTS: Readonly<Record<CountedFrom, string>> = {
   agreement: 'the start of the service agreement',
 };
 
-const WEEKDAYS = ['Mon', 'Tue', 'Wed', 'Thu', 'Fri', 'Sat', 'Sun'] as const;
-const MONTHS = ['Jan', 'Feb', 'Mar', 'Apr', 'May', 'Jun', 'Jul', 'Aug', 'Sep', 'Oct', 'Nov', 'Dec'] as const;
-
 function dayText(day: string): string {
   const date = Temporal.PlainDate.from(day);
-  return `${date.day} ${MONTHS[date.month - 1]} ${date.year}`;
+  return `${date.day} ${SHORT_MONTHS[date.month - 1]} ${date.year}`;
 }

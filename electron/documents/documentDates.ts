@@ -1,21 +1,6 @@
 /** Days and moments as documents print them: the month is a word, so that nobody takes 04/07 for the other one. */
 import { Temporal } from 'temporal-polyfill';
-
-const MONTHS = [
-  'January',
-  'February',
-  'March',
-  'April',
-  'May',
-  'June',
-  'July',
-  'August',
-  'September',
-  'October',
-  'November',
-  'December',
-] as const;
-const WEEKDAYS = ['Monday', 'Tuesday', 'Wednesday', 'Thursday', 'Friday', 'Saturday', 'Sunday'] as const;
+import { MONTHS, WEEKDAYS } from '../../domain/text/calendarWords.ts';
 
 export function dayText(day: string, precision: 'day' | 'month' | 'year' = 'day'): string {
   const date = Temporal.PlainDate.from(day);

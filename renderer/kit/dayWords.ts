@@ -1,19 +1,17 @@
 /** A calendar day with its month as a word: 04/07 is read two ways, 4 Jul 2026 only one. */
 import { Temporal } from 'temporal-polyfill';
-
-const WEEKDAYS = ['Mon', 'Tue', 'Wed', 'Thu', 'Fri', 'Sat', 'Sun'] as const;
-const MONTHS = ['Jan', 'Feb', 'Mar', 'Apr', 'May', 'Jun', 'Jul', 'Aug', 'Sep', 'Oct', 'Nov', 'Dec'] as const;
+import { SHORT_MONTHS, SHORT_WEEKDAYS } from '../../domain/text/calendarWords.ts';
 
 /** `4 Jul 2026`; with `weekday`, `Sat 4 Jul 2026`. */
 export function dayWords(day: string, { weekday = false }: { readonly weekday?: boolean } = {}): string {
   const date = Temporal.PlainDate.from(day);
-  const words = `${date.day} ${MONTHS[date.month - 1]} ${date.year}`;
+  const words = `${date.day} ${SHORT_MONTHS[date.month - 1]} ${date.year}`;
   return weekday ? `${weekdayWords(date.dayOfWeek)} ${words}` : words;
 }
 
 /** 1 is Monday, as in ISO 8601. */
 export function weekdayWords(dayOfWeek: number): string {
-  return WEEKDAYS[dayOfWeek - 1] ?? '';
+  return SHORT_WEEKDAYS[dayOfWeek - 1] ?? '';
 }
 
 /** `4 Jul 2026, 14:05`, in the given zone or this computer's. */

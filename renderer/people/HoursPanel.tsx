@@ -1,4 +1,5 @@
 /** Working hours by weekday, as people write them: `8–17`, with the break beside it. An empty day is free. */
+import { WEEKDAYS } from '../../domain/text/calendarWords.ts';
 import type { WorkforceMember } from '../../electron/contract/workforce.ts';
 import { DraftFormFrame } from '../form/DraftFormFrame.tsx';
 import type { FormReader } from '../form/FormReader.ts';
@@ -9,10 +10,9 @@ import { ErrorText } from '../kit/ErrorText.tsx';
 import { Panel } from '../kit/Panel.tsx';
 import { PlainTable } from '../kit/PlainTable.tsx';
 
-const DAYS = ['Monday', 'Tuesday', 'Wednesday', 'Thursday', 'Friday', 'Saturday', 'Sunday'] as const;
 type Hours = WorkforceMember['hours'][number];
 type HoursForm = Readonly<Record<`day${1 | 2 | 3 | 4 | 5 | 6 | 7}` | `break${1 | 2 | 3 | 4 | 5 | 6 | 7}`, string>>;
-const WEEKDAYS = [1, 2, 3, 4, 5, 6, 7] as const;
+const WEEKDAY_NUMBERS = [1, 2, 3, 4, 5, 6, 7] as const;
 
 export function HoursPanel({ person, mayEdit }: { readonly person: WorkforceMember; readonly mayEdit: boolean }) {
   return (
@@ -27,7 +27,7 @@ function HoursTable({ hours }: { readonly hours: readonly Hours[] }) {
       rows={hours}
       keyOf={({ weekday }) => String(weekday)}
       columns={[
-        { label: 'Day', cell: ({ weekday }) => DAYS[weekday - 1] },
+        { label: 'Day', cell: ({ weekday }) => WEEKDAYS[weekday - 1] },
         { label: 'Hours', cell: ({ fromMin, toMin }) => spanWords(fromMin, toMin) },
         { label: 'Break', cell: ({ breakFromMin, breakToMin }) => spanWords(breakFromMin, breakToMin) },
       ]}
@@ -43,26 +43,26 @@ function HoursForm({ person }: { readonly person: WorkforceMember }) {
     initial: toForm(person.hours),
     toInput: (values, reader) => ({
       staffId,
-      hours: WEEKDAYS.flatMap((weekday) => readDayHours(values, weekday, reader)),
+      hours: WEEKDAY_NUMBERS.flatMap((weekday) => readDayHours(values, weekday, reader)),
     }),
     onDone: () => undefined,
   });
   return (
     <DraftFormFrame form={form} submitLabel="Save the hours" failure={<ErrorText error={form.error} />}>
       <div className="lo-fields">
-        {WEEKDAYS.flatMap((weekday) => [
+        {WEEKDAY_NUMBERS.flatMap((weekday) => [
           <TextField
             key={`day${weekday}`}
             form={form}
             name={`day${weekday}`}
-            label={DAYS[weekday - 1] ?? ''}
+            label={WEEKDAYS[weekday - 1] ?? ''}
             placeholder="free"
           />,
           <TextField
             key={`break${weekday}`}
             form={form}
             name={`break${weekday}`}
-            label={`Break on ${DAYS[weekday - 1]}`}
+            label={`Break on ${WEEKDAYS[weekday - 1]}`}
             placeholder="none"
           />,
         ])}
@@ -73,7 +73,7 @@ function HoursForm({ person }: { readonly person: WorkforceMember }) {
 
 function toForm(hours: readonly Hours[]): HoursForm {
   return Object.fromEntries(
-    WEEKDAYS.flatMap((weekday) => {
+    WEEKDAY_NUMBERS.flatMap((weekday) => {
       const one = hours.find((row) => row.weekday === weekday);
       return [
         [`day${weekday}`, spanWords(one?.fromMin ?? null, one?.toMin ?? null)],
@@ -83,7 +83,11 @@ function toForm(hours: readonly Hours[]): HoursForm {
   ) as HoursForm;
 }
 
-function readDayHours(values: HoursForm, weekday: (typeof WEEKDAYS)[number], reader: FormReader): readonly Hours[] {
+function readDayHours(
+  values: HoursForm,
+  weekday: (typeof WEEKDAY_NUMBERS)[number],
+  reader: FormReader,
+): readonly Hours[] {
   const day = readSpan(values[`day${weekday}`]);
   const pause = readSpan(values[`break${weekday}`]);
   if (day === undefined) reader.fail(`day${weekday}`, 'From and to, for example 8:00–17:00.');

@@ -2,6 +2,8 @@
  * A calendar day as people type it. `04/07/2025` is July to one and April to another: where both could be meant the answer
  * is both, so that the screen can ask, and never a guess.
  */
+import { MONTHS } from '../../../domain/text/calendarWords.ts';
+
 export type TypedDay =
   | { readonly kind: 'day'; readonly on: string }
   | { readonly kind: 'ambiguous'; readonly meanings: readonly [string, string] }
@@ -30,21 +32,6 @@ export function dayInWords(on: string): string {
   const [year, month, day] = on.split('-').map(Number);
   return `${day} ${MONTHS[(month ?? 1) - 1] ?? ''} ${year}`;
 }
-
-const MONTHS = [
-  'January',
-  'February',
-  'March',
-  'April',
-  'May',
-  'June',
-  'July',
-  'August',
-  'September',
-  'October',
-  'November',
-  'December',
-] as const;
 
 function only(on: string | null): TypedDay {
   return on === null ? { kind: 'not-a-day' } : { kind: 'day', on };
