@@ -85,10 +85,10 @@ function AgreementTable({
             onEnd === null ? null : (
               <Button
                 variant="default"
-                aria-label={`${agreement.toOn === null ? 'End' : 'Change the end of'} the agreement from ${dayWords(agreement.fromOn)}`}
+                aria-label={`${endWords(agreement)}: the agreement from ${dayWords(agreement.fromOn)}`}
                 onClick={() => onEnd(agreement)}
               >
-                {agreement.toOn === null ? 'End it' : 'Change the end'}
+                {endWords(agreement)}
               </Button>
             ),
         },
@@ -184,6 +184,10 @@ function EndForm({ agreement, onDone }: { readonly agreement: Agreement; readonl
       />
     </DraftFormFrame>
   );
+}
+
+function endWords({ toOn }: Agreement): string {
+  return toOn === null ? 'End it' : 'Change the end';
 }
 
 function everyWords(months: number): string {

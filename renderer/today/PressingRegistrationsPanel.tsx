@@ -7,6 +7,7 @@ import { EmptyState } from '../kit/EmptyState.tsx';
 import { Panel } from '../kit/Panel.tsx';
 import { PlainTable } from '../kit/PlainTable.tsx';
 import { useAppStatus } from '../operations/AppStatus.tsx';
+import { useAskAgain } from '../operations/useAskAgain.ts';
 import { useOperation } from '../operations/useOperation.ts';
 import { RouteLink } from '../RouteLink.tsx';
 import { daysLeftWords } from '../registrations/deadlineWords.ts';
@@ -17,7 +18,9 @@ const SHOWN = 10;
 export function PressingRegistrationsPanel() {
   const { today } = useAppStatus();
   const pressing = useOperation('deadlines.list', { show: 'pressing', limit: SHOWN });
+  useAskAgain(pressing, pressing.state === 'ready' && pressing.value.rows.some(isUncounted));
   const followUps = useOperation('registrations.list', { openOnly: true, followUpBy: today, limit: SHOWN });
+  useAskAgain(followUps, followUps.state === 'ready' && followUps.value.rows.some(isUncounted));
   return (
     <Panel
       title="Registrations that press"
@@ -62,6 +65,11 @@ export function PressingRegistrationsPanel() {
       </Answer>
     </Panel>
   );
+}
+
+/** Of those shown here: the others need not be counted for it. */
+function isUncounted({ missingCount }: { readonly missingCount: number | null }): boolean {
+  return missingCount === null;
 }
 
 function PressingTable({ rows }: { readonly rows: readonly DeadlineRow[] }) {

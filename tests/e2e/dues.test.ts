@@ -142,6 +142,22 @@ describe('what falls due, on screen', () => {
     expect(await page.getByText(/\b(void|covered)\b/i).count()).toBe(0);
   });
 
+  it('writes a service agreement, sees the day it asks for, and ends it', async () => {
+    await hands.pressButton('The appliance');
+    await hands.pressButton('Write an agreement');
+    await hands.fill('Service every … months', '6');
+    await hands.fill('From', '1 Mar 2026');
+    await hands.press('Enter');
+    const reason = 'the start of the service agreement on 1 Mar 2026';
+    await page.getByText(reason).waitFor();
+    await stage.look('agreement');
+    await hands.pressButton('End it: the agreement from 1 Mar 2026');
+    await hands.fill('Last day of the agreement from 1 Mar 2026', '31 Aug 2026');
+    await hands.press('Enter');
+    await page.getByRole('button', { name: 'Change the end: the agreement from 1 Mar 2026' }).waitFor();
+    await page.getByText(reason).waitFor({ state: 'detached' });
+  });
+
   it('has nothing for axe, and raised no error', () => {
     expect(stage.problems).toEqual([]);
     expect(stage.faults).toEqual([]);

@@ -147,7 +147,7 @@ export function mailings(anchor: Day): Scenario['mailings'] {
       sentOn: ago(anchor, 19),
       events: [
         { nth: 0, kind: 'answered', on: ago(anchor, 15), note: 'visit agreed on the phone' },
-        { nth: 1, kind: 'bounced', on: ago(anchor, 12), note: 'came back: moved away' },
+        { nth: 1, kind: 'bounced', on: ago(anchor, 12), note: 'moved away' },
       ],
     },
     {
@@ -156,7 +156,7 @@ export function mailings(anchor: Day): Scenario['mailings'] {
       preparedAt: at(13),
       atMost: 4,
       sentOn: ago(anchor, 12),
-      events: [{ nth: 0, kind: 'answered', on: ago(anchor, 8), note: 'will call after Easter' }],
+      events: [{ nth: 0, kind: 'answered', on: ago(anchor, 8), note: 'will call next week' }],
     },
     { recallKey: null, channel: 'text', preparedAt: at(3), atMost: 2, sentOn: null, events: [] },
   ];
