@@ -72,6 +72,7 @@ export const paperOperations = {
       'run-sealed': z.strictObject({ sealedAt: instant }),
       'visit-ended': z.strictObject({ outcome: visitOutcome, endedAt: instant.nullable() }),
       'step-not-open': z.strictObject({ stepKey: z.string() }),
+      'run-was-left': nothing,
       'no-such-item': z.strictObject({ stepKey: z.string(), itemKey: z.string() }),
       'needs-licence': licenceProblem,
       'not-an-option': z.strictObject({ value: z.string() }),

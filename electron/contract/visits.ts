@@ -124,6 +124,8 @@ const runErrors = {
   /** It ended without being finished: what is read now belongs to a return trip. */
   'visit-ended': z.strictObject({ outcome: visitOutcome, endedAt: instant.nullable() }),
   'step-not-open': z.strictObject({ stepKey: z.string() }),
+  /** For hours, in a visit that never ended: it is taken up again first. */
+  'run-was-left': nothing,
   'no-such-item': z.strictObject({ stepKey: z.string(), itemKey: z.string() }),
   'needs-licence': licenceProblem,
 } as const;
@@ -290,6 +292,13 @@ export const visitOperations = {
     output: z.array(z.custom<PastRun>(isObject)),
   }),
   /** Opens a step, or says which hold points stand in the way. The opened step is where a restart comes back to. */
+  /** Work goes on in a run that was left for hours: what has grown too old meanwhile is asked again. Changes nothing where it was not. */
+  'visits.takeUp': operation({
+    access: ['technician', 'helper', 'owner'],
+    input: z.strictObject(runRef),
+    output: z.strictObject({ reopenedAt: instant.nullable() }),
+    errors: { 'run-sealed': runErrors['run-sealed'], 'visit-ended': runErrors['visit-ended'] },
+  }),
   'visits.openStep': operation({
     access: ['technician', 'helper', 'owner'],
     input: z.strictObject({ ...runRef, stepKey: z.string().max(100) }),

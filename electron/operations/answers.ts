@@ -22,7 +22,7 @@ export function requireAnswerable(
   byId: string,
 ): Omit<typeof runAnswers.$inferInsert, 'id' | 'at'> {
   const { loaded, step, item } = requireOpenItem(
-    context.db,
+    context,
     input,
     'confirm',
     'choose',

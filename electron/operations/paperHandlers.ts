@@ -65,7 +65,7 @@ export const paperHandlers: Handlers<'paper.print' | 'paper.transcribe'> = {
 
   'paper.transcribe': (input, context) => {
     if (findStaff(context.db, input.byId) === undefined) return notFound('staff', input.byId);
-    const keep = keeperOf(input, context);
+    const keep = keeperOf({ ...input, isLater: true }, context);
     context.write((writer) => {
       const kept = keep(writer);
       if (kept === null) return;
@@ -81,7 +81,7 @@ export const paperHandlers: Handlers<'paper.print' | 'paper.transcribe'> = {
   },
 };
 
-type Input = ParsedInputOf<'paper.transcribe'>;
+type Input = ParsedInputOf<'paper.transcribe'> & { readonly isLater: true };
 /** The row to mark as copied; null: it says so itself. */
 type Kept = { readonly entity: (typeof TRANSCRIBED_ENTITIES)[number]; readonly rowId: string } | null;
 type Keeper = (writer: StoreWriter) => Kept;
@@ -148,7 +148,7 @@ function keeperOf(input: Input, context: HandlerContext): Keeper {
       };
     }
     case 'sign-off': {
-      const { loaded, item } = requireOpenItem(context.db, input, 'sign-off');
+      const { loaded, item } = requireOpenItem(context, input, 'sign-off');
       if (item.by === 'licensed') requireLicensedFor(context.db, loaded, input.visitId, byId);
       const row = { name: written.name, staffId: item.by === 'licensed' ? byId : null, at: at(written.at) };
       return (writer) => {
@@ -193,7 +193,7 @@ function copiedLine(
 }
 
 function requireDone<K extends 'series' | 'hold' | 'tuning'>(input: Input, context: HandlerContext, kind: K) {
-  const found = requireOpenItem(context.db, input, kind);
+  const found = requireOpenItem(context, input, kind);
   requireWhoDidIt(context.db, found.loaded, found.step, input.visitId, input.byId);
   return found;
 }

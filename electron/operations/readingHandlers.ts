@@ -78,7 +78,7 @@ export const readingHandlers: Handlers<'visits.recordReading' | 'visits.importRe
     requireOpenRun(context.db, input);
     const reading = findReading(context.db, input.readingId);
     if (reading === undefined || reading.runId !== input.runId) return fail('no-such-suggestion', {});
-    requireOpenStep(context.db, { ...input, stepKey: reading.stepKey });
+    requireOpenStep(context, { ...input, stepKey: reading.stepKey });
     const actor = actorOf(context);
     const { findings } = readRunState(context.db, input.runId, input.visitId, context.now);
     const suggestion = findings
@@ -124,7 +124,7 @@ export function requirePlace(
   at: ItemRef & { readonly quantity: string; readonly sample: number },
   by: { readonly measuredById: string | null },
 ): Place {
-  const { loaded, step, item } = requireOpenItem(context.db, at, 'read', 'series', 'tuning');
+  const { loaded, step, item } = requireOpenItem(context, at, 'read', 'series', 'tuning');
   const { visitId, runId, stepKey, itemKey, quantity, sample } = at;
   if (!isQuantityKey(quantity) || !takes(item, quantity)) return fail('no-such-item', { stepKey, itemKey });
   const actor = actorOf(context);

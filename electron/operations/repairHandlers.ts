@@ -24,7 +24,7 @@ export const repairHandlers: Handlers<'visits.addPart' | 'visits.addLockout' | '
   },
 
   'visits.removeRow': (input, context) => {
-    const { loaded, step, item } = requireOpenItem(context.db, input, 'parts', 'lockouts');
+    const { loaded, step, item } = requireOpenItem(context, input, 'parts', 'lockouts');
     requireWhoDidIt(context.db, loaded, step, input.visitId, actorOf(context).staffId);
     const isMine = (row: { readonly runId: string | null; readonly itemKey: string | null } | undefined) =>
       row !== undefined && row.runId === input.runId && row.itemKey === input.itemKey;

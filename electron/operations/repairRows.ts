@@ -16,7 +16,7 @@ export function requirePart(
   input: ItemRef & { readonly partKey: string; readonly partNumber: string; readonly serial: string | null },
   { byId, at, on }: Noted,
 ): Omit<typeof fittedParts.$inferInsert, 'id'> {
-  const { loaded, step } = requireOpenItem(context.db, input, 'parts');
+  const { loaded, step } = requireOpenItem(context, input, 'parts');
   requireWhoDidIt(context.db, loaded, step, input.visitId, byId);
   const part = loaded.sheet.parts?.find(({ key }) => key === input.partKey);
   if (part === undefined) return fail('no-such-part', { partKey: input.partKey });
@@ -47,7 +47,7 @@ export function requireLockout(
   },
   { byId, at }: Omit<Noted, 'on'>,
 ): Omit<typeof runLockouts.$inferInsert, 'id'> {
-  const { loaded, step } = requireOpenItem(context.db, input, 'lockouts');
+  const { loaded, step } = requireOpenItem(context, input, 'lockouts');
   requireWhoDidIt(context.db, loaded, step, input.visitId, byId);
   const happenedAt = instantIn(siteZoneOf(context, input.visitId), input.happenedOn, input.happenedAt);
   if (Date.parse(happenedAt) > Date.parse(context.now)) return fail('day-in-future', {});

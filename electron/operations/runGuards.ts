@@ -2,18 +2,22 @@
 
 import { findAppliance } from '../../db/appliances.ts';
 import type { ReadableDb } from '../../db/openStore.ts';
-import { isStepOpened } from '../../db/runs.ts';
+import { isStepOpened, readRunRecord } from '../../db/runs.ts';
 import { findVisit, type VisitRecord } from '../../db/visits.ts';
 import type { FuelKey, ItemKind, ItemOf, SheetStep, StepItem } from '../../domain/procedure/modelSheet.ts';
+import { mustBeTakenUp } from '../../domain/procedure/mustBeTakenUp.ts';
 import type { VisitRow } from '../contract/visits.ts';
-import { fail, notFound } from './handler.ts';
+import { fail, type HandlerContext, notFound } from './handler.ts';
 import { requireLicence } from './licensing.ts';
 import { findItem, findStep, type LoadedRun, loadRun } from './runState.ts';
 import { visitDay } from './visitDay.ts';
 
 type VisitOutcome = NonNullable<VisitRow['outcome']>;
 export type RunRef = { readonly visitId: string; readonly runId: string };
-export type ItemRef = RunRef & { readonly stepKey: string; readonly itemKey: string };
+/** `isLater`: put in afterwards, as a paper or a photo is; how long the run was left is no matter then. */
+export type StepRef = RunRef & { readonly stepKey: string; readonly isLater?: boolean };
+export type ItemRef = StepRef & { readonly itemKey: string };
+type Asked = Pick<HandlerContext, 'db' | 'now'>;
 
 export type OpenItem<K extends ItemKind> = {
   readonly loaded: LoadedRun;
@@ -36,11 +40,13 @@ function requireVisitOfOpenRun(
 }
 
 export function requireOpenStep(
-  db: ReadableDb,
-  ref: RunRef & { readonly stepKey: string },
+  context: Asked,
+  ref: StepRef,
 ): { readonly loaded: LoadedRun; readonly step: SheetStep } {
+  const { db } = context;
   const { loaded, visit } = requireVisitOfOpenRun(db, ref);
   requireVisitGoesOn(visit);
+  if (ref.isLater !== true && visit.outcome === null) requireTakenUp(context, loaded);
   const step = findStep(loaded, ref.stepKey);
   if (step === undefined || !isStepOpened(db, ref.runId, ref.stepKey))
     return fail('step-not-open', { stepKey: ref.stepKey });
@@ -48,13 +54,19 @@ export function requireOpenStep(
 }
 
 /** After a visit that left something open, work goes on in a return trip, which asks again for what has grown too old. */
-function requireVisitGoesOn(visit: VisitRecord): void {
+export function requireVisitGoesOn(visit: VisitRecord): void {
   if (visit.outcome === null || visit.outcome === 'finished') return;
   fail('visit-ended', { outcome: visit.outcome as VisitOutcome, endedAt: visit.endedAt });
 }
 
-export function requireOpenItem<K extends ItemKind>(db: ReadableDb, ref: ItemRef, ...kinds: readonly K[]): OpenItem<K> {
-  const { loaded, step } = requireOpenStep(db, ref);
+/** What has grown too old while the run was left is asked again, and that begins when it is taken up. */
+function requireTakenUp({ db, now }: Asked, { run, job, sheet }: LoadedRun): void {
+  const { reopenedAt } = run;
+  if (mustBeTakenUp({ record: readRunRecord(db, run, job), sheet, reopenedAt, now })) fail('run-was-left', {});
+}
+
+export function requireOpenItem<K extends ItemKind>(context: Asked, ref: ItemRef, ...kinds: readonly K[]): OpenItem<K> {
+  const { loaded, step } = requireOpenStep(context, ref);
   const item = findItem(step, ref.itemKey);
   if (item === undefined || !isOneOf(item, kinds))
     return fail('no-such-item', { stepKey: ref.stepKey, itemKey: ref.itemKey });

@@ -3,11 +3,12 @@ import { findPhotoLink, findSignOff, isStepOpened, listOpenedSteps, readRunRecor
 import { attachmentLinks, runAnswers, runSteps, runs, signOffs } from '../../db/schema/index.ts';
 import { findLastSealSha256 } from '../../db/seals.ts';
 import { findVisit } from '../../db/visits.ts';
+import { mustBeTakenUp } from '../../domain/procedure/mustBeTakenUp.ts';
 import { requireAnswerable } from './answers.ts';
 import { beginVisit, returnTripOf } from './beginVisit.ts';
 import { actorOf, fail, type Handlers, notFound } from './handler.ts';
 import { listRunPeople } from './licensing.ts';
-import { requireLicensedFor, requireOpenItem, requireOpenRun } from './runGuards.ts';
+import { requireLicensedFor, requireOpenItem, requireOpenRun, requireVisitGoesOn } from './runGuards.ts';
 import { findStep, loadRun, readPast, readRunState } from './runState.ts';
 import { visitDay } from './visitDay.ts';
 import { readVisitRows } from './visitRows.ts';
@@ -15,6 +16,7 @@ import { readVisitRows } from './visitRows.ts';
 export const runHandlers: Handlers<
   | 'visits.begin'
   | 'visits.beginReturn'
+  | 'visits.takeUp'
   | 'visits.getRun'
   | 'visits.getPast'
   | 'visits.openStep'
@@ -41,6 +43,18 @@ export const runHandlers: Handlers<
     });
     context.services.changed(['visits', 'jobs', 'runs', 'registrations']);
     return begun;
+  },
+
+  'visits.takeUp': (input, context) => {
+    const { run, job, sheet } = requireOpenRun(context.db, input);
+    const visit = findVisit(context.db, input.visitId) ?? notFound('visits', input.visitId);
+    requireVisitGoesOn(visit);
+    const record = readRunRecord(context.db, run, job);
+    const isLeft = mustBeTakenUp({ record, sheet, reopenedAt: run.reopenedAt, now: context.now });
+    if (!isLeft || visit.outcome !== null) return { reopenedAt: run.reopenedAt };
+    context.write((writer) => writer.update(runs, run.id, { reopenedAt: context.now }));
+    context.services.changed(['runs']);
+    return { reopenedAt: context.now };
   },
 
   'visits.getRun': (input, context) => {
@@ -98,7 +112,7 @@ export const runHandlers: Handlers<
   },
 
   'visits.attachPhoto': (input, context) => {
-    requireOpenItem(context.db, input, 'photo');
+    requireOpenItem(context, { ...input, isLater: true }, 'photo');
     const attachment = findAttachment(context.db, input.attachmentId) ?? notFound('attachments', input.attachmentId);
     if (findPhotoLink(context.db, input.runId, input.itemKey, attachment.id) === undefined) {
       context.write((writer) =>
@@ -115,7 +129,7 @@ export const runHandlers: Handlers<
   },
 
   'visits.removePhoto': (input, context) => {
-    requireOpenItem(context.db, input, 'photo');
+    requireOpenItem(context, { ...input, isLater: true }, 'photo');
     const link =
       findPhotoLink(context.db, input.runId, input.itemKey, input.attachmentId) ??
       notFound('attachment_links', input.attachmentId);
@@ -125,7 +139,7 @@ export const runHandlers: Handlers<
   },
 
   'visits.signOff': (input, context) => {
-    const { loaded, item } = requireOpenItem(context.db, input, 'sign-off');
+    const { loaded, item } = requireOpenItem(context, input, 'sign-off');
     const actor = actorOf(context);
     if (item.by === 'licensed') requireLicensedFor(context.db, loaded, input.visitId, actor.staffId);
     context.write((writer) => {

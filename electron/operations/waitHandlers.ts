@@ -14,7 +14,7 @@ export const waitHandlers: Handlers<
   | 'visits.reachFiringPoint'
 > = {
   'visits.startHold': (input, context) => {
-    const { loaded, step, item } = requireOpenItem(context.db, input, 'hold');
+    const { loaded, step, item } = requireOpenItem(context, input, 'hold');
     const actor = actorOf(context);
     requireWhoDidIt(context.db, loaded, step, input.visitId, actor.staffId);
     const running = findLatestHold(context.db, input.runId, input.itemKey);
@@ -37,7 +37,7 @@ export const waitHandlers: Handlers<
   },
 
   'visits.endHold': (input, context) => {
-    requireOpenItem(context.db, input, 'hold');
+    requireOpenItem(context, input, 'hold');
     const hold = findLatestHold(context.db, input.runId, input.itemKey);
     if (hold === undefined || hold.endedAt !== null) return fail('hold-not-running', {});
     const ranS = (Date.parse(context.now) - Date.parse(hold.startedAt)) / 1000;
@@ -51,7 +51,7 @@ export const waitHandlers: Handlers<
   },
 
   'visits.startTuning': (input, context) => {
-    const { loaded, step } = requireOpenItem(context.db, input, 'tuning');
+    const { loaded, step } = requireOpenItem(context, input, 'tuning');
     const actor = actorOf(context);
     requireWhoDidIt(context.db, loaded, step, input.visitId, actor.staffId);
     const running = findRunningTuning(context.db, input.runId, input.itemKey);
@@ -98,7 +98,7 @@ export const waitHandlers: Handlers<
   },
 
   'visits.reachFiringPoint': (input, context) => {
-    const { loaded, step } = requireOpenStep(context.db, input);
+    const { loaded, step } = requireOpenStep(context, input);
     const actor = actorOf(context);
     requireWhoDidIt(context.db, loaded, step, input.visitId, actor.staffId);
     if (!loaded.sheet.firingPoints.some((point) => point.key === input.firingPoint)) {
@@ -134,7 +134,7 @@ function runningTuning(
   context: HandlerContext,
   who: 'licensed' | 'anyone',
 ): { readonly tuningId: string; readonly missing: readonly string[] } {
-  const { loaded, step, item } = requireOpenItem(context.db, input, 'tuning');
+  const { loaded, step, item } = requireOpenItem(context, input, 'tuning');
   if (who === 'licensed') requireWhoDidIt(context.db, loaded, step, input.visitId, actorOf(context).staffId);
   const tuning = findRunningTuning(context.db, input.runId, input.itemKey);
   if (tuning === undefined) return fail('tuning-not-running', {});

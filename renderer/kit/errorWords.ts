@@ -131,6 +131,7 @@ const WORDS: { readonly [C in ErrorCode]: (data: DataByCode[C]) => string } = {
       ? 'This step is locked: something before it is open.'
       : `This step is locked: ${locks.length} things before it are open.`,
   'step-not-open': () => 'This step is not open yet.',
+  'run-was-left': () => 'This run was left for hours: open it and go on there. What has grown too old is asked again.',
   'no-such-step': () => 'The sheet of this job has no such step.',
   'witness-is-same': ({ name }) => `${name} did it: somebody else has to confirm it.`,
   'not-an-option': ({ value }) => `“${value}” is not one of the answers.`,

@@ -105,10 +105,25 @@ export function Run({
       // Looking at a step opens nothing; writing into it does.
       if ('stepKey' in input && name !== 'visits.openStep') await openStep(String(input.stepKey));
       const reply = await core.call(name, input);
+      const refused: { readonly code: string } | null = reply.ok ? null : reply.error;
+      if (refused?.code === 'run-was-left' && (await core.call('visits.takeUp', { visitId, runId })).ok) {
+        await refresh();
+        // What has grown too old may have shut the step meanwhile: then nothing is put into it, and the screen says why.
+        const wanted = 'stepKey' in input ? String(input.stepKey) : null;
+        const { view: shown, releasedAt } = latest.current;
+        const { progress } = analyseRun(shown, judgeView(shown, past), {
+          now: new Date().toISOString(),
+          firingReleasedAt: releasedAt,
+        });
+        if (progress.steps.find(({ stepKey: one }) => one === wanted)?.lockedBecause.length !== 0) return reply;
+        const again = await core.call(name, input);
+        if (again.ok) await refresh();
+        return again;
+      }
       if (reply.ok) await refresh();
       return reply;
     },
-    [core, openStep, refresh],
+    [core, openStep, refresh, visitId, runId, past],
   );
 
   const show = useCallback(

@@ -1,6 +1,7 @@
 /** A visit that could not be finished is come back to: the run is taken up again, and what has grown too old is asked once more. */
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { lapsedItems } from '../../../domain/procedure/lapsedItems.ts';
+import type { InputOf } from '../../../electron/contract/index.ts';
 import { type Office, setUpOffice } from '../../support/officeScenario.ts';
 import { openTestCore, type TestCore } from '../../support/testCore.ts';
 import { type BookedRun, bookAndBegin } from '../../support/wholeJob.ts';
@@ -97,5 +98,81 @@ describe('the return trip', () => {
       ok: false,
       error: { code: 'no-return-needed' },
     });
+  });
+});
+
+describe('a visit that never ended, gone on with three days later', () => {
+  let test: TestCore;
+  let office: Office;
+  let run: BookedRun;
+  beforeEach(async () => {
+    test = openTestCore();
+    office = await setUpOffice(test);
+    run = await bookAndBegin(test, office);
+    await test.must('visits.openStep', { ...ref(), stepKey: 'arrival' });
+    await test.must('visits.recordReading', roomCo());
+  });
+  afterEach(() => test.remove());
+  const ref = () => ({ visitId: run.visitId, runId: run.runId });
+  const roomCo = (): InputOf<'visits.recordReading'> => ({
+    ...ref(),
+    stepKey: 'arrival',
+    itemKey: 'room-co',
+    quantity: 'roomCoPpm',
+    sample: 1,
+    typedText: '2',
+    typedUnit: 'ppm',
+    notMeasuredReason: null,
+    measuredById: null,
+    instrumentId: office.analyserId,
+  });
+  const view = () => test.must('visits.getRun', ref());
+  const answer = () =>
+    test.ask('visits.answer', { ...ref(), stepKey: 'arrival', itemKey: 'own-co-alarm', value: 'yes', reason: null });
+
+  it('takes nothing in before it is taken up, and then asks again for what has grown too old', async () => {
+    test.wait(3 * A_DAY_S);
+    expect(await answer()).toMatchObject({ ok: false, error: { code: 'run-was-left' } });
+    const { reopenedAt } = await test.must('visits.takeUp', ref());
+    expect(reopenedAt).toBe(test.now());
+    expect(await answer()).toMatchObject({ ok: true });
+    const { record, sheet } = await view();
+    expect(lapsedItems({ record, sheet, reopenedAt: reopenedAt ?? '' })).toMatchObject([{ itemKey: 'room-co' }]);
+    await test.must('visits.recordReading', roomCo());
+    const again = (await view()).record;
+    expect(lapsedItems({ record: again, sheet, reopenedAt: reopenedAt ?? '' })).toEqual([]);
+  });
+
+  it('goes on at once after a break in which nothing lapses, and taking it up then changes nothing', async () => {
+    test.wait(4 * 3600);
+    expect(await test.must('visits.takeUp', ref())).toEqual({ reopenedAt: null });
+    expect(await answer()).toMatchObject({ ok: true });
+  });
+
+  it('is not left for good to a clock that once was days ahead', async () => {
+    test.wait(3 * A_DAY_S);
+    await test.must('visits.takeUp', ref());
+    // The clock is put right: without the step, what is answered now would count as three days old for ever.
+    test.wait(-3 * A_DAY_S + 600);
+    expect(await answer()).toMatchObject({ ok: false, error: { code: 'run-was-left' } });
+    const { reopenedAt } = await test.must('visits.takeUp', ref());
+    expect(reopenedAt).toBe(test.now());
+    const { record, sheet } = await view();
+    expect(lapsedItems({ record, sheet, reopenedAt: reopenedAt ?? '' })).toEqual([]);
+  });
+
+  it('takes in from paper what was written on the day, without asking for it anew', async () => {
+    test.wait(A_DAY_S);
+    expect(
+      await test.ask('paper.transcribe', {
+        ...ref(),
+        stepKey: 'arrival',
+        itemKey: 'own-co-alarm',
+        on: '2026-03-02',
+        byId: office.technicianId,
+        written: { kind: 'answer', value: 'yes', reason: null, at: '09:20' },
+      }),
+    ).toMatchObject({ ok: true });
+    expect((await view()).reopenedAt).toBeNull();
   });
 });
