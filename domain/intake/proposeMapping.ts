@@ -35,9 +35,12 @@ function proposedColumn(heading: string, unitText: string | null): ExportColumn 
     .trim()
     .toLowerCase();
   if (TIMES.test(name)) return { heading, means: 'time' };
-  const quantity = SIGNS.find(([sign]) => sign.test(name))?.[1];
+  // Some write the unit behind the sign without a bracket: `O2 %`.
+  const [, sign = name, bareUnit = null] = /^(\S+)\s+(\S+)$/u.exec(name) ?? [];
+  const unit = unitText ?? bareUnit;
+  const quantity = SIGNS.find(([known]) => known.test(sign))?.[1];
   // CO in per cent or mg/m³ is not the ppm this sign is known for.
-  if (quantity === undefined || (unitText !== null && findUnit(quantity, unitText) === undefined))
+  if (quantity === undefined || (unit !== null && findUnit(quantity, unit) === undefined))
     return { heading, means: 'nothing' };
-  return { heading, means: 'quantity', quantity, unit: unitOfColumn(quantity, unitText) };
+  return { heading, means: 'quantity', quantity, unit: unitOfColumn(quantity, unit) };
 }

@@ -27,6 +27,7 @@ import { SidePanel } from './side/SidePanel.tsx';
 import { StepStage } from './stage/StepStage.tsx';
 import { itemAfter, itemBeside, itemToOpen, whereToResume } from './state/itemAfter.ts';
 import { type HowLeft, RunContext, type RunContextValue, type WriteName } from './state/RunContext.ts';
+import { useTakenUp } from './state/useTakenUp.ts';
 import { type UnsavedBox, useUnsavedBoxes } from './state/useUnsavedBoxes.ts';
 import { StepRail } from './steps/StepRail.tsx';
 import { StopLayer } from './stop/StopLayer.tsx';
@@ -46,7 +47,9 @@ export function Run({
   readonly past: readonly PastRun[];
   readonly stepKey: string | null;
 }) {
-  const [view, showView] = useNewestView(asked);
+  const now = useNow(1000);
+  const [newest, showView] = useNewestView(asked);
+  const view = useTakenUp(newest, now);
   const { visitId, runId } = view;
   const core = useCore();
   const queries = useQueryClient();
@@ -54,7 +57,6 @@ export function Run({
   const unitSystem = useUnitSystem();
   const { today } = useAppStatus();
   const makeSafes = useMakeSafes(view);
-  const now = useNow(1000);
   const findings = useMemo(() => judgeView(view, past), [view, past]);
   const analysis = useMemo(
     () => analyseRun(view, findings, { now, firingReleasedAt: makeSafes.lastClosedAt }),

@@ -67,7 +67,7 @@ function handoverBlocks(sheet: Handover, words: HandoverWords): readonly Block[]
   };
   return [
     { kind: 'heading', level: 1, text: words.title },
-    { kind: 'notice', title: words.danger, lines: [sheet.safety, words.lockout], tone: 'stop' },
+    { kind: 'notice', title: words.danger, lines: [unbroken(sheet.safety), words.lockout], tone: 'stop' },
     { kind: 'heading', level: 2, text: words.settings },
     {
       kind: 'facts',
@@ -99,9 +99,14 @@ function handoverBlocks(sheet: Handover, words: HandoverWords): readonly Block[]
           } as const,
         ]),
     { kind: 'heading', level: 2, text: words.call },
-    { kind: 'paragraph', text: [sheet.firmName, ...sheet.firmLines].join('\n'), tone: 'strong' },
+    { kind: 'paragraph', text: [sheet.firmName, ...sheet.firmLines].map(unbroken).join('\n'), tone: 'strong' },
     { kind: 'paragraph', text: words.manual },
   ];
+}
+
+/** A number to call is not torn apart at the end of a line. */
+function unbroken(text: string): string {
+  return text.replaceAll(/(?<=\d) (?=\d)/gu, '\u00a0');
 }
 
 function known(pairs: readonly (readonly [string, string | null])[]): readonly Fact[] {

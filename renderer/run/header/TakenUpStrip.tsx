@@ -1,14 +1,14 @@
 /** A run that was left and taken up again: what has grown too old meanwhile is asked once more, and says why. */
 import { instantWords } from '../../kit/dayWords.ts';
 import { useRun } from '../state/RunContext.ts';
-import { itemLabel, reasonWords } from '../words/reasonWords.ts';
+import { itemLabel } from '../words/reasonWords.ts';
 
 export function TakenUpStrip() {
   const { view, analysis, words, goTo, isSealed } = useRun();
   if (view.reopenedAt === null || isSealed) return null;
   const lapsed = analysis.progress.steps
     .flatMap((step) => step.items)
-    .flatMap((item) => item.because.flatMap((reason) => (reason.code === 'lapsed' ? [{ item, reason }] : [])));
+    .filter((item) => item.because.some((reason) => reason.code === 'lapsed'));
   const [first] = lapsed;
   if (first === undefined) return null;
   return (
@@ -16,7 +16,7 @@ export function TakenUpStrip() {
       <span>
         <strong>Taken up again {instantWords(view.reopenedAt, view.record.site.timeZone)}.</strong> Asked once more:{' '}
         {lapsed
-          .map(({ item, reason }) => `${itemLabel(item.itemKey, words)} (${reasonWords(reason, words)})`)
+          .map((item) => itemLabel(item.itemKey, words))
           .slice(0, 3)
           .join('; ')}
         {lapsed.length > 3 ? ` and ${lapsed.length - 3} more` : ''}.
@@ -24,7 +24,7 @@ export function TakenUpStrip() {
       <button
         type="button"
         className="run-button"
-        onClick={() => goTo({ stepKey: first.item.stepKey, itemKey: first.item.itemKey })}
+        onClick={() => goTo({ stepKey: first.stepKey, itemKey: first.itemKey })}
       >
         Go to the first
       </button>

@@ -4,12 +4,14 @@ import type { ExportLayout, ExportTable } from '../../../domain/intake/exportTab
 import { unitOfColumn } from '../../../domain/intake/proposeMapping.ts';
 import { entryUnits } from '../../../domain/quantity/entryUnits.ts';
 import { isQuantityKey, type QuantityKey, quantitySpec } from '../../../domain/quantity/quantities.ts';
+import { type InstrumentKind, instrumentKindFor } from '../instruments/instrumentKindFor.ts';
 
 export function IntakeColumns({
   table,
   mapping,
   layout,
   wanted,
+  instrumentKind,
   onLayout,
   onChange,
 }: {
@@ -18,6 +20,8 @@ export function IntakeColumns({
   readonly layout: ExportLayout | null;
   /** What this run asks for anywhere. */
   readonly wanted: ReadonlySet<QuantityKey>;
+  /** Of the instrument the file comes from: what it can have read stands first. */
+  readonly instrumentKind: InstrumentKind | null;
   readonly onLayout: (layout: ExportLayout | null) => void;
   readonly onChange: (mapping: ExportMapping) => void;
 }) {
@@ -28,6 +32,11 @@ export function IntakeColumns({
     else if (isQuantityKey(chosen))
       setColumn({ heading, means: 'quantity', quantity: chosen, unit: unitOfColumn(chosen, unitText) });
   };
+  const own = [...wanted].filter((quantity) => instrumentKindFor(quantity) === instrumentKind);
+  const groups = [
+    { label: 'This instrument reads', quantities: own },
+    { label: 'Anything else', quantities: [...wanted].filter((quantity) => !own.includes(quantity)) },
+  ].filter(({ quantities }) => quantities.length > 0);
   return (
     <fieldset className="run-intake-columns">
       <legend>What the columns are</legend>
@@ -45,10 +54,14 @@ export function IntakeColumns({
                 >
                   <option value="nothing">not wanted</option>
                   <option value="time">day or time</option>
-                  {[...wanted].map((quantity) => (
-                    <option key={quantity} value={quantity}>
-                      {quantitySpec(quantity).label}
-                    </option>
+                  {groups.map(({ label, quantities }) => (
+                    <optgroup key={label} label={label}>
+                      {quantities.map((quantity) => (
+                        <option key={quantity} value={quantity}>
+                          {quantitySpec(quantity).label}
+                        </option>
+                      ))}
+                    </optgroup>
                   ))}
                 </select>
               </label>

@@ -203,6 +203,7 @@ export function IntakeDialog({ onClose }: { readonly onClose: () => void }) {
               table={table}
               mapping={mapping}
               layout={layout}
+              instrumentKind={instruments.list.find((one) => one.instrumentId === instrumentId)?.kind ?? null}
               wanted={new Set(analysis.steps.flatMap((step) => step.items).flatMap(quantitiesOf))}
               onLayout={(wanted) => {
                 setLayout(wanted);

@@ -83,10 +83,13 @@ export function reasonWords(reason: ItemReason | RunReason, source: WordSource):
 
 export function blockerWords(blocker: ProgressBlocker, source: WordSource): string {
   // In a list of what is open, "not answered" says nothing.
-  return blocker.because
+  const words = blocker.because
     .filter((reason) => reason.code !== 'not-answered')
-    .map((reason) => reasonWords(reason, source))
-    .join('; ');
+    .map((reason) => reasonWords(reason, source));
+  // That it is too old is said once, with after how long.
+  const isLapsed = blocker.because.some((reason) => reason.code === 'lapsed');
+  const tooLongAgo = proofWords('hold-lapsed');
+  return [...new Set(words)].filter((one) => !(isLapsed && one === tooLongAgo)).join('; ');
 }
 
 /** What the blocker is about: the item's label, or the step's title, or the run as a whole. */

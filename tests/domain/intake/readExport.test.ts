@@ -115,6 +115,14 @@ describe('readExport', () => {
     expect(rows[1]?.values.map((one) => one.quantity)).toEqual(['coPpm']);
   });
 
+  it('knows a sign with its unit behind it, and leaves alone what is in a unit it does not have', () => {
+    const table = exportTable(cells('Time;O2 %;CO2 %;CO ppm;CO mg/m³;T-flue °C\n10:01;5,2;8,9;18;22;61', ';'), null);
+    if (table === null) throw new Error('no table');
+    expect(
+      proposeMapping(table, null).columns.map((one) => (one.means === 'quantity' ? one.quantity : one.means)),
+    ).toEqual(['time', 'o2DryVolPct', 'co2DryVolPct', 'coPpm', 'nothing', 'nothing']);
+  });
+
   it('uses what was kept for the instrument, wherever the column now stands', () => {
     const kept: ExportMapping = {
       columns: [{ heading: 'TF', means: 'quantity', quantity: 'flueGasC', unit: '°F' }],
