@@ -4,6 +4,7 @@ import type { z } from 'zod';
 import type { ProgressBlocker } from '../../../domain/procedure/progressTypes.ts';
 import type { visitOutcome } from '../../../electron/contract/visits.ts';
 import { FieldSaved, type SaveState } from '../../kit/FieldSaved.tsx';
+import { useKept } from '../../kit/useKept.ts';
 import { plainKey } from '../focus/isAltKey.ts';
 import { useKeys } from '../focus/useKeys.ts';
 import { AnswerButton } from '../items/AnswerButton.tsx';
@@ -24,8 +25,8 @@ export function FinishForm() {
   const { view, analysis, write } = useRun();
   const id = useId();
   const [outcome, setOutcome] = useState<Outcome>(() => (view.record.openMakeSafes > 0 ? 'made-safe' : 'finished'));
-  const [reason, setReason] = useState('');
-  const [minutes, setMinutes] = useState('');
+  const [reason, setReason] = useKept(`visit-end.${view.visitId}.reason`, '');
+  const [minutes, setMinutes] = useKept(`visit-end.${view.visitId}.minutes`, '');
   const [state, setState] = useState<SaveState>({ kind: 'idle' });
   const [refusedBy, setRefusedBy] = useState<readonly ProgressBlocker[]>([]);
   const openCount = analysis.progress.gates.leaving.length;
@@ -40,6 +41,10 @@ export function FinishForm() {
       reason: reason.trim() || null,
       labourMin,
     });
+    if (reply.ok) {
+      setReason('');
+      setMinutes('');
+    }
     setRefusedBy(!reply.ok && reply.error.code === 'leaving-blocked' ? reply.error.data.blockers : []);
     setState(reply.ok ? { kind: 'saved' } : { kind: 'not-saved', why: saveErrorWords(reply.error) });
   };

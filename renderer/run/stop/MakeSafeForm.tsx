@@ -1,6 +1,7 @@
 /** How the gas was isolated, the label, who was told: each line saved when it is left. */
 import { useEffect, useId, useRef, useState } from 'react';
 import { FieldSaved, type SaveState } from '../../kit/FieldSaved.tsx';
+import { useKept } from '../../kit/useKept.ts';
 import { useAppStatus } from '../../operations/AppStatus.tsx';
 import { useRun } from '../state/RunContext.ts';
 import { saveErrorWords } from '../words/saveErrorWords.ts';
@@ -27,14 +28,21 @@ export function MakeSafeForm({ makeSafe }: { readonly makeSafe: MakeSafe }) {
   const id = useId();
   const form = useRef<HTMLFormElement>(null);
   const [state, setState] = useState<SaveState>({ kind: 'idle' });
-  const [lines, setLines] = useState<Lines>({
+  const [saved, setSaved] = useState<Lines>({
     isolatedHow: makeSafe.isolatedHow ?? '',
     labelNumber: makeSafe.labelNumber ?? '',
     toldWhom: makeSafe.toldWhom ?? '',
     deliveredHow: makeSafe.deliveredHow ?? '',
     isRefused: makeSafe.isRefused,
   });
-  const [saved, setSaved] = useState(lines);
+  // What is being typed outlives a reload in the middle of a line.
+  const [typed, keepTyped] = useKept(`make-safe.${makeSafe.makeSafeId}`, '');
+  const lines: Lines = typed === '' ? saved : { ...saved, ...(JSON.parse(typed) as Partial<Lines>) };
+  const latestTyped = useRef(typed);
+  const setLines = (next: Lines) => {
+    latestTyped.current = JSON.stringify(next);
+    keepTyped(latestTyped.current);
+  };
   // The record is open already: the first line has the keyboard as soon as it is there.
   useEffect(() => form.current?.querySelector('input')?.focus(), []);
 
@@ -49,7 +57,11 @@ export function MakeSafeForm({ makeSafe }: { readonly makeSafe: MakeSafe }) {
       deliveredHow: next.deliveredHow.trim() || null,
       isRefused: next.isRefused,
     });
-    if (reply.ok) setSaved(next);
+    if (reply.ok) {
+      setSaved(next);
+      // Typed on meanwhile: that is saved when its own line is left.
+      if (latestTyped.current === JSON.stringify(next)) keepTyped('');
+    }
     setState(reply.ok ? { kind: 'saved' } : { kind: 'not-saved', why: saveErrorWords(reply.error) });
   };
   return (

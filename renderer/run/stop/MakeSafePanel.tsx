@@ -13,7 +13,12 @@ import type { MakeSafes } from './useMakeSafes.ts';
 
 export function MakeSafePanel({ makeSafes, stop }: { readonly makeSafes: MakeSafes; readonly stop: Stop | null }) {
   const { view } = useRun();
-  const { list, opening, open, hide } = makeSafes;
+  const { list, opening, open } = makeSafes;
+  const hide = () => {
+    // Leaving a line saves it; one that goes away with the dialog is never told.
+    if (document.activeElement instanceof HTMLElement) document.activeElement.blur();
+    makeSafes.hide();
+  };
   const stillOpen = list.filter((one) => one.closedAt === null);
   const [chosenId, setChosenId] = useState<string | null>(null);
   const shown = stillOpen.find((one) => one.makeSafeId === chosenId) ?? stillOpen.at(-1);

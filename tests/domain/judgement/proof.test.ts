@@ -129,6 +129,27 @@ describe('proof', () => {
     ]);
   });
 
+  it('leaves what was read on the first day its zero of that day when the analyser is zeroed again on the next', () => {
+    const zeroedAgain = (hoursLater: number) => {
+      const record = cleanRecord();
+      const again = record.readings
+        .filter(({ quantity }) => quantity.startsWith('freshAir'))
+        .map((one) => ({
+          ...one,
+          readingId: `${one.readingId} again`,
+          measuredAt: new Date(Date.parse(one.measuredAt) + hoursLater * 3_600_000).toISOString(),
+        }));
+      const readings = record.readings.map((one) => {
+        const next = again.find(({ readingId }) => readingId === `${one.readingId} again`);
+        return next === undefined ? one : { ...one, supersededById: next.readingId };
+      });
+      return { ...record, readings: [...readings, ...again] };
+    };
+    expect(reasons(zeroedAgain(26))).toEqual([]);
+    // Typed anew an hour after the flue was read: the first was wrong, and proves nothing.
+    expect(reasons(zeroedAgain(2))).toEqual(['instrument-not-zeroed']);
+  });
+
   it('counts a pre-charge only with the water side at zero', () => {
     const subject = 'limit:vesselPreChargeBarG';
     expect(reasons(cleanRecord(), subject)).toEqual([]);
