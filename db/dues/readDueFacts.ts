@@ -34,9 +34,9 @@ export function readDueFacts(raw: Database, applianceIds: readonly string[], now
   const contactsSince = addDays(now.slice(0, 10), -CONTACT_DAYS);
   const ids = JSON.stringify(applianceIds);
   const read = (sql: string): unknown[] => rawStatement(raw, sql).raw().all(ids);
-  const dates = byPosition(read(DATES) as DateRow[], ([at, kind, on, precision]) => [at, { kind, on, precision }]);
+  const dates = byPosition(read(DATES) as DateRow[], ([, kind, on, precision]) => ({ kind, on, precision }));
   const visits = byPosition(read(VISITS) as VisitColumns[], toVisitRow);
-  const contacts = byPosition(read(CONTACTS) as ContactRow[], ([at, kind]) => [at, kind]);
+  const contacts = byPosition(read(CONTACTS) as ContactRow[], ([, kind]) => kind);
   const agreements = byPosition(read(AGREEMENTS) as AgreementRow[], toAgreement);
   const sheets = new Map<string | null, Sheet | null>();
   return (read(APPLIANCES) as ApplianceColumns[]).map((columns) => {
@@ -152,14 +152,15 @@ type ContactRow = readonly [at: number, kind: 'first-call' | 'look-in'];
 
 const NONE: readonly never[] = [];
 
-/** The rows of each appliance, by its place in the list that was asked for. */
-function byPosition<Columns, Row>(
+/** The rows of each appliance, by its place in the list that was asked for: the first column. */
+function byPosition<Columns extends readonly [at: number, ...unknown[]], Row>(
   rows: readonly Columns[],
-  toRow: (columns: Columns) => readonly [at: number, row: Row],
+  toRow: (columns: Columns) => Row,
 ): readonly (readonly Row[] | undefined)[] {
   const found: Row[][] = [];
   for (const columns of rows) {
-    const [at, row] = toRow(columns);
+    const [at] = columns;
+    const row = toRow(columns);
     const before = found[at];
     if (before === undefined) found[at] = [row];
     else before.push(row);
@@ -167,14 +168,13 @@ function byPosition<Columns, Row>(
   return found;
 }
 
-function toVisitRow(columns: VisitColumns): readonly [number, VisitRow] {
-  const [at, jobId, kind, closedAt, visitId, plannedOn, startedAt, outcome] = columns;
-  return [at, { jobId, kind, closedAt, visitId, plannedOn, startedAt, outcome }];
+function toVisitRow(columns: VisitColumns): VisitRow {
+  const [, jobId, kind, closedAt, visitId, plannedOn, startedAt, outcome] = columns;
+  return { jobId, kind, closedAt, visitId, plannedOn, startedAt, outcome };
 }
 
-function toAgreement(columns: AgreementRow): readonly [number, ServiceAgreement] {
-  const [at, agreementId, number, everyMonths, fromOn, toOn] = columns;
-  return [at, { agreementId, number, everyMonths, fromOn, toOn }];
+function toAgreement([, agreementId, number, everyMonths, fromOn, toOn]: AgreementRow): ServiceAgreement {
+  return { agreementId, number, everyMonths, fromOn, toOn };
 }
 
 /** By the day they were planned for; jobs without a visit first. */
