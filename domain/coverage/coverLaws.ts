@@ -13,15 +13,15 @@ export const coverLaw = z.strictObject({
   title: z.string().min(1),
   /** The clause, by which anybody can look it up. */
   source: z.string().min(1),
-  /** Whether the text itself was laid beside this row. */
-  checked: z.enum(['text', 'from-memory']),
+  /** What this row was held against: the law's own words, or a published summary of them. */
+  checked: z.enum(['text', 'summary']),
   uses: z.array(z.enum(['home', 'commercial'])).min(1),
   effect: z.discriminatedUnion('kind', [
     /** At least so long from delivery, against the seller, whatever the maker states. */
     z.strictObject({ kind: z.literal('minimum-months'), months: z.number().int().positive() }),
     /** Cover may not hang on a registration. */
     z.strictObject({ kind: z.literal('registration-not-needed') }),
-    /** A registration card has to say whether cover hangs on it. */
+    /** The warranty has to say whether cover hangs on a registration card. */
     z.strictObject({ kind: z.literal('registration-must-be-told') }),
     /** A new owner has it without asking. */
     z.strictObject({ kind: z.literal('passes-to-new-owner') }),
@@ -67,7 +67,7 @@ export const COVER_LAWS: readonly CoverLaw[] = [
     title:
       'Legal guarantee of conformity: the seller answers to a consumer for two years from delivery; some member states give longer.',
     source: 'Directive (EU) 2019/771 art. 10(1)',
-    checked: 'from-memory',
+    checked: 'summary',
     uses: ['home'],
     effect: { kind: 'minimum-months', months: 24 },
   },
@@ -77,7 +77,7 @@ export const COVER_LAWS: readonly CoverLaw[] = [
     regions: null,
     title: 'Legal guarantee of conformity: three years from delivery for goods sold to a consumer since 2022.',
     source: 'Real Decreto Legislativo 1/2007 art. 120, as amended by Real Decreto-ley 7/2021',
-    checked: 'from-memory',
+    checked: 'text',
     uses: ['home'],
     effect: { kind: 'minimum-months', months: 36 },
   },
@@ -87,7 +87,7 @@ export const COVER_LAWS: readonly CoverLaw[] = [
     regions: null,
     title: 'Legal guarantee of conformity: three years from delivery for goods sold to a consumer since 2022.',
     source: 'Decreto-Lei 84/2021 art. 12',
-    checked: 'from-memory',
+    checked: 'summary',
     uses: ['home'],
     effect: { kind: 'minimum-months', months: 36 },
   },
@@ -98,7 +98,7 @@ export const COVER_LAWS: readonly CoverLaw[] = [
     title:
       'A registration card must say that it is for registration and that not returning it takes no warranty rights away.',
     source: 'California Civil Code § 1793.1(a)',
-    checked: 'from-memory',
+    checked: 'summary',
     uses: ['home'],
     effect: { kind: 'registration-not-needed' },
   },
@@ -106,9 +106,10 @@ export const COVER_LAWS: readonly CoverLaw[] = [
     key: 'us-fl-registration',
     countries: ['US'],
     regions: ['FL', 'Florida'],
-    title: 'A maker’s warranty of heating and cooling equipment may not hang on its registration.',
-    source: 'Florida Statutes § 559.956, since July 2024',
-    checked: 'from-memory',
+    title:
+      'In a home sold since July 2024, a maker’s warranty of its heating and cooling system may in no way hang on registration.',
+    source: 'Florida Statutes § 559.956(4) and (5)',
+    checked: 'text',
     uses: ['home'],
     effect: { kind: 'registration-not-needed' },
   },
@@ -116,9 +117,10 @@ export const COVER_LAWS: readonly CoverLaw[] = [
     key: 'us-fl-new-owner',
     countries: ['US'],
     regions: ['FL', 'Florida'],
-    title: 'A maker’s warranty of heating and cooling equipment passes to whoever buys the house, without charge.',
-    source: 'Florida Statutes § 559.956, since July 2024',
-    checked: 'from-memory',
+    title:
+      'In a home sold since July 2024, what is left of a maker’s warranty of its heating and cooling system passes to the buyer by itself, without charge.',
+    source: 'Florida Statutes § 559.956(1) to (3)',
+    checked: 'text',
     uses: ['home'],
     effect: { kind: 'passes-to-new-owner' },
   },
@@ -127,9 +129,9 @@ export const COVER_LAWS: readonly CoverLaw[] = [
     countries: ['US'],
     regions: null,
     title:
-      'Where returning a registration card is a condition of cover, the warranty has to say so; where it is not, the card has to.',
+      'Where returning a registration card is a condition of cover, the warranty has to say so; where it only looks like one, the warranty has to say that it is none.',
     source: '16 CFR § 701.4',
-    checked: 'from-memory',
+    checked: 'text',
     uses: ['home'],
     effect: { kind: 'registration-must-be-told' },
   },

@@ -62,7 +62,7 @@ function Cover({ applianceId, found }: { readonly applianceId: string; readonly 
                 {law.title} {until === null ? null : `${derivationSentence(until)} `}
                 <span className="lo-faint">
                   {law.source}
-                  {law.checked === 'from-memory' ? '; look it up before relying on it' : ''}
+                  {law.checked === 'summary' ? '; taken from a summary, look it up before relying on it' : ''}
                 </span>
               </li>
             ))}
