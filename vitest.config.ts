@@ -19,6 +19,8 @@ export default defineConfig({
           // all run in one world, which takes a fifth of the time.
           name: 'pure',
           isolate: false,
+          // Properties try thousands of cases, and the cores may be shared: slow is not wrong.
+          testTimeout: 60_000,
           include: [...PURE],
         },
       },
@@ -26,7 +28,7 @@ export default defineConfig({
         extends: true,
         test: {
           name: 'unit',
-          // Real stores sync to a real disk, and two cores may be shared: slow is not wrong.
+          // Real stores sync to a real disk.
           testTimeout: 60_000,
           hookTimeout: 60_000,
           include: ['tests/**/*.test.ts'],
