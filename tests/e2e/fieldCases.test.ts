@@ -163,6 +163,13 @@ describe('F-01: no CO in the room, so it is fine', () => {
         closedAt: null,
       },
     ]);
+    // Away from the dialog in the middle of a line: what was typed is on record.
+    await stage.hands.tabTo(/^How the notice was given/);
+    await stage.hands.type('by hand');
+    await stage.hands.press('Escape');
+    await expect.poll(async () => (await makeSafes())[0]?.deliveredHow, PATIENCE).toBe('by hand');
+    await stage.hands.press('F8');
+    await stage.page.getByRole('dialog', { name: 'Make safe' }).waitFor();
     // Cleaned, released by the licensed person, and read again: it is worse, and stops anew.
     await stage.hands.pressButton(/^Cause found and put right/);
     await stage.hands.type('heat exchanger cleaned; to be read again');
@@ -234,8 +241,11 @@ describe('F-02: 6 % CO₂ and no published limit', () => {
     const { makeSafeId } = await stage.must('makeSafes.open', { applianceId, visitId, what: 'Flue gas spills' });
     await stage.must('makeSafes.close', { makeSafeId, reason: 'flue swept; to be tested again' });
     await stage.must('session.signIn', { staffId: one.office.technicianId, pin: PIN });
-    // A day later what has grown too old is done again before the burner may run.
+    // A day later what has grown too old is done again before the burner may run: the screen says so before anything is typed.
     await stage.clock.wait(86_400);
+    await stage.showRun(one.run, 'combustion-after');
+    await sees('Taken up again');
+    await sees(/Locked: hold point before firing/);
     await stage.must('visits.takeUp', at(one));
     await one.walkOn('spillage');
     await stage.showRun(one.run, 'combustion-after');
