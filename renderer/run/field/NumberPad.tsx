@@ -24,8 +24,9 @@ export function NumberPad() {
   useEffect(() => {
     if (!wasAsked || !isShown) return;
     const card = place.current?.closest('[data-card]') ?? null;
-    card?.scrollIntoView({ block: 'start' });
-    firstBox(card)?.focus({ preventScroll: true });
+    const box = firstBox(card);
+    box?.focus({ preventScroll: true });
+    box?.scrollIntoView({ block: 'center' });
   }, [wasAsked, isShown]);
   return (
     <div ref={place} className="run-pad-place">

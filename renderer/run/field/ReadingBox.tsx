@@ -41,15 +41,30 @@ export type ReadingBoxProps = {
   readonly size: 'large' | 'cell';
   /** Gets the keyboard when the item is opened. */
   readonly isMain?: boolean;
-  /** Where the judgement is written instead of below the box, while the box has the keyboard. */
+  /** Where the judgement is written instead of below the box, while it is the one that is looked at or asks something. */
   readonly detailPlace?: HTMLElement | null;
+  readonly isLookedAt?: boolean;
+  readonly onLookedAt?: () => void;
   /** Saves and goes wherever is next. `notTaken`: typed while a question was open, and meant for another box. */
   readonly onEnter: (commit: () => Promise<boolean>, notTaken: string) => void;
   readonly onLeaveOut?: () => void;
 };
 
 export function ReadingBox(props: ReadingBoxProps) {
-  const { address, quantity, point, sample, label, size, isMain = false, detailPlace, onEnter, onLeaveOut } = props;
+  const {
+    address,
+    quantity,
+    point,
+    sample,
+    label,
+    size,
+    isMain = false,
+    detailPlace,
+    isLookedAt = false,
+    onLookedAt,
+    onEnter,
+    onLeaveOut,
+  } = props;
   const { view, past, analysis, unitSystem, write, signedIn, instruments, measuredById } = useRun();
   const reading = standingReading(view.record.readings, address.itemKey, quantity, sample);
   const storedText = reading === undefined || reading.valueOwn === null ? '' : reading.typedText;
@@ -59,7 +74,6 @@ export function ReadingBox(props: ReadingBoxProps) {
     reading?.valueOwn == null ? null : reading.typedUnit,
   );
   const messageId = useId();
-  const [hasFocus, setHasFocus] = useState(false);
   const [isRetyped, setIsRetyped] = useState(false);
   const latestView = useRef(view);
   latestView.current = view;
@@ -266,11 +280,10 @@ export function ReadingBox(props: ReadingBoxProps) {
             field.type(event.currentTarget.value);
           }}
           onFocus={(event) => {
-            setHasFocus(true);
+            onLookedAt?.();
             event.currentTarget.select();
           }}
           onBlur={() => {
-            setHasFocus(false);
             void field.commit();
           }}
           onKeyDown={(event) => {
@@ -328,7 +341,7 @@ export function ReadingBox(props: ReadingBoxProps) {
           }}
         />
       ) : null}
-      {size === 'cell' && (hasFocus || held !== null) && detailPlace ? createPortal(detail, detailPlace) : null}
+      {size === 'cell' && (isLookedAt || held !== null) && detailPlace ? createPortal(detail, detailPlace) : null}
     </div>
   );
 

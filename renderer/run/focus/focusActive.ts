@@ -18,4 +18,6 @@ export function focusActive(address: ItemAddress): void {
   if (card !== null && card.getBoundingClientRect().bottom + ROOM_TO_GROW_PX > bottom) {
     card.scrollIntoView({ block: 'start' });
   }
+  // Far down a tall card, or below the number pad: the box itself counts.
+  main.scrollIntoView({ block: 'nearest' });
 }

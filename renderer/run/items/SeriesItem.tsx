@@ -31,6 +31,9 @@ export function SeriesItem({ item, progress }: { readonly item: ItemOf<'series'>
   const { ref, state, send } = useItemWrites(here);
   const [extra, setExtra] = useState(0);
   const [detailPlace, setDetailPlace] = useState<HTMLElement | null>(null);
+  // The box that was last gone into keeps its words: were they to go when it is left, everything below would jump from under
+  // the finger that is on its way to a button.
+  const [lookedAt, setLookedAt] = useState<string | null>(null);
   const [leavingOut, setLeavingOut] = useState<SeriesBox | null>(null);
   const table = useRef<HTMLTableElement>(null);
   const { record, sheet } = view;
@@ -163,6 +166,8 @@ export function SeriesItem({ item, progress }: { readonly item: ItemOf<'series'>
                       quantity === (startBox?.quantity ?? quantities[0])
                     }
                     detailPlace={detailPlace}
+                    isLookedAt={lookedAt === `${row.sample} ${quantity}`}
+                    onLookedAt={() => setLookedAt(`${row.sample} ${quantity}`)}
                     onEnter={enterFrom({ sample: row.sample, quantity })}
                     onLeaveOut={() => setLeavingOut({ sample: row.sample, quantity })}
                   />
