@@ -15,6 +15,7 @@ export function listJobSkills(db: ReadableDb, jobIds: readonly string[]): readon
 export type SitePlaceRow = {
   readonly siteId: string;
   readonly postcode: string | null;
+  readonly region: string | null;
   readonly latitude: number | null;
   readonly longitude: number | null;
   readonly access: string | null;
@@ -29,6 +30,7 @@ export function listSitePlaces(db: ReadableDb, siteIds: readonly string[]): read
     .select({
       siteId: sites.id,
       postcode: sites.postcode,
+      region: sites.region,
       latitude: sites.latitude,
       longitude: sites.longitude,
       access: sites.access,

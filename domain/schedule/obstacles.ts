@@ -1,7 +1,7 @@
 /** Why somebody may not, or had better not, be sent to a job: as of the visit's day, never today. */
 import type { FuelKey } from '../procedure/modelSheet.ts';
 import { foldForSearch } from '../text/foldForSearch.ts';
-import { findLicenceProblem, type HeldLicence, type LicenceProblem } from './gasLicence.ts';
+import { findLicenceProblem, type HeldLicence, type LicenceProblem, licencePlacesElsewhere } from './gasLicence.ts';
 import { type Absence, absencesOn, hoursOn, type WorkingHours, workSpans } from './workSpans.ts';
 
 export type HeldTraining = {
@@ -27,6 +27,8 @@ export type Work = {
   readonly kind: 'startup' | 'service' | 'repair' | 'follow-up';
   readonly fuel: FuelKey | null;
   readonly ratedInputKw: number | null;
+  /** State or province of the site as the office wrote it; null or left out: not known. */
+  readonly region?: string | null;
   readonly maker: string;
   readonly model: string;
   readonly skills: readonly string[];
@@ -38,6 +40,8 @@ export type When = { readonly on: string; readonly fromMin: number | null; reado
 export type Obstacle =
   | { readonly code: 'not-here' }
   | { readonly code: 'licence'; readonly why: LicenceProblem }
+  /** The places the licences name are not the site's: somebody has to know whether they count there. */
+  | { readonly code: 'licence-elsewhere'; readonly places: readonly string[]; readonly region: string }
   | { readonly code: 'no-skill'; readonly skill: string }
   | { readonly code: 'absent'; readonly reason: string }
   | { readonly code: 'does-not-work' }
@@ -68,6 +72,10 @@ export function qualificationObstacles(worker: Worker, works: readonly Work[], o
   for (const work of works) {
     const why = findLicenceProblem(worker.licences, { on, fuel: work.fuel, ratedInputKw: work.ratedInputKw });
     if (why !== null && !found.some((one) => one.code === 'licence')) found.push({ code: 'licence', why });
+    const region = work.region ?? null;
+    const places = licencePlacesElsewhere(worker.licences, { ...work, on, region });
+    if (region !== null && places.length > 0 && !found.some((one) => one.code === 'licence-elsewhere'))
+      found.push({ code: 'licence-elsewhere', places, region });
     for (const skill of work.skills)
       if (!worker.skills.includes(skill) && !found.some((one) => one.code === 'no-skill' && one.skill === skill))
         found.push({ code: 'no-skill', skill });

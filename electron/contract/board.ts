@@ -30,6 +30,8 @@ const boardJob = z.strictObject({
   model: z.string(),
   fuel: fuel.nullable(),
   ratedInputKw: z.number().nullable(),
+  /** State or province of the site. */
+  region: z.string().nullable(),
   openMakeSafes: z.number().int(),
   /** Blocking readiness items not yet answered yes. */
   openReadiness: z.array(z.string()),
@@ -75,7 +77,13 @@ export type BoardVisit = z.output<typeof boardVisit>;
 const boardTechnician = workforceMember.extend({
   absences: z.array(absence),
   licences: z.array(
-    z.strictObject({ fuel: fuel.nullable(), maxKw: z.number().nullable(), validFrom: day, validTo: day }),
+    z.strictObject({
+      fuel: fuel.nullable(),
+      maxKw: z.number().nullable(),
+      validFrom: day,
+      validTo: day,
+      place: z.string().nullable(),
+    }),
   ),
   trainings: z.array(
     z.strictObject({ maker: z.string(), modelLine: z.string(), validFrom: day, validTo: day.nullable() }),

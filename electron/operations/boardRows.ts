@@ -158,6 +158,7 @@ function toJob(
     model: appliance.model,
     fuel: (place?.fuel ?? appliance.plateFuel) as FuelKey | null,
     ratedInputKw: appliance.ratedInputKw,
+    region: place?.region ?? null,
     openMakeSafes,
     openReadiness: [...(details.openReadiness.get(job.id) ?? [])],
     openedAt: job.openedAt,
@@ -193,7 +194,7 @@ function toTechnician(row: WorkerRow): BoardTechnician {
     hours: [...row.hours],
     skills: [...row.skills],
     analysersDueOn: [...row.analysersDueOn],
-    licences: [...row.licences],
+    licences: row.licences.map((one) => ({ ...one, place: one.place ?? null })),
     trainings: row.trainings.map(({ maker, modelLine, validFrom, validTo }) => ({
       maker,
       modelLine,

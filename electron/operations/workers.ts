@@ -1,7 +1,7 @@
 /** People and jobs as the scheduling rules of the domain see them. */
 import type { ReadableDb } from '../../db/openStore.ts';
 import { listInstruments, listLicences, listTrainings } from '../../db/people.ts';
-import { listJobSkills } from '../../db/planning.ts';
+import { listJobSkills, listSitePlaces } from '../../db/planning.ts';
 import { findGasSupply } from '../../db/sites.ts';
 import { listJobs, listReadiness } from '../../db/visits.ts';
 import { type AbsenceRecord, listAbsences } from '../../db/workforce.ts';
@@ -27,11 +27,12 @@ export function readWorkers(
   return readWorkforce(db).map((person) => ({
     ...person,
     licences: (licences.get(person.staffId) ?? []).map(
-      ({ fuel, maxKw, validFrom, validTo }): HeldLicence => ({
+      ({ fuel, maxKw, validFrom, validTo, place }): HeldLicence => ({
         fuel: fuel as FuelKey | null,
         maxKw,
         validFrom,
         validTo,
+        place,
       }),
     ),
     trainings: trainings.get(person.staffId) ?? [],
@@ -45,10 +46,14 @@ export function readWorkers(
 
 export function worksOfJobs(db: ReadableDb, jobIds: readonly string[]): readonly Work[] {
   const skills = Map.groupBy(listJobSkills(db, jobIds), (row) => row.jobId);
-  return listJobs(db, { applianceId: null, jobIds }).map(({ job, appliance, siteId }) => ({
+  const rows = listJobs(db, { applianceId: null, jobIds });
+  const siteIds = [...new Set(rows.flatMap(({ siteId }) => (siteId === null ? [] : [siteId])))];
+  const regions = new Map(listSitePlaces(db, siteIds).map((row) => [row.siteId, row.region]));
+  return rows.map(({ job, appliance, siteId }) => ({
     kind: job.kind as Work['kind'],
     fuel: ((siteId === null ? undefined : findGasSupply(db, siteId)?.fuel) ?? appliance.plateFuel) as FuelKey | null,
     ratedInputKw: appliance.ratedInputKw,
+    region: siteId === null ? null : (regions.get(siteId) ?? null),
     maker: appliance.maker,
     model: appliance.model,
     skills: (skills.get(job.id) ?? []).map((row) => row.skill),

@@ -4,7 +4,10 @@ import { clockWords, dayWords } from '../kit/dayWords.ts';
 import { BoardVisitBlock } from './BoardVisitBlock.tsx';
 import type { BoardDay, BoardRowModel } from './boardModel.ts';
 import { type BoardScale, NAME_WIDTH, ROW_HEIGHT } from './boardScale.ts';
+import { DoubtMark } from './DoubtMark.tsx';
+import { placeLabels } from './labelPlaces.ts';
 import type { BoardSpot } from './neighbour.ts';
+import { isOfPapers } from './ofPapers.ts';
 import type { PointerCarry } from './usePointerCarry.ts';
 
 type Shared = {
@@ -15,6 +18,8 @@ type Shared = {
   readonly onActive: (spot: BoardSpot) => void;
   readonly onSelect: (spot: BoardSpot) => void;
 };
+
+const NO_ANALYSER = 'no analyser in date';
 
 export const BoardRow = memo(function BoardRow({
   row,
@@ -30,15 +35,22 @@ export const BoardRow = memo(function BoardRow({
 }) {
   const { technician, days } = row;
   const count = days.reduce((sum, day) => sum + day.blocks.length, 0);
+  const lacksAnalyser = days.some((day) => day.blocks.some(({ conflicts }) => conflicts.some(isOfPapers)));
   return (
     <fieldset
       className="lo-board-row"
       style={{ height: ROW_HEIGHT, transform: `translateY(${top}px)` }}
-      aria-label={`${technician.name}, ${count === 1 ? '1 visit' : `${count} visits`}`}
+      aria-label={`${technician.name}, ${count === 1 ? '1 visit' : `${count} visits`}${lacksAnalyser ? `, ${NO_ANALYSER}` : ''}`}
     >
       <div className="lo-board-name" style={{ width: NAME_WIDTH }} aria-hidden="true">
         <strong>{technician.name}</strong>
         <span className="lo-faint">{loadWords(days)}</span>
+        {lacksAnalyser ? (
+          <span className="lo-board-papers">
+            <DoubtMark />
+            {NO_ANALYSER}
+          </span>
+        ) : null}
       </div>
       {days.map((day, index) =>
         index < firstDay || index > lastDay ? null : (
@@ -63,13 +75,20 @@ const DayLane = memo(function DayLane({
 }: Shared & { readonly day: BoardDay; readonly index: number; readonly staffId: string }) {
   const dayLabel = dayWords(day.on, { weekday: true });
   const at = (minute: number) => (minute - scale.fromMin) * scale.pxPerMin;
+  const grid = `${scale.gridMin * scale.pxPerMin}px 100%`;
+  const labels = scale.isCompact
+    ? placeLabels(
+        day.blocks.map(({ startMin }) => at(startMin)),
+        scale.dayWidth,
+      )
+    : null;
   return (
     <div
       className="lo-board-lane"
       style={{
         insetInlineStart: NAME_WIDTH + index * scale.dayWidth,
         width: scale.dayWidth,
-        backgroundSize: `${60 * scale.pxPerMin}px 100%`,
+        backgroundSize: grid,
       }}
     >
       {day.spans.map(({ fromMin, toMin }) => (
@@ -79,7 +98,7 @@ const DayLane = memo(function DayLane({
           style={{
             insetInlineStart: at(fromMin),
             width: (toMin - fromMin) * scale.pxPerMin,
-            backgroundSize: `${60 * scale.pxPerMin}px 100%`,
+            backgroundSize: grid,
             backgroundPositionX: -at(fromMin),
           }}
         />
@@ -95,13 +114,14 @@ const DayLane = memo(function DayLane({
           />
         ),
       )}
-      {day.blocks.map((block) => (
+      {day.blocks.map((block, place) => (
         <BoardVisitBlock
           key={block.visit.visitId}
           block={block}
           staffId={staffId}
           left={at(block.startMin)}
-          width={Math.max(28, Math.min(block.visit.durationMin, 1440 - block.startMin) * scale.pxPerMin)}
+          width={Math.min(block.visit.durationMin, 1440 - block.startMin) * scale.pxPerMin}
+          label={labels?.[place] ?? null}
           dayLabel={dayLabel}
           isTabStop={activeVisitId === block.visit.visitId}
           isSelected={selectedId === block.visit.visitId}

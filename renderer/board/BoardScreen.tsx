@@ -1,6 +1,7 @@
 /** The dispatcher's board: a day or a week of everybody's visits, the work that waits beside it, and undo. */
 import { Button, Group, SegmentedControl } from '@mantine/core';
-import { useCallback, useEffect, useMemo, useRef, useState } from 'react';
+import { type RefObject, useCallback, useEffect, useLayoutEffect, useMemo, useRef, useState } from 'react';
+import { Temporal } from 'temporal-polyfill';
 import { Answer } from '../kit/Answer.tsx';
 import { dayWords } from '../kit/dayWords.ts';
 import { EmptyState } from '../kit/EmptyState.tsx';
@@ -15,8 +16,9 @@ import { useShortcut } from '../shortcuts/Shortcuts.tsx';
 import { addDays, isDay, weekOf } from '../visits/week.ts';
 import type { BoardHandle } from './boardHandle.ts';
 import { type BoardData, toRows } from './boardModel.ts';
-import { type BoardView, toScale } from './boardScale.ts';
+import { type BoardView, NAME_WIDTH, toScale } from './boardScale.ts';
 import { ConflictList } from './ConflictList.tsx';
+import { findFirstFit } from './carriedConflicts.ts';
 import { type Carried, createCarryStore } from './carryStore.ts';
 import { DispatchBoard } from './DispatchBoard.tsx';
 import { type BoardSpot, firstSpot, hasSpot } from './neighbour.ts';
@@ -29,7 +31,7 @@ import { VisitDetails } from './VisitDetails.tsx';
 export function BoardScreen({ day: wanted }: { readonly day: string | null }) {
   const { today } = useAppStatus();
   const [kept, setKept] = useKept('board.view', 'week');
-  const view: BoardView = kept === 'day' ? 'day' : 'week';
+  const view: BoardView = kept === 'day' || kept === 'hours' ? kept : 'week';
   const day = wanted !== null && isDay(wanted) ? wanted : today;
   const week = useMemo(() => weekOf(day), [day]);
   const asked = useMemo(() => (view === 'day' ? [day] : week), [view, day, week]);
@@ -51,6 +53,7 @@ export function BoardScreen({ day: wanted }: { readonly day: string | null }) {
             data={[
               { value: 'day', label: 'Day' },
               { value: 'week', label: 'Week' },
+              { value: 'hours', label: 'Week by hours' },
             ]}
             onChange={setKept}
           />
@@ -83,10 +86,12 @@ function Board({
   /** The day that was asked for, which of a week is to be in sight. */
   readonly day: string;
 }) {
+  const { today } = useAppStatus();
   const rows = useMemo(() => withoutIdleWeekend(data, asked), [data, asked]);
   const days = useMemo(() => rows[0]?.days.map(({ on }) => on) ?? asked, [rows, asked]);
-  const scale = useMemo(() => toScale(rows, days, view), [rows, days, view]);
   const scroller = useRef<HTMLDivElement>(null);
+  const roomPx = useRoom(scroller);
+  const scale = useMemo(() => toScale(rows, days, view, roomPx), [rows, days, view, roomPx]);
   const handle = useMemo<BoardHandle>(() => ({ scroller, rows, scale }), [rows, scale]);
   const dayLeft = Math.max(0, days.indexOf(day)) * scale.dayWidth;
   useEffect(() => {
@@ -121,15 +126,30 @@ function Board({
   const startOf = (job: BoardData['unplaced'][number]): Omit<Carried, 'by'> | null => {
     const row = rows[0];
     if (row === undefined) return null;
+    const on = days.find((one) => one >= today) ?? days[0] ?? '';
+    const spans = row.days.find((one) => one.on === on)?.spans;
     return {
       what: { kind: 'job', jobId: job.jobId },
       title: job.customerName,
       durationMin: job.suggestedMin,
       staffId: row.technician.staffId,
-      on: days[0] ?? '',
-      startMin: row.days[0]?.spans[0]?.fromMin ?? scale.fromMin,
+      on,
+      startMin: spans?.[0]?.fromMin ?? scale.fromMin,
     };
   };
+  // By keys it begins where everything fits: often Enter is all that is left to do.
+  const pickUp = (job: BoardData['unplaced'][number]) => {
+    const start = startOf(job);
+    if (start === null) return;
+    const fit = findFirstFit(data, days, job, { on: today, minute: minuteOfToday(today) });
+    carry.set({ ...start, ...fit, by: 'keys' });
+  };
+  useShortcut('w', 'To the work without a day', () =>
+    document.querySelector<HTMLElement>('.lo-board-waiting button')?.focus(),
+  );
+  useShortcut('b', 'To the board', () =>
+    scroller.current?.querySelector<HTMLElement>('.lo-board-visit[tabindex="0"]')?.focus(),
+  );
   const chosenBlock = rows
     .find(({ technician }) => technician.staffId === chosen?.staffId)
     ?.days.flatMap((day) => day.blocks)
@@ -184,7 +204,7 @@ function Board({
         />
         <p className="lo-faint" style={{ margin: 0 }}>
           Arrow keys go from visit to visit; Space picks one up, arrows move it (Page Up and Page Down by a day), Enter
-          puts it down.
+          puts it down. W leads to the work without a day, B back to the board, U takes back.
         </p>
       </div>
       <aside className="lo-board-aside" aria-label="Beside the board">
@@ -200,18 +220,32 @@ function Board({
             }}
           />
         )}
-        <UnplacedList
-          jobs={data.unplaced}
-          pointer={pointer}
-          startOf={startOf}
-          onPickUp={(job) => {
-            const start = startOf(job);
-            if (start !== null) carry.set({ ...start, by: 'keys' });
-          }}
-        />
+        <UnplacedList jobs={data.unplaced} pointer={pointer} startOf={startOf} onPickUp={pickUp} />
       </aside>
     </div>
   );
+}
+
+/** Minutes since midnight; 0 where this computer's calendar shows another day than the firm's. */
+function minuteOfToday(today: string): number {
+  const now = Temporal.Now.plainDateTimeISO();
+  return now.toPlainDate().toString() === today ? now.hour * 60 + now.minute : 0;
+}
+
+/** How wide the days together may be without scrolling; null until it is known. */
+function useRoom(scroller: RefObject<HTMLDivElement | null>): number | null {
+  const [roomPx, setRoomPx] = useState<number | null>(null);
+  // Before the first paint, so that nothing is drawn in another scale first.
+  useLayoutEffect(() => {
+    const element = scroller.current;
+    if (element === null) return;
+    const measure = () => setRoomPx(element.clientWidth - NAME_WIDTH);
+    measure();
+    const observer = new ResizeObserver(measure);
+    observer.observe(element);
+    return () => observer.disconnect();
+  }, [scroller]);
+  return roomPx;
 }
 
 /** Saturday and Sunday are there when somebody works or something is booked. */

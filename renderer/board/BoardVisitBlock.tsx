@@ -3,17 +3,25 @@ import { isGrave } from '../../domain/schedule/dayConflicts.ts';
 import { clockWords } from '../kit/dayWords.ts';
 import { JOB_KIND_WORDS, VISIT_STATE_WORDS } from '../kit/tradeWords.ts';
 import type { BoardBlock } from './boardModel.ts';
+import { DoubtMark } from './DoubtMark.tsx';
+import type { LabelPlace } from './labelPlaces.ts';
 import type { BoardSpot } from './neighbour.ts';
+import { isOfPapers } from './ofPapers.ts';
 import type { PointerCarry } from './usePointerCarry.ts';
 
 /** A line of text stays to be seen of what lies under it. */
 const DEPTH_PX = 22;
+/** Narrower, and neither mouse nor eye finds it. */
+const LEAST_PX = 28;
+const LEAST_MARK_PX = 6;
+const LANE_PX = 44;
 
 export function BoardVisitBlock({
   block,
   staffId,
   left,
   width,
+  label,
   dayLabel,
   isTabStop,
   isSelected,
@@ -24,7 +32,10 @@ export function BoardVisitBlock({
   readonly block: BoardBlock;
   readonly staffId: string;
   readonly left: number;
+  /** As long as it takes. */
   readonly width: number;
+  /** Where its words go when they do not fit into its time; a bar under them shows the time. */
+  readonly label: LabelPlace | null;
   readonly dayLabel: string;
   readonly isTabStop: boolean;
   readonly isSelected: boolean;
@@ -32,7 +43,8 @@ export function BoardVisitBlock({
   readonly onActive: (spot: BoardSpot) => void;
   readonly onSelect: (spot: BoardSpot) => void;
 }) {
-  const { visit, conflicts } = block;
+  const { visit } = block;
+  const conflicts = block.conflicts.filter((one) => !isOfPapers(one));
   const tone = conflicts.length === 0 ? 'fits' : conflicts.some(isGrave) ? 'grave' : 'doubt';
   const time = block.isTimeOpen ? 'any time' : clockWords(block.startMin);
   const kinds = visit.jobs.map((job) => JOB_KIND_WORDS[job.kind]).join(' + ');
@@ -64,7 +76,16 @@ export function BoardVisitBlock({
       data-tone={tone}
       data-selected={isSelected}
       data-open-time={block.isTimeOpen}
-      style={{ insetInlineStart: left, width, insetBlockStart: 6 + Math.min(block.depth, 3) * DEPTH_PX }}
+      data-labelled={label !== null}
+      style={
+        label === null
+          ? {
+              insetInlineStart: left,
+              width: Math.max(LEAST_PX, width),
+              insetBlockStart: 6 + Math.min(block.depth, 3) * DEPTH_PX,
+            }
+          : { insetInlineStart: label.left, width: label.width, insetBlockStart: 2 + label.lane * LANE_PX }
+      }
       tabIndex={isTabStop ? 0 : -1}
       aria-label={said}
       aria-pressed={isSelected}
@@ -88,6 +109,7 @@ export function BoardVisitBlock({
     >
       <span className="lo-board-visit-time">
         {time}
+        {label === null || tone === 'fits' ? null : <DoubtMark />}
         {pins.length === 0 ? null : (
           <svg width="12" height="14" viewBox="0 0 12 14" aria-hidden="true" focusable="false">
             <path d="M2 1h8L8.5 6 10 8H2l1.5-2ZM6 8v6" fill="currentColor" stroke="currentColor" />
@@ -95,21 +117,17 @@ export function BoardVisitBlock({
         )}
       </span>{' '}
       <span className="lo-board-visit-name">{visit.customerName}</span>{' '}
-      <span className="lo-board-visit-what">
-        {tone === 'fits' ? null : (
-          <svg
-            className="lo-board-mark"
-            width="14"
-            height="14"
-            viewBox="0 0 14 14"
-            aria-hidden="true"
-            focusable="false"
-          >
-            <path d="M7 1 13 13H1Z" fill="currentColor" />
-          </svg>
-        )}
-        {kinds} · {visit.city}
-      </span>
+      {label === null ? (
+        <span className="lo-board-visit-what">
+          {tone === 'fits' ? null : <DoubtMark />}
+          {kinds} · {visit.city}
+        </span>
+      ) : (
+        <span
+          className="lo-board-bar"
+          style={{ insetInlineStart: left - label.left, width: Math.max(LEAST_MARK_PX, width) }}
+        />
+      )}
     </button>
   );
 }

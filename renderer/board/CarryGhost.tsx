@@ -1,13 +1,15 @@
 /** What is being carried, drawn where it would be put down, with what would not fit there. */
 import { useEffect, useMemo, useRef, useSyncExternalStore } from 'react';
-import { type Conflict, planDay, type Stop } from '../../domain/schedule/dayConflicts.ts';
-import { wayPlaceOf } from '../../domain/schedule/wayPlace.ts';
 import { clockWords, dayWords } from '../kit/dayWords.ts';
 import type { BoardHandle } from './boardHandle.ts';
-import { type BoardData, baseOf, toStop, travelTimesOf } from './boardModel.ts';
+import type { BoardData } from './boardModel.ts';
 import { HEAD_HEIGHT, NAME_WIDTH, ROW_HEIGHT, xOf } from './boardScale.ts';
+import { carriedConflicts } from './carriedConflicts.ts';
 import type { Carried, CarryStore } from './carryStore.ts';
 import { conflictWords } from './conflictWords.ts';
+
+/** Enough for a sentence of what does not fit. */
+const WIDEST_PX = 352;
 
 export function CarryGhost({
   handle,
@@ -35,11 +37,14 @@ function Ghost({
   const element = useRef<HTMLDivElement>(null);
   const rowIndex = rows.findIndex(({ technician }) => technician.staffId === carried.staffId);
   const dayIndex = scale.days.indexOf(carried.on);
-  const conflicts = useMemo(() => conflictsThere(data, carried), [data, carried]);
+  const conflicts = useMemo(() => carriedConflicts(data, carried), [data, carried]);
   const left = NAME_WIDTH + xOf(scale, dayIndex, carried.startMin);
   const top = HEAD_HEIGHT + rowIndex * ROW_HEIGHT;
   const width = carried.durationMin * scale.pxPerMin;
   const isByKeys = carried.by === 'keys';
+  // Towards the end it grows to the left: what it says must not lie beyond the edge.
+  const isAtEnd = left + WIDEST_PX > NAME_WIDTH + scale.days.length * scale.dayWidth;
+  const place = isAtEnd ? `translate(${left + width}px, ${top}px) translateX(-100%)` : `translate(${left}px, ${top}px)`;
 
   useEffect(() => {
     if (!isByKeys) return;
@@ -59,73 +64,35 @@ function Ghost({
   const time = `${clockWords(carried.startMin)}–${clockWords(Math.min(1439, carried.startMin + carried.durationMin))}`;
   const words = conflicts.map((conflict) => conflictWords(conflict, nameOf));
   return (
-    <section
-      ref={element}
-      className="lo-board-ghost"
-      data-tone={conflicts.length === 0 ? 'fits' : 'doubt'}
-      style={{ transform: `translate(${left}px, ${top}px)`, minWidth: width }}
-      tabIndex={-1}
-      aria-label={`Carrying ${carried.title}. Arrow keys move, Enter puts down, Escape leaves it where it was.`}
-    >
-      <div role="status">
-        <strong>
-          {time} {name}
-        </strong>
-        <div>
-          {dayWords(carried.on, { weekday: true })}: {carried.title}
-        </div>
-        {words.map((line) => (
-          <div key={line} className="lo-board-ghost-conflict">
-            {line}
+    <>
+      {scale.isCompact ? (
+        <div
+          className="lo-board-target"
+          style={{ transform: `translate(${left}px, ${top}px)`, width, height: ROW_HEIGHT }}
+        />
+      ) : null}
+      <section
+        ref={element}
+        className="lo-board-ghost"
+        data-tone={conflicts.length === 0 ? 'fits' : 'doubt'}
+        style={{ transform: place, minWidth: width, maxWidth: WIDEST_PX }}
+        tabIndex={-1}
+        aria-label={`Carrying ${carried.title}. Arrow keys move, Enter puts down, Escape leaves it where it was.`}
+      >
+        <div role="status">
+          <strong>
+            {time} {name}
+          </strong>
+          <div>
+            {dayWords(carried.on, { weekday: true })}: {carried.title}
           </div>
-        ))}
-      </div>
-    </section>
+          {words.map((line) => (
+            <div key={line} className="lo-board-ghost-conflict">
+              {line}
+            </div>
+          ))}
+        </div>
+      </section>
+    </>
   );
-}
-
-/** As if it lay there already, among the other visits of that person's day. */
-function conflictsThere(data: BoardData, carried: Carried): readonly Conflict[] {
-  const technician = data.technicians.find(({ staffId }) => staffId === carried.staffId);
-  const stop = stopOf(data, carried);
-  if (technician === undefined || stop === null) return [];
-  const others = data.visits.filter(
-    (visit) =>
-      visit.plannedOn === carried.on &&
-      visit.visitId !== stop.visitId &&
-      visit.crew.some(({ staffId }) => staffId === carried.staffId),
-  );
-  const plan = planDay(
-    carried.on,
-    { worker: technician, base: baseOf(data, technician) },
-    [...others.map(toStop), stop],
-    travelTimesOf(data),
-  );
-  return plan.conflicts.get(stop.visitId) ?? [];
-}
-
-const CARRIED_JOB = 'carried';
-
-function stopOf(data: BoardData, carried: Carried): Stop | null {
-  const { what, on, startMin } = carried;
-  if (what.kind === 'visit') {
-    const visit = data.visits.find(({ visitId }) => visitId === what.visitId);
-    return visit === undefined ? null : { ...toStop(visit), on, startMin };
-  }
-  const job = data.unplaced.find(({ jobId }) => jobId === what.jobId);
-  if (job === undefined) return null;
-  return {
-    visitId: CARRIED_JOB,
-    on,
-    startMin,
-    durationMin: carried.durationMin,
-    place: wayPlaceOf(job),
-    isAhead: true,
-    // Booked with open readiness it would be pencilled in, never firm.
-    isPencilled: true,
-    promisedFromMin: null,
-    promisedToMin: null,
-    promisedOn: null,
-    jobs: [job],
-  };
 }

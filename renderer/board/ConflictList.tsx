@@ -6,6 +6,7 @@ import { dayWords } from '../kit/dayWords.ts';
 import type { BoardData, BoardRowModel } from './boardModel.ts';
 import { conflictWords } from './conflictWords.ts';
 import type { BoardSpot } from './neighbour.ts';
+import { isOfPapers } from './ofPapers.ts';
 
 export function ConflictList({
   rows,
@@ -21,14 +22,14 @@ export function ConflictList({
     () =>
       rows.flatMap(({ technician, days }) =>
         days.flatMap(({ on, blocks }) =>
-          blocks.filter(({ conflicts }) => conflicts.length > 0).map((block) => ({ technician, on, block })),
+          blocks.filter(({ conflicts }) => !conflicts.every(isOfPapers)).map((block) => ({ technician, on, block })),
         ),
       ),
     [rows],
   );
   const nameOf = (visitId: string) =>
     data.visits.find((visit) => visit.visitId === visitId)?.customerName ?? 'another visit';
-  if (found.length === 0) return <strong style={{ color: 'var(--lo-fir)' }}>Everything fits.</strong>;
+  if (found.length === 0) return <strong style={{ color: 'var(--lo-fir)' }}>Every visit fits.</strong>;
   return (
     <Popover opened={isOpen} onChange={setIsOpen} position="bottom-start" trapFocus width={460}>
       <Popover.Target>

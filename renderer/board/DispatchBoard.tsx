@@ -4,7 +4,8 @@
  */
 import { useVirtualizer } from '@tanstack/react-virtual';
 import { type KeyboardEvent, useCallback, useEffect, useMemo, useRef, useState } from 'react';
-import { dayWords } from '../kit/dayWords.ts';
+import { dayWords, shortDayWords } from '../kit/dayWords.ts';
+import { useAppStatus } from '../operations/AppStatus.tsx';
 import { BoardRow } from './BoardRow.tsx';
 import type { BoardHandle } from './boardHandle.ts';
 import type { BoardData } from './boardModel.ts';
@@ -95,7 +96,13 @@ export function DispatchBoard({
   };
   const width = NAME_WIDTH + scale.days.length * scale.dayWidth;
   return (
-    <section ref={scroller} className="lo-board" aria-label="Board" onKeyDown={onKeyDown}>
+    <section
+      ref={scroller}
+      className="lo-board"
+      aria-label="Board"
+      data-compact={scale.isCompact}
+      onKeyDown={onKeyDown}
+    >
       <div style={{ width, height: HEAD_HEIGHT + virtual.getTotalSize(), position: 'relative' }}>
         <BoardHead scale={scale} width={width} />
         {virtual.getVirtualItems().map((item) => {
@@ -125,18 +132,20 @@ export function DispatchBoard({
 }
 
 function BoardHead({ scale, width }: { readonly scale: BoardScale; readonly width: number }) {
+  const { today } = useAppStatus();
   const hours = useMemo(() => {
     const list: number[] = [];
-    const step = scale.pxPerMin * 60 < 50 ? 2 : 1;
-    for (let hour = scale.fromMin / 60; hour < scale.toMin / 60; hour += step) list.push(hour);
+    for (let minute = scale.fromMin; minute < scale.toMin; minute += scale.gridMin) list.push(minute / 60);
     return list;
   }, [scale]);
   return (
     <div className="lo-board-head" style={{ width, height: HEAD_HEIGHT }} aria-hidden="true">
       <div className="lo-board-corner" style={{ width: NAME_WIDTH }} />
       {scale.days.map((on) => (
-        <div key={on} className="lo-board-day-head" style={{ width: scale.dayWidth }}>
-          <div className="lo-board-day-name">{dayWords(on, { weekday: true })}</div>
+        <div key={on} className="lo-board-day-head" data-today={on === today} style={{ width: scale.dayWidth }}>
+          <div className="lo-board-day-name">
+            {scale.isCompact ? shortDayWords(on) : dayWords(on, { weekday: true })}
+          </div>
           {hours.map((hour) => (
             <span
               key={hour}

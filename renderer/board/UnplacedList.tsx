@@ -1,6 +1,7 @@
 /** Work without a day, what presses first; each can be carried onto the board by mouse or by keys. */
 import type { UnplacedJob } from '../../electron/contract/board.ts';
 import { durationWords } from '../form/readTime.ts';
+import { moveByArrows } from '../kit/arrowKeys.ts';
 import { capital } from '../kit/capital.ts';
 import { dayWords } from '../kit/dayWords.ts';
 import { EmptyState } from '../kit/EmptyState.tsx';
@@ -35,9 +36,13 @@ export function UnplacedList({
       ) : (
         <>
           <p className="lo-faint" style={{ marginBlockStart: 0 }}>
-            Drag onto the board, or press Enter and move with the arrow keys.
+            Drag onto the board, or press Enter: it begins where it fits, arrows move it, Enter puts it down.
           </p>
-          <ul className="lo-board-waiting" aria-label="Work without a day">
+          <ul
+            className="lo-board-waiting"
+            aria-label="Work without a day"
+            onKeyDown={(event) => moveByArrows(event, 'button')}
+          >
             {jobs.map((job) => {
               const presses = pressWords(job, today);
               return (

@@ -41,6 +41,8 @@ export function obstacleWords(obstacle: Obstacle): string {
       return 'does not work here on that day';
     case 'licence':
       return LICENCE[obstacle.why];
+    case 'licence-elsewhere':
+      return `licence is for ${obstacle.places.join(' and ')}, the site is in ${obstacle.region}: does it count there?`;
     case 'no-skill':
       return `lacks what the job asks for: ${obstacle.skill}`;
     case 'absent':

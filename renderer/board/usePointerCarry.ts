@@ -1,7 +1,7 @@
 /** Carrying with the mouse or a finger: begins after a few pixels, follows over rows and days, scrolls at the edges. */
 import { type PointerEvent as ReactPointerEvent, useEffect, useMemo, useRef } from 'react';
 import type { BoardHandle } from './boardHandle.ts';
-import { HEAD_HEIGHT, NAME_WIDTH, placeAt, ROW_HEIGHT, SNAP_MIN, snap } from './boardScale.ts';
+import { HEAD_HEIGHT, NAME_WIDTH, placeAt, ROW_HEIGHT, SNAP_MIN, snapPointer, xOf } from './boardScale.ts';
 import type { Carried, CarryStore } from './carryStore.ts';
 
 export type PointerCarry = {
@@ -39,7 +39,7 @@ export function usePointerCarry(
           if (!isCarrying) return;
           const { handle: board } = latest.current;
           const isScrolling = scrollAtEdge(board, pointer);
-          const there = spotUnder(board, pointer, grabbedMin);
+          const there = spotUnder(board, pointer, grabbedMin, start.startMin);
           if (there !== null) carry.set({ ...start, ...there, by: 'pointer' });
           if (isScrolling) frame = requestAnimationFrame(follow);
         };
@@ -61,7 +61,7 @@ export function usePointerCarry(
         };
         const onUp = () => {
           const wasCarrying = isCarrying;
-          const isOverBoard = spotUnder(latest.current.handle, pointer, grabbedMin) !== null;
+          const isOverBoard = spotUnder(latest.current.handle, pointer, grabbedMin, start.startMin) !== null;
           stop();
           const carried = carry.get();
           if (wasCarrying && isOverBoard && carried !== null) latest.current.onDrop(carried);
@@ -89,10 +89,11 @@ export function usePointerCarry(
 type Point = { readonly x: number; readonly y: number };
 
 /** How far into the visit it was taken hold of, so that it does not jump under the pointer. */
-function grabbedAt(event: ReactPointerEvent, start: Omit<Carried, 'by'>, { scale }: BoardHandle): number {
-  if (start.what.kind === 'job') return SNAP_MIN;
-  const box = event.currentTarget.getBoundingClientRect();
-  return (event.clientX - box.left) / scale.pxPerMin;
+function grabbedAt(event: ReactPointerEvent, start: Omit<Carried, 'by'>, { scroller, scale }: BoardHandle): number {
+  const frame = scroller.current;
+  if (start.what.kind === 'job' || frame === null) return SNAP_MIN;
+  const laneX = event.clientX - frame.getBoundingClientRect().left + frame.scrollLeft - NAME_WIDTH;
+  return (laneX - xOf(scale, scale.days.indexOf(start.on), start.startMin)) / scale.pxPerMin;
 }
 
 /** null: the pointer is not over the board. */
@@ -100,6 +101,7 @@ function spotUnder(
   { scroller, rows, scale }: BoardHandle,
   { x, y }: Point,
   grabbedMin: number,
+  keptMin: number,
 ): Pick<Carried, 'staffId' | 'on' | 'startMin'> | null {
   const frame = scroller.current;
   if (frame === null) return null;
@@ -110,8 +112,8 @@ function spotUnder(
   const row = rows[Math.max(0, Math.min(rows.length - 1, rowIndex))];
   if (row === undefined) return null;
   // The day is the one under the pointer, whatever part of the visit was taken hold of.
-  const { on, startMin } = placeAt(scale, Math.max(0, laneX));
-  return { staffId: row.technician.staffId, on, startMin: snap(startMin - grabbedMin, scale) };
+  const { on, minute } = placeAt(scale, Math.max(0, laneX));
+  return { staffId: row.technician.staffId, on, startMin: snapPointer(minute - grabbedMin, scale, keptMin) };
 }
 
 function scrollAtEdge({ scroller }: BoardHandle, { x, y }: Point): boolean {

@@ -9,6 +9,7 @@ export function SearchBox({
   query,
   onQuery,
   isFocused = false,
+  onEnter,
 }: {
   /** `Search customers by name, phone, street or city` */
   readonly label: string;
@@ -16,6 +17,8 @@ export function SearchBox({
   readonly onQuery: (query: string) => void;
   /** The screen is for searching: the keyboard begins here. */
   readonly isFocused?: boolean;
+  /** Enter or the down arrow: on to what is found. */
+  readonly onEnter?: (text: string) => void;
 }) {
   const [text, setText] = useState(query);
   const [settled] = useDebouncedValue(text, 200);
@@ -37,6 +40,13 @@ export function SearchBox({
       maw="32rem"
       autoComplete="off"
       onChange={(event) => setText(event.currentTarget.value)}
+      onKeyDown={(event) => {
+        if (onEnter === undefined || (event.key !== 'Enter' && event.key !== 'ArrowDown')) return;
+        event.preventDefault();
+        // Not waited for: whoever presses Enter has typed what they wanted to.
+        onQuery(text);
+        onEnter(text);
+      }}
     />
   );
 }

@@ -9,6 +9,11 @@ export function dayWords(day: string, { weekday = false }: { readonly weekday?: 
   return weekday ? `${weekdayWords(date.dayOfWeek)} ${words}` : words;
 }
 
+/** `Sat 4 Jul`, where the year stands above. */
+export function shortDayWords(day: string): string {
+  return dayWords(day, { weekday: true }).replace(/ \d+$/, '');
+}
+
 /** 1 is Monday, as in ISO 8601. */
 export function weekdayWords(dayOfWeek: number): string {
   return SHORT_WEEKDAYS[dayOfWeek - 1] ?? '';

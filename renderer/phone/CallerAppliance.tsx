@@ -1,6 +1,6 @@
 /** The caller's appliance: anything made safe first, then what is due and booked, then what they want. */
 import { Button, Group, Stack } from '@mantine/core';
-import { useState } from 'react';
+import { useEffect, useRef, useState } from 'react';
 import { assertNever } from '../../domain/result.ts';
 import type { OutputOf } from '../../electron/contract/index.ts';
 import { Answer } from '../kit/Answer.tsx';
@@ -35,28 +35,28 @@ function Details({ appliance }: { readonly appliance: Appliance }) {
   const ahead = appliance.visits.filter(
     ({ state, plannedOn }) => (state === 'pencilled' || state === 'planned') && plannedOn >= today,
   );
+  const openMakeSafes = appliance.makeSafes.filter(({ closedAt }) => closedAt === null);
+  const waiting = useOperation('jobs.list', { applianceId });
   const last = appliance.visits
     .filter(({ state }) => state === 'finished' || state === 'signed')
     .toSorted((a, b) => (a.plannedOn < b.plannedOn ? 1 : -1))[0];
   return (
     <>
-      {appliance.makeSafes
-        .filter(({ closedAt }) => closedAt === null)
-        .map((one) => (
-          <Note
-            key={one.makeSafeId}
-            tone="ember"
-            title={`Made safe and still open: ${one.what}`}
-            action={
-              <RouteLink to="appliance" params={{ applianceId }}>
-                Open it
-              </RouteLink>
-            }
-          >
-            {one.isolatedHow ?? 'How it was isolated is not on file'}, <InstantText at={one.openedAt} />. It stays off
-            until a licensed person closes it. Gas smell or a CO alarm: out first, touch no switch, call from outside.
-          </Note>
-        ))}
+      {openMakeSafes.map((one) => (
+        <Note
+          key={one.makeSafeId}
+          tone="ember"
+          title={`Made safe and still open: ${one.what}`}
+          action={
+            <RouteLink to="appliance" params={{ applianceId }}>
+              Open it
+            </RouteLink>
+          }
+        >
+          {one.isolatedHow ?? 'How it was isolated is not on file'}, <InstantText at={one.openedAt} />. It stays off
+          until a licensed person closes it. Gas smell or a CO alarm: out first, touch no switch, call from outside.
+        </Note>
+      ))}
       <Panel title={`${appliance.appliance.maker} ${appliance.appliance.model}, ${appliance.appliance.serial}`}>
         <Facts
           facts={[
@@ -92,10 +92,16 @@ function Details({ appliance }: { readonly appliance: Appliance }) {
                 </span>
               ),
             ],
+            ['Waits for a day', waiting.state === 'ready' ? waitingWords(waiting.value) : '…'],
           ]}
         />
       </Panel>
-      <Wanted appliance={appliance} latestOn={service?.latestOn ?? null} />
+      <Wanted
+        appliance={appliance}
+        latestOn={service?.latestOn ?? null}
+        // What was made safe is read first.
+        isLedTo={openMakeSafes.length === 0}
+      />
     </>
   );
 }
@@ -120,16 +126,35 @@ function registrationWords({ kind, due }: OutputOf<'coverage.get'>['cover']['reg
   }
 }
 
+function waitingWords(jobs: OutputOf<'jobs.list'>): string {
+  return jobs.length === 0 ? 'nothing' : jobs.map(({ kind }) => JOB_KIND_WORDS[kind]).join(', ');
+}
+
 const KINDS: readonly JobKind[] = ['service', 'repair', 'startup', 'follow-up'];
 
 /** A job of that kind that waits already is taken; only else a new one is opened. */
-function Wanted({ appliance, latestOn }: { readonly appliance: Appliance; readonly latestOn: string | null }) {
+function Wanted({
+  appliance,
+  latestOn,
+  isLedTo,
+}: {
+  readonly appliance: Appliance;
+  readonly latestOn: string | null;
+  /** The keyboard comes here by itself. */
+  readonly isLedTo: boolean;
+}) {
   const { applianceId } = appliance;
   const mayBook = useHasRole('dispatcher', 'owner', 'technician');
   const waiting = useOperation('jobs.list', { applianceId });
   const open = useAct('jobs.open');
   const plan = useAct('jobs.setPlanning');
   const [job, setJob] = useState<{ readonly jobId: string; readonly kind: JobKind } | null>(null);
+  const kinds = useRef<HTMLDivElement>(null);
+  // Until it is known what waits, a choice would open the same job twice.
+  const isKnown = waiting.state !== 'loading';
+  useEffect(() => {
+    if (isKnown && isLedTo) kinds.current?.querySelector('button')?.focus();
+  }, [isKnown, isLedTo]);
   if (!mayBook) return null;
   const choose = async (kind: JobKind) => {
     const known = waiting.state === 'ready' ? waiting.value.find((row) => row.kind === kind) : undefined;
@@ -157,13 +182,14 @@ function Wanted({ appliance, latestOn }: { readonly appliance: Appliance; readon
     <>
       <Panel title="What do they want?">
         <Stack gap="sm">
-          <Group gap="sm">
+          <Group gap="sm" ref={kinds}>
             {KINDS.map((kind) => (
               <Button
                 key={kind}
                 variant={job?.kind === kind ? 'filled' : 'default'}
                 aria-pressed={job?.kind === kind}
-                loading={open.isBusy}
+                disabled={!isKnown}
+                loading={open.isBusy || plan.isBusy}
                 onClick={() => void choose(kind)}
               >
                 {capital(JOB_KIND_WORDS[kind])}

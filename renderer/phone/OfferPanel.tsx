@@ -10,6 +10,7 @@ import { durationWords, readDuration, readTime } from '../form/readTime.ts';
 import { Answer } from '../kit/Answer.tsx';
 import { clockWords, dayWords } from '../kit/dayWords.ts';
 import { ErrorText } from '../kit/ErrorText.tsx';
+import { LedTo } from '../kit/LedTo.tsx';
 import { Note } from '../kit/Note.tsx';
 import { Panel } from '../kit/Panel.tsx';
 import { useAppStatus } from '../operations/AppStatus.tsx';
@@ -35,17 +36,19 @@ export function OfferPanel({ jobId }: { readonly jobId: string }) {
   const isReady = (job?.openReadiness.length ?? 0) === 0;
   if (booked !== null) {
     return (
-      <Note
-        tone="fir"
-        isSpoken
-        action={
-          <RouteLink to="visit" params={{ visitId: booked.visitId }}>
-            Open the visit
-          </RouteLink>
-        }
-      >
-        {booked.words}
-      </Note>
+      <LedTo>
+        <Note
+          tone="fir"
+          isSpoken
+          action={
+            <RouteLink to="visit" params={{ visitId: booked.visitId }}>
+              Open the visit
+            </RouteLink>
+          }
+        >
+          {booked.words}
+        </Note>
+      </LedTo>
     );
   }
   const take = async (offer: Offer, durationMin: number, name: string) => {

@@ -1,8 +1,9 @@
 /** Somebody is on the phone: who, which appliance, what is due and open there, and a visit booked before they hang up. */
 import { Button } from '@mantine/core';
-import { useState } from 'react';
+import { useEffect, useRef, useState } from 'react';
 import type { OutputOf } from '../../electron/contract/index.ts';
 import { Answer } from '../kit/Answer.tsx';
+import { moveByArrows } from '../kit/arrowKeys.ts';
 import { EmptyState } from '../kit/EmptyState.tsx';
 import { MakeSafeCount } from '../kit/MakeSafeCount.tsx';
 import { Panel } from '../kit/Panel.tsx';
@@ -36,9 +37,28 @@ export function PhoneScreen({ customerId }: { readonly customerId: string | null
 function FindCaller() {
   const [query, setQuery] = useState('');
   const found = useOperation('customers.list', { query, limit: SHOWN }, { isWanted: query.trim() !== '' });
+  const list = useRef<HTMLUListElement>(null);
+  // Enter may come before the answer to what was typed.
+  const [entered, setEntered] = useState<string | null>(null);
+  const rows = found.state === 'ready' ? found.value.rows : null;
+  useEffect(() => {
+    if (entered === null || entered !== query || rows === null) return;
+    setEntered(null);
+    const [only, ...more] = rows;
+    if (only === undefined) return;
+    // Of several callers one has to be chosen with open eyes.
+    if (more.length === 0) goTo('phone', { customerId: only.customerId });
+    else list.current?.querySelector('a')?.focus();
+  }, [entered, query, rows]);
   return (
     <Panel title="Who is calling?">
-      <SearchBox label="Name, phone, street or serial number" query={query} onQuery={setQuery} isFocused />
+      <SearchBox
+        label="Name, phone, street or serial number"
+        query={query}
+        onQuery={setQuery}
+        isFocused
+        onEnter={setEntered}
+      />
       {query.trim() === '' ? null : (
         <Answer of={found}>
           {({ rows }) =>
@@ -50,7 +70,7 @@ function FindCaller() {
                 Fewer letters find more.
               </EmptyState>
             ) : (
-              <ul className="lo-gaps" aria-label="Found">
+              <ul className="lo-gaps" aria-label="Found" ref={list} onKeyDown={moveByArrows}>
                 {rows.map((row) => (
                   <li key={row.customerId}>
                     <RouteLink to="phone" params={{ customerId: row.customerId }}>
@@ -79,6 +99,12 @@ function CallerDetails({ customer }: { readonly customer: OutputOf<'customers.ge
   const { party, appliances, customerId } = customer;
   const [chosenId, setChosenId] = useState(appliances.length === 1 ? (appliances[0]?.applianceId ?? null) : null);
   const chosen = appliances.find(({ applianceId }) => applianceId === chosenId) ?? null;
+  const choice = useRef<HTMLFieldSetElement>(null);
+  // Straight on to the choice; with one appliance there is none, and what they want has the keyboard.
+  const isChoice = appliances.length > 1;
+  useEffect(() => {
+    if (isChoice) choice.current?.querySelector('button')?.focus();
+  }, [isChoice]);
   return (
     <>
       <Panel
@@ -101,7 +127,7 @@ function CallerDetails({ customer }: { readonly customer: OutputOf<'customers.ge
             .
           </EmptyState>
         ) : (
-          <fieldset className="lo-people" aria-label="Which appliance?">
+          <fieldset className="lo-people" aria-label="Which appliance?" ref={choice}>
             {appliances.map((appliance) => (
               <button
                 key={appliance.applianceId}

@@ -1,7 +1,9 @@
 /** Up to ten times that fit into what is planned, best first: one press books and promises. */
 import { Button } from '@mantine/core';
+import { useEffect, useRef } from 'react';
 import type { OfferedSlot } from '../../electron/contract/planning.ts';
 import { Answer } from '../kit/Answer.tsx';
+import { moveByArrows } from '../kit/arrowKeys.ts';
 import { clockWords, dayWords } from '../kit/dayWords.ts';
 import { Note } from '../kit/Note.tsx';
 import { useAppStatus } from '../operations/AppStatus.tsx';
@@ -24,6 +26,12 @@ export function SlotOffers({
 }) {
   const { today } = useAppStatus();
   const found = useOperation('planning.slots', { jobId, from: today, to: addDays(today, DAYS_AHEAD) });
+  const list = useRef<HTMLUListElement>(null);
+  const isThere = found.state === 'ready';
+  // To the list and not to its first time: an Enter held too long would book it.
+  useEffect(() => {
+    if (isThere) list.current?.focus();
+  }, [isThere]);
   return (
     <Answer of={found}>
       {({ slots, reasons, durationMin }) =>
@@ -32,7 +40,13 @@ export function SlotOffers({
             {reasons.map(leftOutWords).join('; ')}.
           </Note>
         ) : (
-          <ul className="lo-offers" aria-label="Times that fit, best first">
+          <ul
+            className="lo-offers"
+            aria-label="Times that fit, best first"
+            ref={list}
+            tabIndex={-1}
+            onKeyDown={moveByArrows}
+          >
             {slots.map((slot) => (
               <li key={`${slot.staffId} ${slot.date} ${slot.fromMin}`}>
                 <Button

@@ -10,6 +10,7 @@ import { clockWords, dayWords } from '../kit/dayWords.ts';
 import { EmptyState } from '../kit/EmptyState.tsx';
 import { ErrorText } from '../kit/ErrorText.tsx';
 import { Facts } from '../kit/Facts.tsx';
+import { LedTo } from '../kit/LedTo.tsx';
 import { Note } from '../kit/Note.tsx';
 import { Panel } from '../kit/Panel.tsx';
 import { PlainTable } from '../kit/PlainTable.tsx';
@@ -36,20 +37,22 @@ export function ProposalView({ proposalId, onGone }: { readonly proposalId: stri
   const [accepted, setAccepted] = useState<{ readonly moved: number; readonly booked: number } | null>(null);
   if (accepted !== null) {
     return (
-      <Note
-        tone="fir"
-        isSpoken
-        action={
-          <Button variant="default" onClick={onGone}>
-            Plan again
-          </Button>
-        }
-      >
-        Accepted: {counted(accepted.booked, 'visit')} booked, {accepted.moved} moved.{' '}
-        <RouteLink to="board" params={{}} className="lo-link-inline">
-          See the board
-        </RouteLink>
-      </Note>
+      <LedTo>
+        <Note
+          tone="fir"
+          isSpoken
+          action={
+            <Button variant="default" onClick={onGone}>
+              Plan again
+            </Button>
+          }
+        >
+          Accepted: {counted(accepted.booked, 'visit')} booked, {accepted.moved} moved.{' '}
+          <RouteLink to="board" params={{}} className="lo-link-inline">
+            See the board
+          </RouteLink>
+        </Note>
+      </LedTo>
     );
   }
   const take = async () => {
@@ -86,7 +89,7 @@ export function ProposalView({ proposalId, onGone }: { readonly proposalId: stri
             <Stack gap="sm">
               <SearchState proposal={proposal} />
               <ErrorText error={accept.error ?? cancel.error} />
-              {proposal.goals === null ? null : <Goals goals={proposal.goals} placed={proposal.placedCount} />}
+              {proposal.goals === null ? null : <Goals goals={proposal.goals} proposal={proposal} />}
               {proposal.assumedWays.placeCount === 0 ? null : (
                 <Note tone="caution">
                   {counted(proposal.assumedWays.placeCount, 'place')} without a spot on the map: each way there is taken
@@ -98,11 +101,7 @@ export function ProposalView({ proposalId, onGone }: { readonly proposalId: stri
           <Panel title={`What it changes (${proposal.moves.length})`}>
             <Moves proposal={proposal} />
           </Panel>
-          {proposal.leftOut.length === 0 ? null : (
-            <Panel title={`Left out (${proposal.leftOut.length})`}>
-              <LeftOutTable rows={proposal.leftOut} />
-            </Panel>
-          )}
+          <LeftOutPanels rows={proposal.leftOut} />
         </>
       )}
     </Answer>
@@ -124,12 +123,16 @@ function SearchState({ proposal }: { readonly proposal: Proposal }) {
 }
 
 /** The seven goals in the order in which they count; one number each, never a mixed score. */
-function Goals({ goals, placed }: { readonly goals: PlanGoals; readonly placed: number }) {
+function Goals({ goals, proposal }: { readonly goals: PlanGoals; readonly proposal: Proposal }) {
+  const notReady = proposal.leftOut.filter(({ reasons }) => reasons.some(({ code }) => code === 'not-ready')).length;
   return (
     <Facts
       facts={[
-        ['Placed', counted(placed, 'visit')],
-        ['1. Left out', counted(goals.leftOut, 'visit')],
+        ['Placed', counted(proposal.placedCount, 'visit')],
+        [
+          '1. Without a fitting place',
+          `${counted(goals.leftOut, 'visit')}${notReady === 0 ? '' : `, and ${notReady} not tried: the site is not ready`}`,
+        ],
         [
           '2. Past a latest day',
           `${counted(goals.daysLate, 'day')} late, ${counted(goals.daysClose, 'day')} too close`,
@@ -207,10 +210,33 @@ function Moves({ proposal }: { readonly proposal: Proposal }) {
   );
 }
 
-function LeftOutTable({ rows }: { readonly rows: readonly LeftOut[] }) {
+/** Waiting work without a place, and apart from it what has a place already that does not fit: it is not unbooked. */
+function LeftOutPanels({ rows }: { readonly rows: readonly LeftOut[] }) {
+  const waiting = rows.filter(({ ref }) => ref.kind === 'job');
+  const booked = rows.filter(({ ref }) => ref.kind === 'visit');
+  return (
+    <>
+      {waiting.length === 0 ? null : (
+        <Panel title={`Left waiting (${waiting.length})`}>
+          <LeftOutTable caption="Left waiting, and why" rows={waiting} />
+        </Panel>
+      )}
+      {booked.length === 0 ? null : (
+        <Panel title={`Booked, but does not fit (${booked.length})`}>
+          <p className="lo-faint" style={{ marginBlockStart: 0 }}>
+            These stay as they are booked, whether the plan is accepted or not; each needs a look on the board.
+          </p>
+          <LeftOutTable caption="Booked, but does not fit, and why" rows={booked} />
+        </Panel>
+      )}
+    </>
+  );
+}
+
+function LeftOutTable({ caption, rows }: { readonly caption: string; readonly rows: readonly LeftOut[] }) {
   return (
     <PlainTable<LeftOut>
-      caption="Left out, and why"
+      caption={caption}
       rows={rows}
       keyOf={({ ref }) => `${ref.kind} ${ref.id}`}
       columns={[

@@ -15,9 +15,7 @@ export function leftOutWords(reason: LeftOutReason): string {
         ? 'pinned to somebody who has no working day in these days'
         : 'pinned to a day that is not one of these';
     case 'nobody-can':
-      return `${reason.isPinned ? 'as it is pinned, nobody can' : 'nobody can'}: ${reason.obstacles
-        .map(({ obstacle, days }) => `${dayObstacleWords(obstacle)} (${days === 1 ? '1 day' : `${days} days`})`)
-        .join('; ')}`;
+      return nobodyWords(reason.isPinned, reason.obstacles);
     case 'earlier-visit-not-planned':
       return 'the visit that has to come before it has no place';
     case 'no-gap':
@@ -29,6 +27,18 @@ export function leftOutWords(reason: LeftOutReason): string {
     default:
       return assertNever(reason);
   }
+}
+
+/** Counted are one person's days each: of three people on five days there are fifteen. */
+function nobodyWords(
+  isPinned: boolean,
+  obstacles: readonly { readonly obstacle: DayObstacle; readonly days: number }[],
+): string {
+  const all = obstacles.reduce((sum, { days }) => sum + days, 0);
+  const share = (days: number) => (days === all ? '' : ` (${days} of ${all} working days, each person’s counted)`);
+  return `${isPinned ? 'as it is booked or pinned, nobody can' : 'nobody can'}: ${obstacles
+    .map(({ obstacle, days }) => `${dayObstacleWords(obstacle)}${share(days)}`)
+    .join('; ')}`;
 }
 
 function dayObstacleWords(obstacle: DayObstacle): string {

@@ -7,11 +7,13 @@ import { RunScreen } from '../run/RunScreen.tsx';
 import { CurrentScreen } from './CurrentScreen.tsx';
 import { SideColumn } from './SideColumn.tsx';
 import { Strips } from './Strips.tsx';
+import { useBusyFocus } from './useBusyFocus.ts';
 import { useSwitchPersonKey } from './useSwitchPerson.ts';
 
 export function SignedIn({ status }: { readonly status: AppStatusValue }) {
   const place = usePlace();
   useSwitchPersonKey();
+  useBusyFocus();
   if (place.screen === 'run') {
     // The boiler room gets the whole window; the run has its own header and way out.
     return (
@@ -36,7 +38,7 @@ export function SignedIn({ status }: { readonly status: AppStatusValue }) {
         <SideColumn />
         <div style={{ minWidth: 0 }}>
           <Strips status={status} />
-          <Main>
+          <Main where={JSON.stringify(place)}>
             <ErrorBoundary key={JSON.stringify(place)}>
               <CurrentScreen place={place} />
             </ErrorBoundary>
@@ -47,11 +49,13 @@ export function SignedIn({ status }: { readonly status: AppStatusValue }) {
   );
 }
 
-/** The work itself; a change of screen puts the keyboard and the screen reader at its start, or leaves them in its search. */
-function Main({ children }: { readonly children: ReactNode }) {
-  const place = usePlace();
+/**
+ * The work itself; a change of screen puts the keyboard and the screen reader at its start, or leaves them in its search.
+ * `where` is given and not listened for: it must change in the very step that takes the screen before out of the page, else the
+ * link that was pressed still has the keyboard when this looks, and takes it along.
+ */
+function Main({ where, children }: { readonly where: string; readonly children: ReactNode }) {
   const main = useRef<HTMLElement>(null);
-  const where = JSON.stringify(place);
   const before = useRef(where);
   // Before it is painted: whoever sees a screen may type at once.
   useLayoutEffect(() => {

@@ -30,7 +30,14 @@ export function Shortcuts({ children }: { readonly children: ReactNode }) {
       shortcuts.current.delete(shortcut);
     };
   }, []);
-  const showList = useCallback(() => setListed([...shortcuts.current]), []);
+  // The frame's `g` pairs are the same everywhere: what this screen alone can do stands above them.
+  const showList = useCallback(
+    () =>
+      setListed(
+        [...shortcuts.current].toSorted((a, b) => Number(a.keys.startsWith('g ')) - Number(b.keys.startsWith('g '))),
+      ),
+    [],
+  );
   const setOn = useCallback((wanted: boolean) => {
     window.localStorage.setItem(STORAGE_KEY, wanted ? 'on' : 'off');
     setIsOn(wanted);
@@ -61,7 +68,13 @@ export function Shortcuts({ children }: { readonly children: ReactNode }) {
   return (
     <ShortcutContext value={registry}>
       {children}
-      <Modal opened={listed !== null} onClose={() => setListed(null)} title="Keys on this screen">
+      <Modal
+        opened={listed !== null}
+        onClose={() => setListed(null)}
+        title="Keys on this screen"
+        // While it fades it would still hold the keyboard.
+        transitionProps={{ duration: 0 }}
+      >
         <Table className="lo-table">
           <Table.Tbody>
             {[...(listed ?? []), { keys: '?', label: 'This list' }].map(({ keys, label }) => (
@@ -100,8 +113,12 @@ function findShortcut(shortcuts: ReadonlySet<Shortcut>, keys: string | null): Sh
   return [...shortcuts].reverse().find((shortcut) => shortcut.keys === keys);
 }
 
+/** Nothing is typed into a tick or a choice: the keys go on working there. */
+const NOT_TYPED_INTO = ['radio', 'checkbox', 'button', 'submit'];
+
 function isTyping(event: KeyboardEvent): boolean {
   const target = event.target;
   if (!(target instanceof HTMLElement)) return false;
+  if (target instanceof HTMLInputElement && NOT_TYPED_INTO.includes(target.type)) return false;
   return target.isContentEditable || ['INPUT', 'TEXTAREA', 'SELECT'].includes(target.tagName);
 }

@@ -2,6 +2,7 @@
 import { type Conflict, isGrave } from '../../domain/schedule/dayConflicts.ts';
 import type { BoardTechnician, BoardVisit, UnplacedJob } from '../../electron/contract/board.ts';
 import { type BoardData, toRows } from '../board/boardModel.ts';
+import { isOfPapers } from '../board/ofPapers.ts';
 import { addDays, daysBetween } from '../visits/week.ts';
 
 export type Decision =
@@ -63,11 +64,6 @@ export function findDecisions(
     ),
     ...rows.flatMap(({ technician }) => ownPapers(technician, today)),
   ];
-}
-
-/** An analyser out of date is said once of the person, not of each of their visits. */
-function isOfPapers(conflict: Conflict): boolean {
-  return conflict.code === 'obstacle' && conflict.obstacle.code === 'analyser-out-of-date';
 }
 
 function ownPapers(person: BoardTechnician, today: string): readonly Decision[] {

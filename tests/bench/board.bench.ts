@@ -39,12 +39,16 @@ export async function benchBoard(): Promise<readonly BenchResult[]> {
     await page.keyboard.press('Enter');
     await page.getByRole('navigation', { name: 'Main' }).waitFor();
     const shownMs = await showBoard(page);
-    const scrolling = await framesOf(browser, page, () => scrollBothWays(page));
-    const dragging = await framesOf(browser, page, () => dragAcross(page));
+    const week = await framesOfView(browser, page);
+    await page.getByText('Week by hours').click();
+    await page.evaluate("document.querySelector('.lo-board').scrollTop = 0");
+    const hours = await framesOfView(browser, page);
     return [
       { name: 'board of 60 technicians and 2 000 visits: until it is shown', ms: shownMs, rawMs: null, goal: 3000 },
-      frameLine('the same while scrolled', scrolling),
-      frameLine('the same while a visit is dragged', dragging),
+      frameLine('the same while scrolled, all days in sight', week.scrolling),
+      frameLine('the same while a visit is dragged, all days in sight', week.dragging),
+      frameLine('the same while scrolled both ways, week by hours', hours.scrolling),
+      frameLine('the same while a visit is dragged, week by hours', hours.dragging),
     ];
   } finally {
     await browser.close();
@@ -52,6 +56,12 @@ export async function benchBoard(): Promise<readonly BenchResult[]> {
     core.close();
     rmSync(dataFolder, { recursive: true, force: true });
   }
+}
+
+async function framesOfView(browser: Browser, page: Page) {
+  const scrolling = await framesOf(browser, page, () => scrollBothWays(page));
+  const dragging = await framesOf(browser, page, () => dragAcross(page));
+  return { scrolling, dragging };
 }
 
 async function showBoard(page: Page): Promise<number> {

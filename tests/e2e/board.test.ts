@@ -45,17 +45,17 @@ describe('the board', () => {
     await goByKeys(hands, 'o', 'Week of 2 Mar 2026');
     await page.getByRole('heading', { name: 'Without a day (3)' }).waitFor();
 
-    // The first of the list: down to the technician with a licence, half an hour later, on Tuesday.
+    // The first of the list begins where it fits, with the technician who has a licence: half an hour later, on Tuesday.
     await pickUp(/^Annual service: Lowri Kestrel/);
-    await press('ArrowDown', 'ArrowRight', 'ArrowRight', 'PageDown', 'Enter');
+    await press('ArrowRight', 'ArrowRight', 'PageDown', 'Enter');
     await page.getByRole('heading', { name: 'Without a day (2)' }).waitFor();
     await expect.poll(placed).toEqual([['2026-03-03', 510, TECHNICIAN]]);
 
     await pickUp(/^Repair: Lowri Kestrel/);
-    await press('ArrowDown', 'PageDown', 'PageDown', 'Enter');
+    await press('PageDown', 'PageDown', 'Enter');
     await page.getByRole('heading', { name: 'Without a day (1)' }).waitFor();
     await pickUp(/^Follow-up: Lowri Kestrel/);
-    await press('ArrowDown', 'PageDown', 'PageDown', 'PageDown', 'Shift+ArrowRight', 'Enter');
+    await press('PageDown', 'PageDown', 'PageDown', 'Shift+ArrowRight', 'Enter');
     await page
       .getByRole('heading', { name: 'Everything has a day' })
       .or(page.getByText('Everything has a day'))
@@ -109,25 +109,38 @@ describe('the board', () => {
     await page.getByText('Who may do it on 4 Mar 2026').waitFor({ state: 'hidden' });
   });
 
-  it('takes a visit along with the mouse', async () => {
-    const visit = page.getByRole('button', { name: /^09:00 Lowri Kestrel .*; Thu 5 Mar 2026/ });
-    const box = await visit.boundingBox();
-    if (box === null) throw new Error('the visit is not in sight');
-    await page.mouse.move(box.x + 8, box.y + 12);
-    await page.mouse.down();
-    // An hour in the week view is thirty pixels.
-    await page.mouse.move(box.x + 20, box.y + 14);
-    await page.mouse.move(box.x + 38, box.y + 14);
-    await page.locator('.lo-board-ghost').waitFor();
-    await page.waitForTimeout(100);
-    await page.mouse.up();
+  it('shows all days of the week at once, and takes a visit to another day with the mouse at the time it had', async () => {
+    const days = await page.locator('.lo-board-day-head').count();
+    const [board, last] = await Promise.all([
+      page.locator('.lo-board').boundingBox(),
+      page.locator('.lo-board-day-head').nth(4).boundingBox(),
+    ]);
+    if (board === null || last === null) throw new Error('no board in sight');
+    expect(days).toBe(5);
+    expect(last.x + last.width).toBeLessThanOrEqual(board.x + board.width);
+    await dragBy(/^09:00 Lowri Kestrel .*; Thu 5 Mar 2026/, last.width + 5);
+    await focusedVisit(/^09:00 Lowri Kestrel .*; Fri 6 Mar 2026/);
+    await hands.press('u');
+    await focusedVisit(/^09:00 Lowri Kestrel .*; Thu 5 Mar 2026/);
+  });
+
+  it('takes a visit along with the mouse by the quarter of an hour where there is room for it', async () => {
+    await page.getByText('Week by hours').click();
+    await page.getByText('Thu 5 Mar 2026').scrollIntoViewIfNeeded();
+    // An hour is thirty pixels there.
+    await dragBy(/^09:00 Lowri Kestrel .*; Thu 5 Mar 2026/, 30);
     await expect.poll(placed).toContainEqual(['2026-03-05', 600, TECHNICIAN]);
     // The keyboard is where the mouse put it down.
+    await focusedVisit(/^10:00 Lowri Kestrel .*; Thu 5 Mar 2026/);
+    // A key leads back from the choice of view.
+    await page.getByText('Week', { exact: true }).click();
+    await hands.press('b');
     await focusedVisit(/^10:00 Lowri Kestrel .*; Thu 5 Mar 2026/);
   });
 
   it('has nothing serious for axe, in light and dark, with details and list open', async () => {
-    await page.getByRole('button', { name: /^10:15 Lowri Kestrel .*; Wed 4 Mar 2026/ }).focus();
+    await hands.press('ArrowLeft');
+    await focusedVisit(/^10:15 Lowri Kestrel .*; Wed 4 Mar 2026/);
     await hands.press('Enter');
     await page.getByRole('heading', { name: 'Lowri Kestrel' }).waitFor();
     await stage.look('board');
@@ -138,18 +151,25 @@ describe('the board', () => {
   });
 
   it('takes a call: caller, appliance, a visit booked and promised', async () => {
+    // The only one found is opened, and with one appliance the keyboard waits at what they want.
     await hands.type('kestr');
-    await page.getByRole('link', { name: 'Lowri Kestrel' }).waitFor();
-    await hands.pressButton('Lowri Kestrel');
+    await hands.press('Enter');
     await page.getByRole('heading', { name: 'What do they want?' }).waitFor();
+    await expect.poll(focusedText).toBe('Annual service');
     await hands.pressButton('Repair');
     await page.getByRole('heading', { name: 'When?' }).waitFor();
+    await page.getByRole('list', { name: 'Times that fit, best first' }).and(page.locator(':focus')).waitFor();
     await hands.fill('Day', '9 Mar 2026');
     await hands.fill('Start', '14');
     await hands.press('Enter');
     await page.getByText(/^Booked: Mon 9 Mar 2026, arrival 14:00–16:00, Tobias Reyle/).waitFor();
     const { visits } = await test.must('board.get', { from: '2026-03-09', to: '2026-03-09' });
     expect(visits).toMatchObject([{ startMin: 840, promisedOn: '2026-03-09', state: 'planned' }]);
+    // A link inside a screen leads the keyboard to the beginning of the next screen, and does not take it along.
+    await expect.poll(focusedText).toBe('Open the visit');
+    await hands.press('Enter');
+    await page.getByRole('heading', { level: 1, name: /^Lowri Kestrel/ }).waitFor();
+    await expect.poll(() => page.evaluate<string>('document.activeElement?.id ?? ""')).toBe('main');
     expect(stage.faults).toEqual([]);
   });
 });
@@ -158,8 +178,7 @@ describe('the planner and its slots', () => {
   it('offers times that fit on the phone, and books one with a press', async () => {
     await goByKeys(hands, 'h', 'On the phone');
     await hands.type('kestr');
-    await page.getByRole('link', { name: 'Lowri Kestrel' }).waitFor();
-    await hands.pressButton('Lowri Kestrel');
+    await hands.press('Enter');
     await page.getByRole('heading', { name: 'What do they want?' }).waitFor();
     await hands.pressButton('Follow-up');
     await page.getByRole('list', { name: 'Times that fit, best first' }).waitFor();
@@ -190,8 +209,27 @@ describe('the planner and its slots', () => {
 
 async function pickUp(name: RegExp): Promise<void> {
   await page.getByRole('button', { name }).waitFor();
-  await hands.pressButton(name);
+  await hands.press('w');
+  const rows = await page.locator('.lo-board-waiting button').count();
+  for (let row = 0; row < rows && !name.test(await focusedText()); row += 1) await hands.press('ArrowDown');
+  await hands.press('Enter');
   await page.locator('.lo-board-ghost:focus').waitFor();
+}
+
+function focusedText(): Promise<string> {
+  return page.evaluate<string>('document.activeElement?.textContent ?? ""');
+}
+
+async function dragBy(name: RegExp, right: number): Promise<void> {
+  const box = await page.getByRole('button', { name }).boundingBox();
+  if (box === null) throw new Error('the visit is not in sight');
+  await page.mouse.move(box.x + 8, box.y + 12);
+  await page.mouse.down();
+  await page.mouse.move(box.x + 20, box.y + 14);
+  await page.mouse.move(box.x + 8 + right, box.y + 14);
+  await page.locator('.lo-board-ghost').waitFor();
+  await page.waitForTimeout(100);
+  await page.mouse.up();
 }
 
 async function press(...keys: readonly string[]): Promise<void> {

@@ -1,0 +1,32 @@
+import { describe, expect, it } from 'vitest';
+import { type HeldLicence, licencePlacesElsewhere } from '../../../domain/schedule/gasLicence.ts';
+
+const ON = '2026-03-02';
+const WORK = { on: ON, fuel: null, ratedInputKw: 25, region: 'Ontario' } as const;
+
+describe('licencePlacesElsewhere', () => {
+  it('should name the place of a licence that is not the site’s', () => {
+    expect(licencePlacesElsewhere([licence('Nova Scotia')], WORK)).toEqual(['Nova Scotia']);
+  });
+
+  it('should be silent where one licence names the place, however it is written', () => {
+    expect(licencePlacesElsewhere([licence('Nova Scotia'), licence(' ONTARIO ')], WORK)).toEqual([]);
+    expect(licencePlacesElsewhere([licence('Quebec')], { ...WORK, region: 'Québec' })).toEqual([]);
+  });
+
+  it('should not guess where either place is not known', () => {
+    expect(licencePlacesElsewhere([licence('Nova Scotia')], { ...WORK, region: null })).toEqual([]);
+    expect(licencePlacesElsewhere([licence('Nova Scotia')], { ...WORK, region: ' ' })).toEqual([]);
+    expect(licencePlacesElsewhere([licence(null)], WORK)).toEqual([]);
+  });
+
+  it('should look only at licences that cover the work on that day', () => {
+    const old = { ...licence('Ontario'), validTo: '2026-01-01' };
+    expect(licencePlacesElsewhere([old, licence('Nova Scotia')], WORK)).toEqual(['Nova Scotia']);
+    expect(licencePlacesElsewhere([old], WORK)).toEqual([]);
+  });
+});
+
+function licence(place: string | null): HeldLicence {
+  return { fuel: null, maxKw: null, validFrom: '2025-01-01', validTo: '2027-01-01', place };
+}
