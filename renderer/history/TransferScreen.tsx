@@ -1,6 +1,7 @@
 /** A house changed hands: its technical history stays with it, the people change. */
 import { NativeSelect, Stack } from '@mantine/core';
 import { useState } from 'react';
+import { RunningAgreements } from '../agreements/RunningAgreements.tsx';
 import { PartyFieldset } from '../customers/PartyFieldset.tsx';
 import { emptyParty, type PartyForm, partyFromForm } from '../customers/partyForm.ts';
 import { DayField } from '../form/DayField.tsx';
@@ -30,7 +31,7 @@ export function TransferScreen({ siteId }: { readonly siteId: string }) {
       }
     >
       <Answer of={site}>
-        {({ customerName }) => (
+        {({ customerName, appliances }) => (
           <Panel title="Who has it now">
             <Stack gap="md">
               <p style={{ margin: 0 }}>
@@ -38,6 +39,9 @@ export function TransferScreen({ siteId }: { readonly siteId: string }) {
                 owner by name; phone, e-mail and address are not shown with the house any more. Tell the maker too: some
                 terms pass to a new owner only within a time of their own.
               </p>
+              {appliances.map(({ applianceId, serial }) => (
+                <RunningAgreements key={applianceId} applianceId={applianceId} serial={serial} />
+              ))}
               <TransferForm siteId={siteId} />
             </Stack>
           </Panel>
