@@ -49,7 +49,7 @@ export function Run({
 }) {
   const now = useNow(1000);
   const [newest, showView] = useNewestView(asked);
-  const view = useTakenUp(newest, now);
+  const view = useTakenUp(newest, past, now);
   const { visitId, runId } = view;
   const core = useCore();
   const queries = useQueryClient();

@@ -4,15 +4,25 @@
  */
 import { useMemo } from 'react';
 import { mustBeTakenUp } from '../../../domain/procedure/mustBeTakenUp.ts';
+import type { PastRun } from '../../../domain/trend/pastRun.ts';
 import type { RunView } from '../../../electron/contract/visits.ts';
+import { analyseRun, judgeView } from '../analyseRun.ts';
 
-export function useTakenUp(view: RunView, now: string): RunView {
+export function useTakenUp(view: RunView, past: readonly PastRun[], now: string): RunView {
   // Once a minute is often enough for hours.
-  const minute = now.slice(0, 16);
-  return useMemo(() => {
-    const { record, sheet, reopenedAt, sealedSha256, visit } = view;
-    if (sealedSha256 !== null || visit.outcome !== null) return view;
-    const at = `${minute}:00.000Z`;
-    return mustBeTakenUp({ record, sheet, reopenedAt, now: at }) ? { ...view, reopenedAt: at } : view;
-  }, [view, minute]);
+  const at = `${now.slice(0, 16)}:00.000Z`;
+  return useMemo(() => takenUpAt(view, past, at), [view, past, at]);
+}
+
+export function takenUpAt(view: RunView, past: readonly PastRun[], at: string): RunView {
+  const { record, sheet, reopenedAt, sealedSha256, visit } = view;
+  if (sealedSha256 !== null || visit.outcome !== null) return view;
+  if (!mustBeTakenUp({ record, sheet, reopenedAt, now: at }) || isComplete(view, past, at)) return view;
+  return { ...view, reopenedAt: at };
+}
+
+/** Done on the day, and only the end was not pressed: there is nothing to go on with. */
+function isComplete(view: RunView, past: readonly PastRun[], now: string): boolean {
+  const { progress } = analyseRun(view, judgeView(view, past), { now, firingReleasedAt: null });
+  return progress.gates.leaving.length === 0;
 }
