@@ -8,6 +8,7 @@ import { type Plan, placementsOf } from './plan.ts';
 import { isFixed, type PlanningProblem } from './planningProblem.ts';
 import { compileProblem } from './solver/compileProblem.ts';
 import { firstState } from './solver/firstState.ts';
+import { keepOrder } from './solver/keepOrder.ts';
 import { keepPromises } from './solver/keepPromises.ts';
 import { loadPlan } from './solver/loadPlan.ts';
 import { readPlan } from './solver/readPlan.ts';
@@ -35,8 +36,10 @@ export function repairPlan(
   const compiled = compileProblem(problem, { current: placements, movable });
   const start = firstState(compiled.model, loaded.state, control.seed);
   const found = improve(compiled, start, { ...control, heat: NEARBY_HEAT });
+  const ordered = loadPlan(whole, found.plan).state;
+  keepOrder(whole, ordered);
   // The search is not thorough; a promise that one simple move would keep is looked for to the end.
-  const state = keepPromises(whole, loadPlan(whole, found.plan).state);
+  const state = keepPromises(whole, ordered);
   return { plan: readPlan(whole, state), rounds: found.rounds };
 }
 

@@ -14,23 +14,15 @@ export function readPlan(compiled: CompiledProblem, state: RouteState): Plan {
   return { routes, unplanned, score: scoreOf(compiled, state, routes) };
 }
 
-export function readRoutes(
-  { model, problem, routes, preferred }: CompiledProblem,
-  state: RouteState,
-): readonly Route[] {
+export function readRoutes(compiled: CompiledProblem, state: RouteState): readonly Route[] {
+  const { model, problem, routes } = compiled;
   return routes.flatMap(({ technicianId, date }, route) => {
     const order: number[] = [];
     const end = model.visitCount + model.routeCount + route;
     for (let node = state.next[model.visitCount + route] as number; node !== end; node = state.next[node] as number)
       order.push(node);
     if (order.length === 0) return [];
-    const kept = order.map((node) => {
-      const at = preferred.get(problem.visits[node]?.visitId ?? '');
-      return at?.technicianId === technicianId && at.date === date ? at.startMin : null;
-    });
-    const starts = kept.some((start) => start !== null)
-      ? keptStarts(model, state, route, order, kept)
-      : startsOf(model, state, route, order);
+    const starts = startsAt(compiled, state, route, order);
     const stops: Stop[] = [];
     let left: number | null = null;
     let place = model.routeHome[route] as number;
@@ -46,6 +38,26 @@ export function readRoutes(
     });
     return [{ technicianId, date, stops }];
   });
+}
+
+/** The start a visit has now, if it stays with its technician on its day; else null. */
+export function keptOf({ problem, routes, preferred }: CompiledProblem, route: number, node: number): number | null {
+  const at = preferred.get(problem.visits[node]?.visitId ?? '');
+  const key = routes[route];
+  return at !== undefined && at.technicianId === key?.technicianId && at.date === key.date ? at.startMin : null;
+}
+
+/** When each visit of a route begins, the route being as refreshed. */
+export function startsAt(
+  compiled: CompiledProblem,
+  state: RouteState,
+  route: number,
+  order: readonly number[],
+): readonly number[] {
+  const kept = order.map((node) => keptOf(compiled, route, node));
+  return kept.some((start) => start !== null)
+    ? keptStarts(compiled.model, state, route, order, kept)
+    : startsOf(compiled.model, state, route, order);
 }
 
 /** Each visit at the start it has now where that is still possible, otherwise as early as it can be. */
