@@ -103,7 +103,9 @@ const DayLane = memo(function DayLane({
           }}
         />
       ))}
-      {day.away === null ? null : <span className="lo-board-away">away: {day.away}</span>}
+      {day.away === null || (scale.isCompact && day.blocks.length > 0) ? null : (
+        <span className="lo-board-away">away: {day.away}</span>
+      )}
       {day.legs.map((leg) =>
         leg.minutes === null || leg.minutes === 0 ? null : (
           <div

@@ -185,7 +185,7 @@ function Board({
             <Button variant="default" disabled={acts.undoLabel === null} onClick={() => void acts.undo()}>
               Undo
             </Button>
-            <OutputsBar rows={rows} days={days} />
+            <OutputsBar rows={rows} days={days} today={today} />
           </Group>
         </Group>
         <ErrorText error={acts.error} />

@@ -44,7 +44,12 @@ function Ghost({
   const isByKeys = carried.by === 'keys';
   // Towards the end it grows to the left: what it says must not lie beyond the edge.
   const isAtEnd = left + WIDEST_PX > NAME_WIDTH + scale.days.length * scale.dayWidth;
-  const place = isAtEnd ? `translate(${left + width}px, ${top}px) translateX(-100%)` : `translate(${left}px, ${top}px)`;
+  // In a week seen at once the words are wider than the place itself: they go beside its row, and the place is marked.
+  const isLast = rowIndex === rows.length - 1 && rows.length > 1;
+  const besideRow = !scale.isCompact ? '' : isLast ? ' translateY(-100%)' : ` translateY(${ROW_HEIGHT}px)`;
+  const place = isAtEnd
+    ? `translate(${left + width}px, ${top}px) translateX(-100%)${besideRow}`
+    : `translate(${left}px, ${top}px)${besideRow}`;
 
   useEffect(() => {
     if (!isByKeys) return;

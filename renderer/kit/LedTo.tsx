@@ -4,7 +4,7 @@ import { type ReactNode, useEffect, useRef } from 'react';
 export function LedTo({ children }: { readonly children: ReactNode }) {
   const element = useRef<HTMLDivElement>(null);
   useEffect(() => {
-    element.current?.querySelector<HTMLElement>('a[href], button:not([disabled])')?.focus();
+    element.current?.querySelector<HTMLElement>('a[href], button:not([disabled]), input')?.focus();
   }, []);
   return <div ref={element}>{children}</div>;
 }

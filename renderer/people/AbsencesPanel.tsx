@@ -10,6 +10,7 @@ import { useDraftForm } from '../form/useDraftForm.ts';
 import { DateText } from '../kit/DateText.tsx';
 import { EmptyState } from '../kit/EmptyState.tsx';
 import { ErrorText } from '../kit/ErrorText.tsx';
+import { LedTo } from '../kit/LedTo.tsx';
 import { Panel } from '../kit/Panel.tsx';
 import { PlainTable } from '../kit/PlainTable.tsx';
 import { useAct } from '../operations/useAct.ts';
@@ -25,21 +26,29 @@ export function AbsencesPanel({
   readonly mayEdit: boolean;
 }) {
   const [isAdding, setIsAdding] = useState(false);
+  const [wasAdding, setWasAdding] = useState(false);
+  const leave = () => {
+    setIsAdding(false);
+    setWasAdding(true);
+  };
+  const add = (
+    <Button variant="default" onClick={() => setIsAdding(true)}>
+      {staffId === null ? 'Add closed days' : 'Add days off'}
+    </Button>
+  );
   const withdraw = useAct('absences.withdraw');
   const own = absences.filter((row) => row.staffId === staffId || row.staffId === null);
   return (
     <Panel
       title={staffId === null ? 'Closed days' : 'Away'}
-      action={
-        mayEdit && !isAdding ? (
-          <Button variant="default" onClick={() => setIsAdding(true)}>
-            {staffId === null ? 'Add closed days' : 'Add days off'}
-          </Button>
-        ) : undefined
-      }
+      action={mayEdit && !isAdding ? wasAdding ? <LedTo>{add}</LedTo> : add : undefined}
     >
       <Stack>
-        {isAdding ? <AbsenceForm staffId={staffId} onDone={() => setIsAdding(false)} /> : null}
+        {isAdding ? (
+          <LedTo>
+            <AbsenceForm staffId={staffId} onDone={leave} />
+          </LedTo>
+        ) : null}
         <ErrorText error={withdraw.error} />
         {own.length === 0 ? (
           <EmptyState title="Nothing ahead">
@@ -106,7 +115,7 @@ function AbsenceForm({ staffId, onDone }: { readonly staffId: string | null; rea
     <DraftFormFrame form={form} submitLabel="Add" failure={<ErrorText error={form.error} />} onLeave={onDone}>
       <div className="lo-fields">
         <TextField form={form} name="reason" label="Why" placeholder="holiday" isNeeded />
-        <DayField form={form} name="fromOn" label="From" isNeeded />
+        <DayField form={form} name="fromOn" label="From" description="Or: today, tomorrow." isNeeded />
         <DayField form={form} name="toOn" label="Last day" description="Empty: one day." />
         <TextField form={form} name="hours" label="Hours" description="Empty: all day." placeholder="13:00–17:00" />
       </div>

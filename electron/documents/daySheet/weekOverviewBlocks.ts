@@ -34,10 +34,10 @@ export function weekOverviewBlocks(week: WeekOverview): readonly Block[] {
             kind: 'table',
             columns: [
               { header: 'Time', width: 66 },
-              { header: 'Who', share: 2 },
-              { header: 'Customer', share: 3 },
-              { header: 'Where', share: 3 },
-              { header: 'What', share: 3 },
+              { header: 'Who', share: 1.9 },
+              { header: 'Customer', share: 2.6 },
+              { header: 'Where', share: 3.2 },
+              { header: 'What', share: 3.9 },
               { header: 'State', width: 58 },
             ],
             rows: visits.map((visit) => [
