@@ -8,15 +8,15 @@ import { SURENESSES } from '../../domain/service/serviceRule.ts';
 import { CHANNELS, LANGUAGES } from '../../domain/vocabulary/people.ts';
 import { FIRST_YEAR_KINDS } from '../../domain/vocabulary/work.ts';
 import { page } from './customers.ts';
-import { day, id, nothing, operation, optionalLine, words } from './operation.ts';
+import { day, domainValue, id, nothing, operation, optionalLine, words } from './operation.ts';
 
 /** `2026-10` */
 const month = z.string().regex(/^\d{4}-(0[1-9]|1[0-2])$/, 'year and month: 2026-10');
 const cursor = z.string().max(120).nullable().default(null);
-const derivation = z.custom<Derivation>(isObject);
+const derivation = domainValue<Derivation>();
 
 /** Who asks for a service, the one that binds first, with how each day came about. */
-const demands = z.array(z.custom<ExplainedDemand>(isObject));
+const demands = z.array(domainValue<ExplainedDemand>());
 /** null: no date to count from is on file. */
 export const nextService = z.strictObject({ dueOn: day, latestOn: day, demands }).nullable();
 
@@ -213,7 +213,7 @@ export const dueOperations = {
     access: 'signed-in',
     input: z.strictObject({ applianceId: id }),
     output: z.strictObject({
-      cover: z.custom<ApplianceCover>(isObject),
+      cover: domainValue<ApplianceCover>(),
       today: day,
       sheet: z.strictObject({ title: z.string(), revision: z.string() }).nullable(),
     }),
@@ -231,7 +231,3 @@ export const dueOperations = {
     output: z.strictObject({ next: id.nullable(), done: z.number().int(), total: z.number().int() }),
   }),
 } as const;
-
-function isObject(value: unknown): boolean {
-  return typeof value === 'object' && value !== null;
-}

@@ -9,6 +9,8 @@ import { dueOperations } from './dues.ts';
 import { handoverOperations } from './handovers.ts';
 import { historyOperations } from './history.ts';
 import { importOperations } from './imports.ts';
+import { jobOperations } from './jobs.ts';
+import { makeSafeOperations } from './makeSafes.ts';
 import { messageOperations } from './messages.ts';
 import type { ErrorOf, Reply } from './operation.ts';
 import { outputOperations } from './outputs.ts';
@@ -22,6 +24,7 @@ import { readinessOperations } from './readiness.ts';
 import { recallOperations } from './recalls.ts';
 import { recordOperations } from './records.ts';
 import { registrationOperations } from './registrations.ts';
+import { runOperations } from './runs.ts';
 import { serviceOperations } from './service.ts';
 import { sheetDraftOperations } from './sheetDrafts.ts';
 import { sheetOperations } from './sheets.ts';
@@ -35,7 +38,10 @@ export const contract = {
   ...customerOperations,
   ...sheetOperations,
   ...sheetDraftOperations,
+  ...jobOperations,
   ...visitOperations,
+  ...runOperations,
+  ...makeSafeOperations,
   ...planningOperations,
   ...workforceOperations,
   ...travelOperations,

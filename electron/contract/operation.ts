@@ -63,3 +63,8 @@ export const nothing = z.strictObject({});
 export const line = z.string().trim().min(1).max(300);
 export const optionalLine = z.string().trim().max(300).nullable();
 export const words = z.string().trim().max(4000).nullable();
+
+/** A value of the domain's own, in or out as it is: no client makes one up. */
+export function domainValue<T>() {
+  return z.custom<T>((value) => typeof value === 'object' && value !== null);
+}

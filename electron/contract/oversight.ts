@@ -1,7 +1,7 @@
 /** Records that the owner had better look at: asked of the record each time, kept nowhere, shown to nobody else. */
 import { z } from 'zod';
 import type { OddRecord } from '../../domain/judgement/audit/oddRecords.ts';
-import { day, id, instant, operation } from './operation.ts';
+import { day, domainValue, id, instant, operation } from './operation.ts';
 
 const auditedVisit = z.strictObject({
   runId: id,
@@ -19,14 +19,10 @@ export const oversightOperations = {
     access: ['owner'],
     input: z.strictObject({ from: day, to: day }),
     output: z.strictObject({
-      odd: z.array(z.custom<OddRecord & { readonly name: string | null }>(isObject)),
+      odd: z.array(domainValue<OddRecord & { readonly name: string | null }>()),
       visits: z.array(auditedVisit),
       /** Begun earlier in the same days, and not looked at: shorter days show them. */
       leftOut: z.number().int(),
     }),
   }),
 };
-
-function isObject(value: unknown): boolean {
-  return typeof value === 'object' && value !== null;
-}

@@ -3,7 +3,7 @@ import { z } from 'zod';
 import type { SheetLimit } from '../../domain/procedure/modelSheet.ts';
 import type { PastRun } from '../../domain/trend/pastRun.ts';
 import { nextService } from './dues.ts';
-import { day, id, operation } from './operation.ts';
+import { day, domainValue, id, operation } from './operation.ts';
 
 export const serviceOperations = {
   /** What every visit read, oldest first, with the limits of the sheet as it is now. */
@@ -11,9 +11,9 @@ export const serviceOperations = {
     access: 'signed-in',
     input: z.strictObject({ applianceId: id }),
     output: z.strictObject({
-      runs: z.array(z.custom<PastRun>(isObject)),
+      runs: z.array(domainValue<PastRun>()),
       firingPoints: z.array(z.strictObject({ key: z.string(), label: z.string() })),
-      limits: z.array(z.custom<SheetLimit>(isObject)),
+      limits: z.array(domainValue<SheetLimit>()),
       sheetTitle: z.string().nullable(),
     }),
   }),
@@ -30,7 +30,3 @@ export const serviceOperations = {
     }),
   }),
 } as const;
-
-function isObject(value: unknown): boolean {
-  return typeof value === 'object' && value !== null;
-}

@@ -10,7 +10,7 @@ import type { ItemAddress, ItemProgress, RunProgress } from '../../domain/proced
 import { stepListOf, stepsOfList } from '../../domain/procedure/stepListOf.ts';
 import { entryUnits } from '../../domain/quantity/entryUnits.ts';
 import type { InputOf, OperationName, OutputOf } from '../contract/index.ts';
-import type { RunView } from '../contract/visits.ts';
+import type { RunView } from '../contract/runs.ts';
 import type { RecordedRun } from './recordedRun.ts';
 import { SECONDS_PER_ENTRY, SECONDS_PER_TUNING_STAGE } from './siteTimes.ts';
 

@@ -1,7 +1,7 @@
 /** A photo the paper says was taken: chosen from the camera's files, put in place as in the run. */
 import { Button, Group } from '@mantine/core';
 import { useRef, useState } from 'react';
-import type { RunView } from '../../electron/contract/visits.ts';
+import type { RunView } from '../../electron/contract/runs.ts';
 import { errorWords } from '../kit/errorWords.ts';
 import { useCore } from '../operations/CoreAccess.tsx';
 import { useAct } from '../operations/useAct.ts';

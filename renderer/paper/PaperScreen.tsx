@@ -1,7 +1,7 @@
 /** When the laptop could not go on: printing what is left, and typing in what was written, step by step in the sheet's order. */
 import { Button, Group, NativeSelect } from '@mantine/core';
 import { useEffect, useRef, useState } from 'react';
-import type { RunView } from '../../electron/contract/visits.ts';
+import type { RunView } from '../../electron/contract/runs.ts';
 import { DayInput } from '../form/DayField.tsx';
 import { readDay } from '../form/FormReader.ts';
 import { Answer } from '../kit/Answer.tsx';

@@ -6,7 +6,7 @@ import { preferredUnit, type UnitSystem } from '../../domain/quantity/preferredU
 import { type QuantityKey, quantitySpec } from '../../domain/quantity/quantities.ts';
 import { assertNever } from '../../domain/result.ts';
 import type { InputOf } from '../../electron/contract/index.ts';
-import type { RunView } from '../../electron/contract/visits.ts';
+import type { RunView } from '../../electron/contract/runs.ts';
 
 export type Written = InputOf<'paper.transcribe'>['written'];
 

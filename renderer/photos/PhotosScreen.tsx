@@ -3,7 +3,7 @@ import { Button, Group, NativeSelect, Stack } from '@mantine/core';
 import { useEffect, useRef, useState } from 'react';
 import { stepListOf, stepsOfList } from '../../domain/procedure/stepListOf.ts';
 import type { OutputOf } from '../../electron/contract/index.ts';
-import type { RunView } from '../../electron/contract/visits.ts';
+import type { RunView } from '../../electron/contract/runs.ts';
 import { Answer } from '../kit/Answer.tsx';
 import { instantWords } from '../kit/dayWords.ts';
 import { errorWords } from '../kit/errorWords.ts';

@@ -6,7 +6,7 @@ import type { SheetStep } from '../../domain/procedure/modelSheet.ts';
 import type { ItemAddress } from '../../domain/procedure/progressTypes.ts';
 import type { PastRun } from '../../domain/trend/pastRun.ts';
 import type { InputOf, ReplyOf } from '../../electron/contract/index.ts';
-import type { RunView } from '../../electron/contract/visits.ts';
+import type { RunView } from '../../electron/contract/runs.ts';
 import { useAppStatus, useSignedIn, useUnitSystem } from '../operations/AppStatus.tsx';
 import { useCore } from '../operations/CoreAccess.tsx';
 import { hashFor } from '../route.ts';

@@ -6,7 +6,7 @@ import { runProgress } from '../../domain/procedure/progress.ts';
 import type { RunProgress } from '../../domain/procedure/progressTypes.ts';
 import { stepListOf, stepsOfList } from '../../domain/procedure/stepListOf.ts';
 import type { PastRun } from '../../domain/trend/pastRun.ts';
-import type { RunView } from '../../electron/contract/visits.ts';
+import type { RunView } from '../../electron/contract/runs.ts';
 
 export type RunAnalysis = {
   readonly steps: readonly SheetStep[];

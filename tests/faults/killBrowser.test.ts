@@ -6,7 +6,7 @@ import { type Browser, chromium } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { askedItems } from '../../domain/procedure/progress/askedItems.ts';
 import { recordByItem } from '../../domain/procedure/progress/recordByItem.ts';
-import type { RunView } from '../../electron/contract/visits.ts';
+import type { RunView } from '../../electron/contract/runs.ts';
 import { buildApp } from '../../scripts/buildApp.ts';
 import { isBuildNeeded } from '../../scripts/buildCheck.ts';
 import { chromiumLaunch, launchChromium } from '../support/chromium.ts';

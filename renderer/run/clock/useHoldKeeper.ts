@@ -1,7 +1,7 @@
 /** Ends a hold when its time is over, wherever in the run the technician is by then, and lets it be heard. */
 import { useEffect, useRef } from 'react';
 import { stepListOf, stepsOfList } from '../../../domain/procedure/stepListOf.ts';
-import type { RunView } from '../../../electron/contract/visits.ts';
+import type { RunView } from '../../../electron/contract/runs.ts';
 import type { Write } from '../state/RunContext.ts';
 import { soundEnd } from './soundEnd.ts';
 import { useNow } from './useNow.ts';

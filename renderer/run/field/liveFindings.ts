@@ -5,7 +5,7 @@ import { heaviestVerdict, verdictRank } from '../../../domain/judgement/verdictR
 import type { RecordedReading } from '../../../domain/procedure/runRecord.ts';
 import type { TypedValue } from '../../../domain/quantity/parseTyped.ts';
 import type { PastRun } from '../../../domain/trend/pastRun.ts';
-import type { RunView } from '../../../electron/contract/visits.ts';
+import type { RunView } from '../../../electron/contract/runs.ts';
 
 /** Not yet stored: it has no id of its own. */
 export const TYPED_READING_ID = 'as-typed';

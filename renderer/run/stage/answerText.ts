@@ -7,7 +7,7 @@ import { formatQuantity } from '../../../domain/quantity/formatQuantity.ts';
 import type { UnitSystem } from '../../../domain/quantity/preferredUnit.ts';
 import { quantitySpec } from '../../../domain/quantity/quantities.ts';
 import { assertNever } from '../../../domain/result.ts';
-import type { RunView } from '../../../electron/contract/visits.ts';
+import type { RunView } from '../../../electron/contract/runs.ts';
 import { timeOfDay } from '../clock/timeOfDay.ts';
 import { dayInWords } from '../note/parseDay.ts';
 

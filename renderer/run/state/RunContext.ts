@@ -5,7 +5,7 @@ import type { UnitSystem } from '../../../domain/quantity/preferredUnit.ts';
 import type { PastRun } from '../../../domain/trend/pastRun.ts';
 import type { Person } from '../../../electron/contract/app.ts';
 import type { InputOf, OperationName, ReplyOf } from '../../../electron/contract/index.ts';
-import type { RunView } from '../../../electron/contract/visits.ts';
+import type { RunView } from '../../../electron/contract/runs.ts';
 import type { RunAnalysis } from '../analyseRun.ts';
 import type { Instruments } from '../instruments/useInstruments.ts';
 import type { WordSource } from '../words/reasonWords.ts';

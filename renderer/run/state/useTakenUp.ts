@@ -5,7 +5,7 @@
 import { useMemo } from 'react';
 import { mustBeTakenUp } from '../../../domain/procedure/mustBeTakenUp.ts';
 import type { PastRun } from '../../../domain/trend/pastRun.ts';
-import type { RunView } from '../../../electron/contract/visits.ts';
+import type { RunView } from '../../../electron/contract/runs.ts';
 import { analyseRun, judgeView } from '../analyseRun.ts';
 
 export function useTakenUp(view: RunView, past: readonly PastRun[], now: string): RunView {

@@ -2,7 +2,7 @@
 import type { Finding } from '../../../domain/judgement/finding.ts';
 import { BURNER_OFF, EVERYBODY_OUT } from '../../../domain/judgement/makeSafe.ts';
 import type { ItemAddress } from '../../../domain/procedure/progressTypes.ts';
-import type { RunView } from '../../../electron/contract/visits.ts';
+import type { RunView } from '../../../electron/contract/runs.ts';
 import type { RunAnalysis } from '../analyseRun.ts';
 import { newestAnswer, readingText } from '../stage/answerText.ts';
 import { basisWords, subjectWords } from '../words/findingWords.ts';

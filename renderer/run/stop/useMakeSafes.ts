@@ -1,7 +1,7 @@
 /** The make-safes of this appliance: opened with one key, shown while open. */
 import { useCallback, useState } from 'react';
 import type { OutputOf } from '../../../electron/contract/index.ts';
-import type { RunView } from '../../../electron/contract/visits.ts';
+import type { RunView } from '../../../electron/contract/runs.ts';
 import { useCore } from '../../operations/CoreAccess.tsx';
 import { useOperation } from '../../operations/useOperation.ts';
 import { saveErrorWords } from '../words/saveErrorWords.ts';

@@ -1,7 +1,7 @@
 /** An empty run of a sheet, for looking at its steps: nobody's boiler, nothing recorded, nothing kept. */
 import { EMITTERS, type FuelKey, type ModelSheet } from '../../../domain/procedure/modelSheet.ts';
 import type { StepList } from '../../../domain/procedure/progressTypes.ts';
-import type { RunView } from '../../../electron/contract/visits.ts';
+import type { RunView } from '../../../electron/contract/runs.ts';
 
 export function previewRun(sheet: ModelSheet, list: StepList, fuel: FuelKey, now: string): RunView {
   const nobody = '00000000-0000-7000-8000-000000000000';

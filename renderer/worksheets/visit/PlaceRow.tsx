@@ -1,7 +1,7 @@
 /** One number and the place in the run that asks for it. What is kept there is replaced only after a second press. */
 import { Button } from '@mantine/core';
 import { useState } from 'react';
-import type { RunView } from '../../../electron/contract/visits.ts';
+import type { RunView } from '../../../electron/contract/runs.ts';
 import { useSignedIn } from '../../operations/AppStatus.tsx';
 import { useAct } from '../../operations/useAct.ts';
 import { instrumentChoices, mustNameInstrument } from '../../run/instruments/instrumentChoices.ts';

@@ -1,7 +1,7 @@
 /** Between a worksheet and a visit under way: its readings taken over, and what was typed here put where the run asks for it. */
 import { Button, Group, NativeSelect } from '@mantine/core';
 import { useEffect, useMemo, useRef, useState } from 'react';
-import type { RunView } from '../../../electron/contract/visits.ts';
+import type { RunView } from '../../../electron/contract/runs.ts';
 import { Panel } from '../../kit/Panel.tsx';
 import { useAppStatus, useUnitSystem } from '../../operations/AppStatus.tsx';
 import { useOperation } from '../../operations/useOperation.ts';

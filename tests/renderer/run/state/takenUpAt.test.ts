@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import type { RunView } from '../../../../electron/contract/visits.ts';
+import type { RunView } from '../../../../electron/contract/runs.ts';
 import { takenUpAt } from '../../../../renderer/run/state/useTakenUp.ts';
 import { DAY_START, emptyRecord, withAnswer } from '../../../support/runRecordBuilder.ts';
 import { anItem, aStep, tinySheet } from '../../../support/tinySheet.ts';
