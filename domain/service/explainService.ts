@@ -10,6 +10,8 @@ export type ExplainedDemand = {
   readonly sureness: Sureness;
   /** Of the agreement, where it has one. */
   readonly agreementNumber: string | null;
+  /** false: shown, but an agreement stands instead of it. */
+  readonly isOwed: boolean;
 };
 
 export type ExplainedService = Pick<NextService, 'dueOn' | 'latestOn'> & {
@@ -20,11 +22,12 @@ export function explainService({ dueOn, latestOn, demands }: NextService): Expla
   return {
     dueOn,
     latestOn,
-    demands: demands.map(({ period, anchor, sureness, agreement }) => ({
+    demands: demands.map(({ period, anchor, sureness, agreement, isOwed }) => ({
       due: dueDerivation(period, anchor),
       latest: latestDerivation(period, anchor),
       sureness,
       agreementNumber: agreement?.number ?? null,
+      isOwed,
     })),
   };
 }

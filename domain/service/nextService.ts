@@ -5,7 +5,8 @@
  * Rule     An agreement is counted from its start, every interval anew from there, without grace; what falls due after its
  *          end is not owed. What fell due before stays until it is done, or until the end is set before it.
  *          The earliest latest day binds: an agreement never lengthens what the maker's terms demand. The general rule is
- *          nobody's demand and steps back behind an agreement.
+ *          nobody's demand and steps back behind an agreement from the day that begins; what fell due by it before that
+ *          day is still owed.
  *          Common practice, no source; counting of months: period.ts.
  */
 import type { KnownDate } from '../coverage/dateOrder.ts';
@@ -21,6 +22,8 @@ export type ServiceDemand = {
   readonly sureness: Sureness;
   /** null: the maker's terms or the general rule. */
   readonly agreement: ServiceAgreement | null;
+  /** false: shown, but an agreement stands instead of it. */
+  readonly isOwed: boolean;
 };
 
 export type ServiceFacts = {
@@ -48,7 +51,12 @@ export function nextService(facts: ServiceFacts): NextService | null {
   const agreed = facts.agreements.flatMap((agreement) => agreedDemand(agreement, facts.servicesOn));
   if (agreed.length === 0) return own === null ? null : bound([own], []);
   if (own === null) return bound(agreed, []);
-  return own.rule.source === 'general-rule' ? bound(agreed, [own]) : bound([own, ...agreed], []);
+  return isReplaced(own, agreed) ? bound(agreed, [{ ...own, isOwed: false }]) : bound([own, ...agreed], []);
+}
+
+/** The general rule, where an agreement had begun by the day it is due. */
+function isReplaced(own: ServiceDemand, agreed: readonly ServiceDemand[]): boolean {
+  return own.rule.source === 'general-rule' && agreed.some(({ anchor }) => anchor.on <= own.period.dueOn);
 }
 
 /** `aside`: shown, but nobody's demand. */
@@ -74,7 +82,14 @@ function ownDemand({ serviceRule, dates, servicesOn }: ServiceFacts): ServiceDem
   const anchor = serviceAnchorOf(serviceRule, dates, servicesOn);
   if (anchor === null) return null;
   const { next } = serviceSchedule(serviceRule, anchor, servicesOn);
-  return { rule: serviceRule, anchor, period: next, sureness: surenessOf(serviceRule, anchor), agreement: null };
+  return {
+    rule: serviceRule,
+    anchor,
+    period: next,
+    sureness: surenessOf(serviceRule, anchor),
+    agreement: null,
+    isOwed: true,
+  };
 }
 
 function agreedDemand(agreement: ServiceAgreement, servicesOn: readonly string[]): readonly ServiceDemand[] {
@@ -94,7 +109,7 @@ function agreedDemand(agreement: ServiceAgreement, servicesOn: readonly string[]
   };
   const { next } = serviceSchedule(rule, anchor, servicesOn);
   if (agreement.toOn !== null && next.dueOn > agreement.toOn) return [];
-  return [{ rule, anchor, period: next, sureness: 'agreement', agreement }];
+  return [{ rule, anchor, period: next, sureness: 'agreement', agreement, isOwed: true }];
 }
 
 function byLatestDay({ period: a }: ServiceDemand, { period: b }: ServiceDemand): number {

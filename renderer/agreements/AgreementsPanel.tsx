@@ -48,8 +48,9 @@ export function AgreementsPanel({ applianceId }: { readonly applianceId: string 
             )}
             {agreements.length === 0 ? (
               <EmptyState title="No agreement">
-                An interval the customer agreed on with the firm. The earlier day counts: an agreement can bring a
-                service forward, never past the latest day of the maker’s terms.
+                An interval the customer agreed on with the firm. Beside the maker’s terms the earlier day counts: an
+                agreement can bring a service forward. It never puts off what the maker’s terms ask for. Without maker’s
+                terms it stands alone from its start, also when that is later than once a year.
               </EmptyState>
             ) : (
               <AgreementTable agreements={agreements} onEnd={mayWrite ? setEnding : null} />

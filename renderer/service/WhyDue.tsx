@@ -11,9 +11,9 @@ export function WhyDue({ demands }: { readonly demands: readonly ExplainedDemand
       {sentences(binding)} <span className="lo-faint">Due {sourceWords(binding)}.</span>
       {others.map((demand) => (
         <div key={`${demand.sureness} ${demand.latest.fromOn}`} className="lo-faint">
-          {demand.sureness === 'general-rule'
-            ? 'The agreement stands instead of the general rule, once a year'
-            : `Also ${sourceWords(demand)}`}
+          {demand.isOwed
+            ? `Also ${sourceWords(demand)}`
+            : 'The agreement stands instead of the general rule, once a year'}
           : {sentences(demand)}
         </div>
       ))}
