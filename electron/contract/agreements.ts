@@ -1,4 +1,4 @@
-/** Service agreements: an interval of the customer's own, written and ended. */
+/** Service agreements: an interval of the customer's own, written, put right and ended. */
 import { z } from 'zod';
 import { day, id, nothing, operation, optionalLine } from './operation.ts';
 
@@ -14,10 +14,12 @@ export const agreementFields = z.strictObject({
   /** The last day it is in force; null: until somebody ends it. */
   toOn: day.nullable(),
 });
-export type AgreementFields = z.output<typeof agreementFields>;
 
 const overlaps = z.strictObject({ fromOn: day, toOn: day.nullable() });
 const outOfOrder = z.strictObject({ earlier: z.string(), later: z.string() });
+/** Neither the customer nor anybody with a part in the site or the appliance. */
+const notThere = z.strictObject({ name: z.string() });
+const refusals = { 'days-out-of-order': outOfOrder, 'agreement-overlaps': overlaps, 'party-not-there': notThere };
 
 export const agreementOperations = {
   /** Newest first; and with whom one can be made: the customer and the people at the site and the appliance now. */
@@ -33,12 +35,19 @@ export const agreementOperations = {
     access: ['dispatcher', 'owner'],
     input: z.strictObject({ applianceId: id, agreement: agreementFields }),
     output: z.strictObject({ agreementId: id }),
-    errors: { 'days-out-of-order': outOfOrder, 'agreement-overlaps': overlaps },
+    errors: refusals,
   }),
-  /** Services due after the last day are not owed by it any more; an end set wrong is set again. */
+  /** What was written wrong is put right; the change log keeps what stood there. */
+  'agreements.update': operation({
+    access: ['dispatcher', 'owner'],
+    input: z.strictObject({ agreementId: id, agreement: agreementFields }),
+    output: nothing,
+    errors: refusals,
+  }),
+  /** Services due after the last day are not owed by it any more. null: it goes on after all. */
   'agreements.end': operation({
     access: ['dispatcher', 'owner'],
-    input: z.strictObject({ agreementId: id, toOn: day }),
+    input: z.strictObject({ agreementId: id, toOn: day.nullable() }),
     output: nothing,
     errors: { 'days-out-of-order': outOfOrder, 'agreement-overlaps': overlaps },
   }),

@@ -1,4 +1,4 @@
-/** Service agreements: written, listed, ended. Two of one appliance are never in force on the same day. */
+/** Service agreements: written, listed, put right, ended. Two of one appliance are never in force on the same day. */
 import { findAgreement, listAgreements, listPartiesThere } from '../../db/agreements.ts';
 import { findAppliance } from '../../db/appliances.ts';
 import { findParty } from '../../db/customers.ts';
@@ -6,7 +6,9 @@ import { serviceAgreements } from '../../db/schema/index.ts';
 import { agreementsOverlap } from '../../domain/service/serviceAgreement.ts';
 import { fail, type HandlerContext, type Handlers, notFound } from './handler.ts';
 
-export const agreementHandlers: Handlers<'agreements.list' | 'agreements.write' | 'agreements.end'> = {
+export const agreementHandlers: Handlers<
+  'agreements.list' | 'agreements.write' | 'agreements.update' | 'agreements.end'
+> = {
   'agreements.list': (input, context) => ({
     agreements: listAgreements(context.store, input.applianceId).map(({ agreement, partyName }) => {
       const { id: agreementId, applianceId: _applianceId, ...fields } = agreement;
@@ -18,11 +20,22 @@ export const agreementHandlers: Handlers<'agreements.list' | 'agreements.write' 
   'agreements.write': (input, context) => {
     const { applianceId, agreement } = input;
     if (findAppliance(context.db, applianceId) === undefined) return notFound('appliances', applianceId);
-    if (findParty(context.db, agreement.partyId) === undefined) return notFound('parties', agreement.partyId);
+    requireThere(context, applianceId, agreement.partyId);
     requireFree(context, applianceId, null, agreement);
     const agreementId = context.write((writer) => writer.insert(serviceAgreements, { applianceId, ...agreement }));
     context.services.changed(['appliances', 'service-due']);
     return { agreementId };
+  },
+
+  'agreements.update': (input, context) => {
+    const { agreementId, agreement } = input;
+    const before = findAgreement(context.store, agreementId) ?? notFound('service_agreements', agreementId);
+    // Who it was made with may have moved out since: only somebody new has to be there.
+    if (agreement.partyId !== before.partyId) requireThere(context, before.applianceId, agreement.partyId);
+    requireFree(context, before.applianceId, agreementId, agreement);
+    context.write((writer) => writer.update(serviceAgreements, agreementId, agreement));
+    context.services.changed(['appliances', 'service-due']);
+    return {};
   },
 
   'agreements.end': (input, context) => {
@@ -34,6 +47,12 @@ export const agreementHandlers: Handlers<'agreements.list' | 'agreements.write' 
     return {};
   },
 };
+
+function requireThere(context: HandlerContext, applianceId: string, partyId: string): void {
+  const party = findParty(context.db, partyId) ?? notFound('parties', partyId);
+  const isThere = listPartiesThere(context.store, applianceId).some((one) => one.partyId === partyId);
+  if (!isThere) fail('party-not-there', { name: party.name });
+}
 
 function requireFree(
   context: HandlerContext,

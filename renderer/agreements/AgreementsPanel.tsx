@@ -1,12 +1,9 @@
-/** The service agreements of one appliance: with whom, how often, from when until when; written and ended here. */
-import { Button, Stack } from '@mantine/core';
+/** The service agreements of one appliance: with whom, how often, from when until when; written, put right and ended here. */
+import { Button, Group, Stack } from '@mantine/core';
 import { useState } from 'react';
-import { LONGEST_INTERVAL_MONTHS } from '../../electron/contract/agreements.ts';
 import type { OutputOf } from '../../electron/contract/index.ts';
 import { DayField } from '../form/DayField.tsx';
 import { DraftFormFrame } from '../form/DraftFormFrame.tsx';
-import { SelectField } from '../form/SelectField.tsx';
-import { TextField } from '../form/TextField.tsx';
 import { useDraftForm } from '../form/useDraftForm.ts';
 import { Answer } from '../kit/Answer.tsx';
 import { DateText } from '../kit/DateText.tsx';
@@ -16,16 +13,18 @@ import { ErrorText } from '../kit/ErrorText.tsx';
 import { Panel } from '../kit/Panel.tsx';
 import { PlainTable } from '../kit/PlainTable.tsx';
 import { useAppStatus, useHasRole } from '../operations/AppStatus.tsx';
+import { useAct } from '../operations/useAct.ts';
 import { useOperation } from '../operations/useOperation.ts';
+import { CorrectAgreement, WriteAgreement } from './AgreementForm.tsx';
 
-type Found = OutputOf<'agreements.list'>;
-type Agreement = Found['agreements'][number];
+type Agreement = OutputOf<'agreements.list'>['agreements'][number];
+type Changing = { readonly how: 'correct' | 'end'; readonly agreement: Agreement };
 
 export function AgreementsPanel({ applianceId }: { readonly applianceId: string }) {
   const found = useOperation('agreements.list', { applianceId });
   const mayWrite = useHasRole('dispatcher', 'owner');
   const [isWriting, setIsWriting] = useState(false);
-  const [ending, setEnding] = useState<Agreement | null>(null);
+  const [changing, setChanging] = useState<Changing | null>(null);
   return (
     <Panel
       title="Service agreement"
@@ -41,11 +40,23 @@ export function AgreementsPanel({ applianceId }: { readonly applianceId: string 
         {({ agreements, parties }) => (
           <Stack>
             {isWriting ? (
-              <AgreementForm applianceId={applianceId} parties={parties} onDone={() => setIsWriting(false)} />
+              <WriteAgreement applianceId={applianceId} parties={parties} onDone={() => setIsWriting(false)} />
             ) : null}
-            {ending === null ? null : (
-              <EndForm key={ending.agreementId} agreement={ending} onDone={() => setEnding(null)} />
-            )}
+            {changing?.how === 'correct' ? (
+              <CorrectAgreement
+                key={changing.agreement.agreementId}
+                agreement={changing.agreement}
+                parties={parties}
+                onDone={() => setChanging(null)}
+              />
+            ) : null}
+            {changing?.how === 'end' ? (
+              <EndForm
+                key={changing.agreement.agreementId}
+                agreement={changing.agreement}
+                onDone={() => setChanging(null)}
+              />
+            ) : null}
             {agreements.length === 0 ? (
               <EmptyState title="No agreement">
                 An interval the customer agreed on with the firm. Beside the maker’s terms the earlier day counts: an
@@ -53,7 +64,7 @@ export function AgreementsPanel({ applianceId }: { readonly applianceId: string 
                 terms it stands alone from its start, also when that is later than once a year.
               </EmptyState>
             ) : (
-              <AgreementTable agreements={agreements} onEnd={mayWrite ? setEnding : null} />
+              <AgreementTable agreements={agreements} onChange={mayWrite ? setChanging : null} />
             )}
           </Stack>
         )}
@@ -64,10 +75,10 @@ export function AgreementsPanel({ applianceId }: { readonly applianceId: string 
 
 function AgreementTable({
   agreements,
-  onEnd,
+  onChange,
 }: {
   readonly agreements: readonly Agreement[];
-  readonly onEnd: ((agreement: Agreement) => void) | null;
+  readonly onChange: ((changing: Changing) => void) | null;
 }) {
   return (
     <PlainTable
@@ -83,82 +94,27 @@ function AgreementTable({
         {
           label: 'Next step',
           cell: (agreement) =>
-            onEnd === null ? null : (
-              <Button
-                variant="default"
-                aria-label={`${endWords(agreement)}: the agreement from ${dayWords(agreement.fromOn)}`}
-                onClick={() => onEnd(agreement)}
-              >
-                {endWords(agreement)}
-              </Button>
+            onChange === null ? null : (
+              <Group gap="xs">
+                <Button
+                  variant="default"
+                  aria-label={`${endWords(agreement)}: the agreement from ${dayWords(agreement.fromOn)}`}
+                  onClick={() => onChange({ how: 'end', agreement })}
+                >
+                  {endWords(agreement)}
+                </Button>
+                <Button
+                  variant="default"
+                  aria-label={`Correct: the agreement from ${dayWords(agreement.fromOn)}`}
+                  onClick={() => onChange({ how: 'correct', agreement })}
+                >
+                  Correct
+                </Button>
+              </Group>
             ),
         },
       ]}
     />
-  );
-}
-
-function AgreementForm({
-  applianceId,
-  parties,
-  onDone,
-}: {
-  readonly applianceId: string;
-  readonly parties: Found['parties'];
-  readonly onDone: () => void;
-}) {
-  const { today } = useAppStatus();
-  const form = useDraftForm({
-    draftKey: `agreement.${applianceId}`,
-    operation: 'agreements.write',
-    inputRoot: 'agreement',
-    initial: {
-      partyId: parties[0]?.partyId ?? '',
-      number: '',
-      everyMonths: '12',
-      fromOn: dayWords(today),
-      toOn: '',
-    },
-    toInput: (values, reader) => {
-      const everyMonths = reader.whole('everyMonths', values.everyMonths);
-      if (everyMonths === null) reader.fail('everyMonths', 'Needed.');
-      else if (everyMonths < 1 || everyMonths > LONGEST_INTERVAL_MONTHS)
-        reader.fail('everyMonths', `From 1 to ${LONGEST_INTERVAL_MONTHS} months.`);
-      return {
-        applianceId,
-        agreement: {
-          partyId: values.partyId,
-          number: reader.optional(values.number),
-          everyMonths: everyMonths ?? 1,
-          fromOn: reader.neededDay('fromOn', values.fromOn),
-          toOn: reader.day('toOn', values.toOn),
-        },
-      };
-    },
-    onDone,
-  });
-  if (parties.length === 0) {
-    return (
-      <EmptyState title="Nobody to agree with" action={<Button onClick={onDone}>Back</Button>}>
-        No customer is on file where this appliance stands: give its site and customer first.
-      </EmptyState>
-    );
-  }
-  return (
-    <DraftFormFrame form={form} submitLabel="Write it" failure={<ErrorText error={form.error} />} onLeave={onDone}>
-      <div className="lo-fields">
-        <SelectField
-          form={form}
-          name="partyId"
-          label="With"
-          options={parties.map(({ partyId, name }) => ({ value: partyId, label: name }))}
-        />
-        <TextField form={form} name="everyMonths" label="Service every … months" isNeeded />
-        <DayField form={form} name="fromOn" label="From" description="Services are counted from this day." isNeeded />
-        <DayField form={form} name="toOn" label="Until" description="The last day. Empty: until somebody ends it." />
-        <TextField form={form} name="number" label="Number" />
-      </div>
-    </DraftFormFrame>
   );
 }
 
@@ -174,8 +130,27 @@ function EndForm({ agreement, onDone }: { readonly agreement: Agreement; readonl
     }),
     onDone,
   });
+  const goOn = useAct('agreements.end');
+  const goesOn = async () => {
+    const reply = await goOn.act({ agreementId: agreement.agreementId, toOn: null });
+    if (!reply.ok) return;
+    form.discardDraft();
+    onDone();
+  };
   return (
-    <DraftFormFrame form={form} submitLabel="End it" failure={<ErrorText error={form.error} />} onLeave={onDone}>
+    <DraftFormFrame
+      form={form}
+      submitLabel={endWords(agreement)}
+      failure={<ErrorText error={form.error ?? goOn.error} />}
+      beside={
+        agreement.toOn === null ? undefined : (
+          <Button variant="default" loading={goOn.isBusy} onClick={() => void goesOn()}>
+            Goes on after all
+          </Button>
+        )
+      }
+      onLeave={onDone}
+    >
       <DayField
         form={form}
         name="toOn"

@@ -43,6 +43,8 @@ const WORDS: { readonly [C in ErrorCode]: (data: DataByCode[C]) => string } = {
   'days-out-of-order': ({ earlier, later }) => `“${later}” cannot be before “${earlier}”.`,
   'agreement-overlaps': ({ fromOn, toOn }) =>
     `There is an agreement from ${dayWords(fromOn)} ${toOn === null ? 'that nobody has ended' : `to ${dayWords(toOn)}`}. End it the day before, or choose other days.`,
+  'party-not-there': ({ name }) =>
+    `${name} is neither the customer where the appliance stands nor anybody at the site. Choose somebody from the list, or give them a part in the site first.`,
   'granted-more-than-asked': ({ what }) =>
     `More was granted for ${what} than was asked for. Is one of the two mistyped?`,
   'same-owner': () => 'This is the owner already.',

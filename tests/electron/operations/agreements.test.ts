@@ -58,6 +58,67 @@ describe('service agreements', () => {
     expect(loggedFields(test)).toEqual([['applianceId', 'everyMonths', 'fromOn', 'number', 'partyId'], ['toOn']]);
   });
 
+  it('puts right what was written wrong, the log keeping what stood there', async () => {
+    await write(24, '2026-03-01', '2028-12-31');
+    const { agreements } = await test.must('agreements.list', { applianceId: office.applianceId });
+    const agreementId = agreements[0]?.agreementId ?? '';
+    const agreement = { partyId, number: 'A-13', everyMonths: 6, fromOn: '2026-03-01', toOn: '2028-12-31' };
+    // Its own days are no overlap.
+    expect(await test.ask('agreements.update', { agreementId, agreement })).toMatchObject({ ok: true });
+    expect(await service()).toMatchObject({ dueOn: '2026-09-01', sureness: 'agreement' });
+    expect(loggedFields(test).at(-1)).toEqual(['everyMonths', 'number']);
+    expect(await write(12, '2029-01-01')).toMatchObject({ ok: true });
+    const before = test.snapshot();
+    for (const [change, code] of [
+      [{ toOn: '2029-01-01' }, 'agreement-overlaps'],
+      [{ toOn: '2026-02-28' }, 'days-out-of-order'],
+      [{ partyId: office.applianceId }, 'not-found'],
+      [{ everyMonths: 61 }, 'bad-input'],
+    ] as const)
+      expect(
+        await test.ask('agreements.update', { agreementId, agreement: { ...agreement, ...change } }),
+      ).toMatchObject({ ok: false, error: { code } });
+    expect(await test.ask('agreements.update', { agreementId: office.applianceId, agreement })).toMatchObject({
+      ok: false,
+      error: { code: 'not-found' },
+    });
+    expect(test.snapshot()).toBe(before);
+  });
+
+  it('goes on after all where it was ended by mistake, unless another began meanwhile', async () => {
+    await write(6, '2026-03-01', '2026-08-31');
+    expect(await service()).toMatchObject({ dueOn: '2027-02-26', sureness: 'general-rule' });
+    const { agreements } = await test.must('agreements.list', { applianceId: office.applianceId });
+    const agreementId = agreements[0]?.agreementId ?? '';
+    await test.must('agreements.end', { agreementId, toOn: null });
+    expect(await service()).toMatchObject({ dueOn: '2026-09-01', sureness: 'agreement' });
+    await test.must('agreements.end', { agreementId, toOn: '2026-08-31' });
+    await write(12, '2026-09-01');
+    expect(await test.ask('agreements.end', { agreementId, toOn: null })).toMatchObject({
+      ok: false,
+      error: { code: 'agreement-overlaps', data: { fromOn: '2026-09-01', toOn: null } },
+    });
+  });
+
+  it('makes no agreement with somebody who has nothing to do with the appliance', async () => {
+    const own = partyId;
+    partyId = (await test.must('customers.create', STRANGER)).partyId;
+    expect(await write(12, '2026-03-01')).toMatchObject({
+      ok: false,
+      error: { code: 'party-not-there', data: { name: 'Oswin Tarn' } },
+    });
+    const other = partyId;
+    partyId = own;
+    await write(12, '2026-03-01');
+    const { agreements } = await test.must('agreements.list', { applianceId: office.applianceId });
+    const { agreementId = '' } = agreements[0] ?? {};
+    const agreement = { partyId: other, number: null, everyMonths: 12, fromOn: '2026-03-01', toOn: null };
+    expect(await test.ask('agreements.update', { agreementId, agreement })).toMatchObject({
+      ok: false,
+      error: { code: 'party-not-there' },
+    });
+  });
+
   it('refuses two at once, an end before the beginning, nobody, and whoever may not', async () => {
     expect(await write(12, '2026-03-01', '2026-02-28')).toMatchObject({
       ok: false,
@@ -92,6 +153,24 @@ describe('service agreements', () => {
     expect(test.snapshot()).toBe(before);
   });
 });
+
+const STRANGER = {
+  party: {
+    kind: 'person',
+    name: 'Oswin Tarn',
+    contactName: null,
+    language: 'en',
+    email: null,
+    phoneTyped: null,
+    street: '4 Quarry Row',
+    postcode: null,
+    city: 'Graven Bay',
+    region: null,
+    country: 'CA',
+    note: null,
+  },
+  note: null,
+} as const;
 
 function duesOf(test: TestCore): readonly unknown[] {
   return read(test, 'SELECT * FROM appliance_dues ORDER BY appliance_id, kind');
