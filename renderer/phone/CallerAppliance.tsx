@@ -14,11 +14,13 @@ import { Panel } from '../kit/Panel.tsx';
 import { JOB_KIND_WORDS } from '../kit/tradeWords.ts';
 import { useAppStatus, useHasRole } from '../operations/AppStatus.tsx';
 import { useAct } from '../operations/useAct.ts';
-import { useOperation } from '../operations/useOperation.ts';
+import { type Asked, useOperation } from '../operations/useOperation.ts';
 import { RouteLink } from '../RouteLink.tsx';
+import { latestWhyOf } from './latestWhy.ts';
 import { OfferPanel } from './OfferPanel.tsx';
 
 type Appliance = OutputOf<'appliances.get'>;
+type Service = OutputOf<'coverage.get'>['cover']['service'];
 type JobKind = Appliance['visits'][number]['kind'];
 
 export function CallerAppliance({ applianceId }: { readonly applianceId: string }) {
@@ -92,13 +94,20 @@ function Details({ appliance }: { readonly appliance: Appliance }) {
                 </span>
               ),
             ],
-            ['Waits for a day', waiting.state === 'ready' ? waitingWords(waiting.value) : '…'],
+            [
+              'Waits for a day',
+              <Answer key="waits" of={waiting}>
+                {waitingWords}
+              </Answer>,
+            ],
           ]}
         />
       </Panel>
       <Wanted
         appliance={appliance}
-        latestOn={service?.latestOn ?? null}
+        waiting={waiting}
+        service={service}
+        isServiceKnown={coverage.state !== 'loading'}
         // What was made safe is read first.
         isLedTo={openMakeSafes.length === 0}
       />
@@ -135,29 +144,33 @@ const KINDS: readonly JobKind[] = ['service', 'repair', 'startup', 'follow-up'];
 /** A job of that kind that waits already is taken; only else a new one is opened. */
 function Wanted({
   appliance,
-  latestOn,
+  waiting,
+  service,
+  isServiceKnown,
   isLedTo,
 }: {
   readonly appliance: Appliance;
-  readonly latestOn: string | null;
+  readonly waiting: Asked<'jobs.list'>;
+  readonly service: Service;
+  readonly isServiceKnown: boolean;
   /** The keyboard comes here by itself. */
   readonly isLedTo: boolean;
 }) {
   const { applianceId } = appliance;
   const mayBook = useHasRole('dispatcher', 'owner', 'technician');
-  const waiting = useOperation('jobs.list', { applianceId });
   const open = useAct('jobs.open');
   const plan = useAct('jobs.setPlanning');
   const [job, setJob] = useState<{ readonly jobId: string; readonly kind: JobKind } | null>(null);
   const kinds = useRef<HTMLDivElement>(null);
-  // Until it is known what waits, a choice would open the same job twice.
-  const isKnown = waiting.state !== 'loading';
+  // Until it is known what waits, a choice would open the same job twice; until the service is, lose its latest day.
+  const isKnown = waiting.state === 'ready' && isServiceKnown;
   useEffect(() => {
     if (isKnown && isLedTo) kinds.current?.querySelector('button')?.focus();
   }, [isKnown, isLedTo]);
   if (!mayBook) return null;
   const choose = async (kind: JobKind) => {
-    const known = waiting.state === 'ready' ? waiting.value.find((row) => row.kind === kind) : undefined;
+    if (waiting.state !== 'ready') return;
+    const known = waiting.value.find((row) => row.kind === kind);
     if (known !== undefined) {
       setJob({ jobId: known.jobId, kind });
       return;
@@ -165,14 +178,14 @@ function Wanted({
     const reply = await open.act({ applianceId, kind, note: null });
     if (!reply.ok) return;
     const { jobId } = reply.value;
-    if (kind === 'service' && latestOn !== null)
+    if (kind === 'service' && service !== null)
       await plan.act({
         jobId,
         priority: 1,
         wantedFromOn: null,
         wantedToOn: null,
-        latestOn,
-        latestWhy: 'cover asks for the service by then',
+        latestOn: service.latestOn,
+        latestWhy: latestWhyOf(service.demands),
         expectedMin: null,
         skills: [],
       });
