@@ -93,6 +93,18 @@ export function findVisit(db: ReadableDb, visitId: string): VisitRecord | undefi
   return visitById(db).get({ id: visitId });
 }
 
+const jobOfVisit = preparedOnce((db) =>
+  db
+    .select({ id: visitJobs.id })
+    .from(visitJobs)
+    .where(and(eq(visitJobs.visitId, sql.placeholder('visitId')), eq(visitJobs.jobId, sql.placeholder('jobId'))))
+    .prepare(),
+);
+
+export function isJobOfVisit(db: ReadableDb, visitId: string, jobId: string): boolean {
+  return jobOfVisit(db).get({ visitId, jobId }) !== undefined;
+}
+
 export type VisitFilter = { readonly visitId: string } | { readonly from: string; readonly to: string };
 
 /** Visits with site and customer, in the order of the diary. */

@@ -1,16 +1,15 @@
 /** What must hold before anything is written into a run: not sealed, the step opened, the item known, the person licensed. */
-
 import { findAppliance } from '../../db/appliances.ts';
 import type { ReadableDb } from '../../db/openStore.ts';
-import { isStepOpened, readRunRecord } from '../../db/runs.ts';
-import { findVisit, type VisitRecord } from '../../db/visits.ts';
+import { isStepOpened } from '../../db/runs.ts';
+import { findVisit, isJobOfVisit, type VisitRecord } from '../../db/visits.ts';
 import type { FuelKey, ItemKind, ItemOf, SheetStep, StepItem } from '../../domain/procedure/modelSheet.ts';
-import { mustBeTakenUp } from '../../domain/procedure/mustBeTakenUp.ts';
 import type { VisitRow } from '../contract/visits.ts';
 import { fail, type HandlerContext, notFound } from './handler.ts';
 import { requireLicence } from './licensing.ts';
-import { findItem, findStep, type LoadedRun, loadRun } from './runState.ts';
+import { findItem, findStep, type LoadedRun, loadRun, readRunState, stepsOf } from './runState.ts';
 import { visitDay } from './visitDay.ts';
+import { wasLeft } from './wasLeft.ts';
 
 type VisitOutcome = NonNullable<VisitRow['outcome']>;
 export type RunRef = { readonly visitId: string; readonly runId: string };
@@ -35,6 +34,7 @@ function requireVisitOfOpenRun(
 ): { readonly loaded: LoadedRun; readonly visit: VisitRecord } {
   const loaded = loadRun(db, ref.runId);
   const visit = findVisit(db, ref.visitId) ?? notFound('visits', ref.visitId);
+  if (!isJobOfVisit(db, ref.visitId, loaded.job.id)) return notFound('visits', ref.visitId);
   if (loaded.run.sealedAt !== null) return fail('run-sealed', { sealedAt: loaded.run.sealedAt });
   return { loaded, visit };
 }
@@ -46,23 +46,32 @@ export function requireOpenStep(
   const { db } = context;
   const { loaded, visit } = requireVisitOfOpenRun(db, ref);
   requireVisitGoesOn(visit);
-  if (ref.isLater !== true && visit.outcome === null) requireTakenUp(context, loaded);
+  const isNow = ref.isLater !== true;
+  if (isNow && wasLeft(context, visit, loaded)) return fail('run-was-left', {});
   const step = findStep(loaded, ref.stepKey);
-  if (step === undefined || !isStepOpened(db, ref.runId, ref.stepKey))
+  if (step === undefined || !isStepOpened(db, ref.runId, ref.stepKey) || (isNow && isShutAgain(context, ref, loaded)))
     return fail('step-not-open', { stepKey: ref.stepKey });
   return { loaded, step };
+}
+
+/** A run that was taken up again: what has grown too old in the steps before shuts this one until it was asked again. */
+function isShutAgain({ db, now }: Asked, { visitId, runId, stepKey }: StepRef, loaded: LoadedRun): boolean {
+  if (loaded.run.reopenedAt === null) return false;
+  const { progress } = readRunState(db, runId, visitId, now);
+  const locks = progress.steps.find((one) => one.stepKey === stepKey)?.lockedBecause ?? [];
+  const needsClear = findStep(loaded, stepKey)?.needsClear;
+  // A stop found behind the hold point itself is measured again right there.
+  const behind = new Set(stepsOf(loaded).flatMap((one) => (one.needsClear === needsClear ? [one.key] : [])));
+  return locks.some(
+    (lock) =>
+      lock.code === 'step-first' || lock.blockers.some((one) => one.stepKey !== null && !behind.has(one.stepKey)),
+  );
 }
 
 /** After a visit that left something open, work goes on in a return trip, which asks again for what has grown too old. */
 export function requireVisitGoesOn(visit: VisitRecord): void {
   if (visit.outcome === null || visit.outcome === 'finished') return;
   fail('visit-ended', { outcome: visit.outcome as VisitOutcome, endedAt: visit.endedAt });
-}
-
-/** What has grown too old while the run was left is asked again, and that begins when it is taken up. */
-function requireTakenUp({ db, now }: Asked, { run, job, sheet }: LoadedRun): void {
-  const { reopenedAt } = run;
-  if (mustBeTakenUp({ record: readRunRecord(db, run, job), sheet, reopenedAt, now })) fail('run-was-left', {});
 }
 
 export function requireOpenItem<K extends ItemKind>(context: Asked, ref: ItemRef, ...kinds: readonly K[]): OpenItem<K> {

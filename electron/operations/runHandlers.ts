@@ -2,8 +2,7 @@ import { findAttachment } from '../../db/attachments.ts';
 import { findPhotoLink, findSignOff, isStepOpened, listOpenedSteps, readRunRecord } from '../../db/runs.ts';
 import { attachmentLinks, runAnswers, runSteps, runs, signOffs } from '../../db/schema/index.ts';
 import { findLastSealSha256 } from '../../db/seals.ts';
-import { findVisit } from '../../db/visits.ts';
-import { mustBeTakenUp } from '../../domain/procedure/mustBeTakenUp.ts';
+import { findVisit, isJobOfVisit } from '../../db/visits.ts';
 import { requireAnswerable } from './answers.ts';
 import { beginVisit, returnTripOf } from './beginVisit.ts';
 import { actorOf, fail, type Handlers, notFound } from './handler.ts';
@@ -12,6 +11,7 @@ import { requireLicensedFor, requireOpenItem, requireOpenRun, requireVisitGoesOn
 import { findStep, loadRun, readPast, readRunState } from './runState.ts';
 import { visitDay } from './visitDay.ts';
 import { readVisitRows } from './visitRows.ts';
+import { wasLeft } from './wasLeft.ts';
 
 export const runHandlers: Handlers<
   | 'visits.begin'
@@ -46,12 +46,11 @@ export const runHandlers: Handlers<
   },
 
   'visits.takeUp': (input, context) => {
-    const { run, job, sheet } = requireOpenRun(context.db, input);
+    const loaded = requireOpenRun(context.db, input);
+    const { run } = loaded;
     const visit = findVisit(context.db, input.visitId) ?? notFound('visits', input.visitId);
     requireVisitGoesOn(visit);
-    const record = readRunRecord(context.db, run, job);
-    const isLeft = mustBeTakenUp({ record, sheet, reopenedAt: run.reopenedAt, now: context.now });
-    if (!isLeft || visit.outcome !== null) return { reopenedAt: run.reopenedAt };
+    if (!wasLeft(context, visit, loaded)) return { reopenedAt: run.reopenedAt };
     context.write((writer) => writer.update(runs, run.id, { reopenedAt: context.now }));
     context.services.changed(['runs']);
     return { reopenedAt: context.now };
@@ -61,7 +60,8 @@ export const runHandlers: Handlers<
     const loaded = loadRun(context.db, input.runId);
     const [visit] = readVisitRows(context.db, { visitId: input.visitId });
     const stored = findVisit(context.db, input.visitId);
-    if (visit === undefined || stored === undefined) return notFound('visits', input.visitId);
+    if (visit === undefined || stored === undefined || !isJobOfVisit(context.db, input.visitId, loaded.job.id))
+      return notFound('visits', input.visitId);
     const record = readRunRecord(context.db, loaded.run, loaded.job);
     return {
       runId: loaded.run.id,

@@ -109,23 +109,16 @@ export function Run({
       const reply = await core.call(name, input);
       const refused: { readonly code: string } | null = reply.ok ? null : reply.error;
       if (refused?.code === 'run-was-left' && (await core.call('visits.takeUp', { visitId, runId })).ok) {
-        await refresh();
-        // What has grown too old may have shut the step meanwhile: then nothing is put into it, and the screen says why.
-        const wanted = 'stepKey' in input ? String(input.stepKey) : null;
-        const { view: shown, releasedAt } = latest.current;
-        const { progress } = analyseRun(shown, judgeView(shown, past), {
-          now: new Date().toISOString(),
-          firingReleasedAt: releasedAt,
-        });
-        if (progress.steps.find(({ stepKey: one }) => one === wanted)?.lockedBecause.length !== 0) return reply;
         const again = await core.call(name, input);
-        if (again.ok) await refresh();
-        return again;
+        await refresh();
+        const stillRefused: { readonly code: string } | null = again.ok ? null : again.error;
+        // What has grown too old may have shut the step meanwhile: what is said then is that the run was left.
+        return stillRefused?.code === 'step-not-open' ? reply : again;
       }
       if (reply.ok) await refresh();
       return reply;
     },
-    [core, openStep, refresh, visitId, runId, past],
+    [core, openStep, refresh, visitId, runId],
   );
 
   const show = useCallback(

@@ -3,7 +3,7 @@
  * again before anybody lights anything. It is written down with the first thing that is put in; looking changes nothing.
  */
 import { useMemo } from 'react';
-import { mustBeTakenUp } from '../../../domain/procedure/mustBeTakenUp.ts';
+import { isOnlyToBeEnded, mustBeTakenUp } from '../../../domain/procedure/mustBeTakenUp.ts';
 import type { PastRun } from '../../../domain/trend/pastRun.ts';
 import type { RunView } from '../../../electron/contract/runs.ts';
 import { analyseRun, judgeView } from '../analyseRun.ts';
@@ -17,12 +17,10 @@ export function useTakenUp(view: RunView, past: readonly PastRun[], now: string)
 export function takenUpAt(view: RunView, past: readonly PastRun[], at: string): RunView {
   const { record, sheet, reopenedAt, sealedSha256, visit } = view;
   if (sealedSha256 !== null || visit.outcome !== null) return view;
-  if (!mustBeTakenUp({ record, sheet, reopenedAt, now: at }) || isComplete(view, past, at)) return view;
+  if (!mustBeTakenUp({ record, sheet, reopenedAt, now: at }) || hasOnlyToBeEnded(view, past, at)) return view;
   return { ...view, reopenedAt: at };
 }
 
-/** Done on the day, and only the end was not pressed: there is nothing to go on with. */
-function isComplete(view: RunView, past: readonly PastRun[], now: string): boolean {
-  const { progress } = analyseRun(view, judgeView(view, past), { now, firingReleasedAt: null });
-  return progress.gates.leaving.length === 0;
+function hasOnlyToBeEnded(view: RunView, past: readonly PastRun[], now: string): boolean {
+  return isOnlyToBeEnded(analyseRun(view, judgeView(view, past), { now, firingReleasedAt: null }).progress);
 }

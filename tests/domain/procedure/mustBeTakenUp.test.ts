@@ -32,4 +32,10 @@ describe('mustBeTakenUp', () => {
     // A few seconds are how clocks are.
     expect(asked(begun, hoursOn(1), hoursOn(1.01))).toBe(false);
   });
+
+  it('is not settled by one answer of a clock that ran ahead', () => {
+    const record = withAnswer(begun, 'seen', 'yes', hoursOn(30 * 24));
+    expect(asked(record, hoursOn(72))).toBe(true);
+    expect(asked(record, hoursOn(2))).toBe(false);
+  });
 });

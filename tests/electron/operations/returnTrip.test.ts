@@ -4,7 +4,7 @@ import { lapsedItems } from '../../../domain/procedure/lapsedItems.ts';
 import type { InputOf } from '../../../electron/contract/index.ts';
 import { type Office, setUpOffice } from '../../support/officeScenario.ts';
 import { openTestCore, type TestCore } from '../../support/testCore.ts';
-import { type BookedRun, bookAndBegin } from '../../support/wholeJob.ts';
+import { type BookedRun, bookAndBegin, readStartupNotes, walkRun } from '../../support/wholeJob.ts';
 
 const A_DAY_S = 86_400;
 
@@ -159,6 +159,42 @@ describe('a visit that never ended, gone on with three days later', () => {
     expect(reopenedAt).toBe(test.now());
     const { record, sheet } = await view();
     expect(lapsedItems({ record, sheet, reopenedAt: reopenedAt ?? '' })).toEqual([]);
+  });
+
+  it('is known only by a visit of its own: another visit lets nothing past what its own has come to', async () => {
+    const { jobId } = await test.must('jobs.open', { applianceId: office.applianceId, kind: 'repair', note: null });
+    const { visitId } = await test.must('visits.book', {
+      jobIds: [jobId],
+      plannedOn: test.now().slice(0, 10),
+      plannedFrom: '13:00',
+      plannedTo: '15:00',
+      durationMin: 60,
+      crew: [{ staffId: office.technicianId, role: 'licensed' }],
+      isPencilled: false,
+      note: null,
+    });
+    const at = { visitId, runId: run.runId };
+    const item = { stepKey: 'arrival', itemKey: 'own-co-alarm', value: 'yes', reason: null };
+    const notFound = { ok: false, error: { code: 'not-found' } };
+    expect(await test.ask('visits.answer', { ...at, ...item })).toMatchObject(notFound);
+    expect(await test.ask('visits.getRun', at)).toMatchObject(notFound);
+  });
+
+  it('does not light the burner on what has grown too old, though the step was opened before it was taken up', async () => {
+    await walkRun(test, office, run, readStartupNotes(), 'first-flame-at');
+    test.wait(3 * A_DAY_S);
+    await test.ask('visits.openStep', { ...ref(), stepKey: 'first-fire' });
+    await test.must('visits.takeUp', ref());
+    const item = { ...ref(), stepKey: 'first-fire', itemKey: 'first-flame-at', value: '10:05', reason: null };
+    expect(await test.ask('visits.answer', item)).toMatchObject({ ok: false, error: { code: 'step-not-open' } });
+  });
+
+  it('may be put right the morning after when all of it was done on the day', async () => {
+    await walkRun(test, office, run, readStartupNotes());
+    test.wait(A_DAY_S);
+    expect(await test.must('visits.takeUp', ref())).toEqual({ reopenedAt: null });
+    expect(await answer()).toMatchObject({ ok: true });
+    expect((await view()).reopenedAt).toBeNull();
   });
 
   it('takes in from paper what was written on the day, without asking for it anew', async () => {
