@@ -3,13 +3,14 @@
  * to read, not legal advice; they never change a date of the maker's own terms.
  */
 import { z } from 'zod';
+import { REGION_CODES, regionCodeOf } from '../vocabulary/regions.ts';
 
 export const coverLaw = z.strictObject({
   key: z.string().regex(/^[a-z0-9]+(-[a-z0-9]+)*$/),
   /** ISO 3166-1 codes. */
   countries: z.array(z.string().regex(/^[A-Z]{2}$/)).min(1),
-  /** Codes or names of the region; null: the whole country. */
-  regions: z.array(z.string().min(2)).min(1).nullable(),
+  /** ISO 3166-2 codes; null: the whole country. */
+  regions: z.array(z.enum(REGION_CODES)).min(1).nullable(),
   title: z.string().min(1),
   /** The clause, by which anybody can look it up. */
   source: z.string().min(1),
@@ -94,7 +95,7 @@ export const COVER_LAWS: readonly CoverLaw[] = [
   {
     key: 'us-ca-registration-card',
     countries: ['US'],
-    regions: ['CA', 'California'],
+    regions: ['US-CA'],
     title:
       'A registration card must say that it is for registration and that not returning it takes no warranty rights away.',
     source: 'California Civil Code § 1793.1(a)',
@@ -105,9 +106,9 @@ export const COVER_LAWS: readonly CoverLaw[] = [
   {
     key: 'us-fl-registration',
     countries: ['US'],
-    regions: ['FL', 'Florida'],
+    regions: ['US-FL'],
     title:
-      'In a home sold since July 2024, a maker’s warranty of its heating and cooling system may in no way hang on registration.',
+      'Only where the home was sold since July 2024, which nothing here checks: then a maker’s warranty of its heating and cooling system may in no way hang on registration.',
     source: 'Florida Statutes § 559.956(4) and (5)',
     checked: 'text',
     uses: ['home'],
@@ -116,9 +117,9 @@ export const COVER_LAWS: readonly CoverLaw[] = [
   {
     key: 'us-fl-new-owner',
     countries: ['US'],
-    regions: ['FL', 'Florida'],
+    regions: ['US-FL'],
     title:
-      'In a home sold since July 2024, what is left of a maker’s warranty of its heating and cooling system passes to the buyer by itself, without charge.',
+      'Only where the home was sold since July 2024, which nothing here checks: then what is left of a maker’s warranty of its heating and cooling system passes to the buyer by itself, without charge.',
     source: 'Florida Statutes § 559.956(1) to (3)',
     checked: 'text',
     uses: ['home'],
@@ -143,11 +144,11 @@ export function coverLawsOf(place: {
   readonly use: 'home' | 'commercial' | null;
 }): readonly CoverLaw[] {
   const country = place.country.trim().toUpperCase();
-  const region = place.region?.trim().toLowerCase() ?? null;
+  const region = regionCodeOf(place.region);
   return COVER_LAWS.filter(
     (law) =>
       law.countries.includes(country) &&
-      (law.regions === null || (region !== null && law.regions.some((one) => one.toLowerCase() === region))) &&
+      (law.regions === null || (region !== null && law.regions.includes(region))) &&
       (place.use === null || law.uses.includes(place.use)),
   );
 }

@@ -1,6 +1,6 @@
 /** May this person do gas work on that appliance on that day? Judged by the licence as it stood on the day, never today. */
 import type { FuelKey } from '../procedure/modelSheet.ts';
-import { foldForSearch } from '../text/foldForSearch.ts';
+import { type RegionCode, regionCodeOf } from '../vocabulary/regions.ts';
 
 export type HeldLicence = {
   /** null: every fuel. */
@@ -32,9 +32,9 @@ export function findLicenceProblem(
 }
 
 /**
- * Where the licences count that would cover the work, when none of them names the site's own state or province. Both are free
- * words, so this compares and never concludes: it is for somebody to ask, and forbids nothing. Empty: one of them names it, none
- * covers the work, or a place is not known on either side.
+ * Where the licences count that would cover the work, when none of them names the site's own state or province. It compares and
+ * never concludes: it is for somebody to ask, and forbids nothing. Empty: one of them names it, none covers the work, or a place
+ * on either side is no state or province of the list (a country, a county, unknown).
  */
 export function licencePlacesElsewhere(
   licences: readonly HeldLicence[],
@@ -45,11 +45,18 @@ export function licencePlacesElsewhere(
     readonly region: string | null;
   },
 ): readonly string[] {
-  const region = foldForSearch(work.region ?? '').trim();
-  if (region === '') return [];
+  const region = regionCodeOf(work.region);
+  if (region === null) return [];
   const places = licences
     .filter((one) => findLicenceProblem([one], work) === null)
     .map(({ place }) => (place ?? '').trim());
-  if (places.some((place) => place === '' || foldForSearch(place) === region)) return [];
-  return [...new Set(places)];
+  const codes = places.map((place) => placeCodeOf(place, region));
+  if (codes.some((code) => code === null || code === region)) return [];
+  return places.filter((_place, at) => codes.indexOf(codes[at] ?? null) === at);
+}
+
+/** `CA` beside a site in Canada is the country as likely as California. */
+function placeCodeOf(place: string, siteRegion: RegionCode): RegionCode | null {
+  const code = regionCodeOf(place);
+  return siteRegion.startsWith('CA-') && /^ca$/i.test(place) ? null : code;
 }

@@ -7,7 +7,7 @@ import { type BoardScale, NAME_WIDTH, ROW_HEIGHT } from './boardScale.ts';
 import { DoubtMark } from './DoubtMark.tsx';
 import { placeLabels } from './labelPlaces.ts';
 import type { BoardSpot } from './neighbour.ts';
-import { isOfPapers } from './ofPapers.ts';
+import { elsewhereWords, noAnalyserWords, papersOf } from './ofPapers.ts';
 import type { PointerCarry } from './usePointerCarry.ts';
 
 type Shared = {
@@ -18,8 +18,6 @@ type Shared = {
   readonly onActive: (spot: BoardSpot) => void;
   readonly onSelect: (spot: BoardSpot) => void;
 };
-
-const NO_ANALYSER = 'no analyser in date';
 
 export const BoardRow = memo(function BoardRow({
   row,
@@ -35,22 +33,27 @@ export const BoardRow = memo(function BoardRow({
 }) {
   const { technician, days } = row;
   const count = days.reduce((sum, day) => sum + day.blocks.length, 0);
-  const lacksAnalyser = days.some((day) => day.blocks.some(({ conflicts }) => conflicts.some(isOfPapers)));
+  const { noAnalyserFromOn, elsewhere } = papersOf(row);
+  const papers = [
+    ...(noAnalyserFromOn === null ? [] : [sameSaid(noAnalyserWords(noAnalyserFromOn, days[0]?.on))]),
+    // In full it would not fit beside the name.
+    ...(elsewhere === null ? [] : [{ shown: 'licence from elsewhere?', said: elsewhereWords(elsewhere) }]),
+  ];
   return (
     <fieldset
       className="lo-board-row"
       style={{ height: ROW_HEIGHT, transform: `translateY(${top}px)` }}
-      aria-label={`${technician.name}, ${count === 1 ? '1 visit' : `${count} visits`}${lacksAnalyser ? `, ${NO_ANALYSER}` : ''}`}
+      aria-label={`${technician.name}, ${count === 1 ? '1 visit' : `${count} visits`}${papers.map(({ said }) => `, ${said}`).join('')}`}
     >
       <div className="lo-board-name" style={{ width: NAME_WIDTH }} aria-hidden="true">
         <strong>{technician.name}</strong>
         <span className="lo-faint">{loadWords(days)}</span>
-        {lacksAnalyser ? (
-          <span className="lo-board-papers">
+        {papers.map(({ shown, said }) => (
+          <span key={shown} className="lo-board-papers" title={said}>
             <DoubtMark />
-            {NO_ANALYSER}
+            {shown}
           </span>
-        ) : null}
+        ))}
       </div>
       {days.map((day, index) =>
         index < firstDay || index > lastDay ? null : (
@@ -135,6 +138,10 @@ const DayLane = memo(function DayLane({
     </div>
   );
 });
+
+function sameSaid(words: string): { readonly shown: string; readonly said: string } {
+  return { shown: words, said: words };
+}
 
 /** Hours booked of hours worked in the days shown. */
 function loadWords(days: readonly BoardDay[]): string {

@@ -6,7 +6,7 @@ import { dayWords } from '../kit/dayWords.ts';
 import type { BoardData, BoardRowModel } from './boardModel.ts';
 import { conflictWords } from './conflictWords.ts';
 import type { BoardSpot } from './neighbour.ts';
-import { isOfPapers } from './ofPapers.ts';
+import { everyVisitFitsWords, isOfPapers, papersOf } from './ofPapers.ts';
 
 export function ConflictList({
   rows,
@@ -29,7 +29,10 @@ export function ConflictList({
   );
   const nameOf = (visitId: string) =>
     data.visits.find((visit) => visit.visitId === visitId)?.customerName ?? 'another visit';
-  if (found.length === 0) return <strong style={{ color: 'var(--lo-fir)' }}>Every visit fits.</strong>;
+  const fits = useMemo(() => everyVisitFitsWords(rows.map(papersOf)), [rows]);
+  const isAllWell = fits === everyVisitFitsWords([]);
+  if (found.length === 0)
+    return <strong style={{ color: isAllWell ? 'var(--lo-fir)' : 'var(--lo-ochre)' }}>{fits}</strong>;
   return (
     <Popover opened={isOpen} onChange={setIsOpen} position="bottom-start" trapFocus width={460}>
       <Popover.Target>

@@ -7,6 +7,7 @@ import type { BoardTechnician, UnplacedJob } from '../../electron/contract/board
 import { type BoardData, baseOf, toStop, travelTimesOf } from './boardModel.ts';
 import { SNAP_MIN } from './boardScale.ts';
 import type { Carried } from './carryStore.ts';
+import { isOfPlace } from './ofPapers.ts';
 
 /** As if it lay there already, among the other visits of that person's day. */
 export function carriedConflicts(data: BoardData, carried: Carried): readonly Conflict[] {
@@ -44,6 +45,7 @@ function firstFitOf(
   notBefore: number,
 ): number | null {
   const others = othersThat(data, technician, on);
+  // A question about where a licence counts keeps nobody from a day: it would leave no place at all.
   const before = countOf(conflictsOf(data, technician, on, others));
   for (const span of workSpans(technician.hours, technician.absences, on))
     for (
@@ -57,7 +59,7 @@ function firstFitOf(
       // Whatever the hour, this person may not.
       if (own.some((one) => one.code === 'obstacle' && isForbidding(one.obstacle))) return null;
       // It must not push anybody else's visit out of what fitted either.
-      if (own.length === 0 && countOf(conflicts) <= before) return startMin;
+      if (own.every(isOfPlace) && countOf(conflicts) <= before) return startMin;
     }
   return null;
 }
@@ -65,7 +67,7 @@ function firstFitOf(
 type Conflicts = ReadonlyMap<string, readonly Conflict[]>;
 
 function countOf(conflicts: Conflicts): number {
-  return [...conflicts.values()].reduce((sum, list) => sum + list.length, 0);
+  return [...conflicts.values()].reduce((sum, list) => sum + list.filter((one) => !isOfPlace(one)).length, 0);
 }
 
 function conflictsOf(data: BoardData, technician: BoardTechnician, on: string, stops: readonly Stop[]): Conflicts {

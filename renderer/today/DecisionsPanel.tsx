@@ -3,6 +3,7 @@ import { Button } from '@mantine/core';
 import { useMemo, useState } from 'react';
 import { assertNever } from '../../domain/result.ts';
 import { conflictWords } from '../board/conflictWords.ts';
+import { elsewhereWords } from '../board/ofPapers.ts';
 import { capital } from '../kit/capital.ts';
 import { dayWords } from '../kit/dayWords.ts';
 import { Panel } from '../kit/Panel.tsx';
@@ -93,6 +94,15 @@ function DecisionLine({ decision, plans }: { readonly decision: Decision; readon
             {decision.person.name}
           </RouteLink>
           <span>licence ends on {dayWords(decision.on)}</span>
+        </li>
+      );
+    case 'licence-elsewhere':
+      return (
+        <li>
+          <RouteLink to="staff-member" params={{ staffId: decision.person.staffId }}>
+            {decision.person.name}
+          </RouteLink>
+          <span>{elsewhereWords(decision.elsewhere)}</span>
         </li>
       );
     case 'analyser-out-of-date':

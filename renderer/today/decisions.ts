@@ -2,7 +2,7 @@
 import { type Conflict, isGrave } from '../../domain/schedule/dayConflicts.ts';
 import type { BoardTechnician, BoardVisit, UnplacedJob } from '../../electron/contract/board.ts';
 import { type BoardData, toRows } from '../board/boardModel.ts';
-import { isOfPapers } from '../board/ofPapers.ts';
+import { isOfPapers, type Papers, papersOf } from '../board/ofPapers.ts';
 import { addDays, daysBetween } from '../visits/week.ts';
 
 export type Decision =
@@ -16,6 +16,11 @@ export type Decision =
   | { readonly kind: 'nobody-told'; readonly visit: BoardVisit }
   | { readonly kind: 'waiting-job'; readonly job: UnplacedJob; readonly daysLeft: number | null }
   | { readonly kind: 'licence-ends'; readonly person: BoardTechnician; readonly on: string }
+  | {
+      readonly kind: 'licence-elsewhere';
+      readonly person: BoardTechnician;
+      readonly elsewhere: NonNullable<Papers['elsewhere']>;
+    }
   | { readonly kind: 'analyser-out-of-date'; readonly person: BoardTechnician };
 
 /** Customers are called three days ahead (common practice). */
@@ -62,11 +67,11 @@ export function findDecisions(
     ...(plans ? soon.filter(({ visit }) => visit.state === 'planned' && visit.promisedOn === null) : []).map(
       ({ visit }) => ({ kind: 'nobody-told', visit }) as const,
     ),
-    ...rows.flatMap(({ technician }) => ownPapers(technician, today)),
+    ...rows.flatMap((row) => ownPapers(row.technician, papersOf(row), today)),
   ];
 }
 
-function ownPapers(person: BoardTechnician, today: string): readonly Decision[] {
+function ownPapers(person: BoardTechnician, { elsewhere }: Papers, today: string): readonly Decision[] {
   const lastDay = person.licences
     .map(({ validTo }) => validTo)
     .toSorted()
@@ -76,6 +81,7 @@ function ownPapers(person: BoardTechnician, today: string): readonly Decision[] 
     ...(lastDay !== undefined && daysBetween(today, lastDay) <= LICENCE_DAYS
       ? [{ kind: 'licence-ends', person, on: lastDay } as const]
       : []),
+    ...(elsewhere === null ? [] : [{ kind: 'licence-elsewhere', person, elsewhere } as const]),
     ...(isTechnician && !person.analysersDueOn.some((dueOn) => dueOn !== null && dueOn >= today)
       ? [{ kind: 'analyser-out-of-date', person } as const]
       : []),

@@ -54,6 +54,10 @@ describe('coverLaws', () => {
     [{ country: 'DE', region: null, use: 'home' }, ['eu-legal-guarantee']],
     [{ country: ' us ', region: 'california', use: 'home' }, ['us-ca-registration-card', 'us-registration-card']],
     [{ country: 'US', region: 'FL', use: null }, ['us-fl-registration', 'us-fl-new-owner', 'us-registration-card']],
+    [
+      { country: 'US', region: 'Florida', use: 'home' },
+      ['us-fl-registration', 'us-fl-new-owner', 'us-registration-card'],
+    ],
     [{ country: 'US', region: null, use: 'commercial' }, []],
     [{ country: 'CA', region: 'CA', use: 'home' }, []],
   ] as const)('%o', (place, keys) => {

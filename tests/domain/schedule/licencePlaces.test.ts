@@ -14,6 +14,40 @@ describe('licencePlacesElsewhere', () => {
     expect(licencePlacesElsewhere([licence('Quebec')], { ...WORK, region: 'Québec' })).toEqual([]);
   });
 
+  it.each([
+    ['NS', 'Nova Scotia'],
+    ['nova scotia', 'NS'],
+    ['CA-NS', 'Nova Scotia'],
+    ['Québec', 'QC'],
+    ['FL', 'Florida'],
+  ])('raises no false alarm: a licence for %s, the site in %s', (place, region) => {
+    expect(licencePlacesElsewhere([licence(place)], { ...WORK, region })).toEqual([]);
+  });
+
+  it.each([
+    ['BC', 'Nova Scotia'],
+    ['British Columbia', 'NS'],
+    ['Ontario', 'NY'],
+    ['CA', 'NV'],
+  ])('should ask about a licence for %s where the site is in %s', (place, region) => {
+    expect(licencePlacesElsewhere([licence(place)], { ...WORK, region })).toEqual([place]);
+  });
+
+  it.each([
+    ['Canada', 'Ontario'],
+    ['CA', 'Ontario'],
+    ['Ontario', 'Invented County'],
+    ['Invented County', 'Ontario'],
+    ['Ontario, Quebec', 'BC'],
+    ['Bavaria', 'Hesse'],
+  ])('should be silent where a place is no state or province of the list: %s, %s', (place, region) => {
+    expect(licencePlacesElsewhere([licence(place)], { ...WORK, region })).toEqual([]);
+  });
+
+  it('should name a place once that two licences write differently', () => {
+    expect(licencePlacesElsewhere([licence('NS'), licence('Nova Scotia')], WORK)).toEqual(['NS']);
+  });
+
   it('should not guess where either place is not known', () => {
     expect(licencePlacesElsewhere([licence('Nova Scotia')], { ...WORK, region: null })).toEqual([]);
     expect(licencePlacesElsewhere([licence('Nova Scotia')], { ...WORK, region: ' ' })).toEqual([]);

@@ -28,6 +28,16 @@ describe('findFirstFit', () => {
     expect(findFirstFit(data, DAYS, JOB, FROM)?.on).toBe('2026-03-03');
   });
 
+  it('finds a place though a licence names another province than the site: that is a question, no obstacle', () => {
+    const licence = { fuel: null, maxKw: null, validFrom: '2025-01-01', validTo: '2027-01-01', place: 'NS' };
+    const data = boardOf([person('a', { licences: [licence] })]);
+    expect(findFirstFit(data, DAYS, { ...JOB, region: 'British Columbia' }, FROM)).toEqual({
+      staffId: 'a',
+      on: '2026-03-02',
+      startMin: 480,
+    });
+  });
+
   it('should leave a place that the latest day does not allow, and say that nothing fits', () => {
     const late = { ...JOB, latestOn: '2026-03-01' };
     expect(findFirstFit(boardOf([person('a')]), DAYS, late, FROM)).toBeNull();

@@ -1,0 +1,55 @@
+import { describe, expect, it } from 'vitest';
+import type { Conflict } from '../../../domain/schedule/dayConflicts.ts';
+import type { Obstacle } from '../../../domain/schedule/obstacles.ts';
+import { everyVisitFitsWords, noAnalyserWords, papersOf } from '../../../renderer/board/ofPapers.ts';
+
+const WEEK = ['2026-03-02', '2026-03-03', '2026-03-04', '2026-03-05', '2026-03-06'];
+
+describe('papersOf', () => {
+  it('does not say it of the whole week when the analyser runs out on Thursday: from Friday', () => {
+    const papers = papersOf(row(['2026-03-05', null], { '2026-03-06': [{ code: 'analyser-out-of-date' }] }));
+    expect(papers.noAnalyserFromOn).toBe('2026-03-06');
+    expect(noAnalyserWords('2026-03-06', WEEK[0])).toBe('no analyser in date from Fri 6 Mar');
+  });
+
+  it('should name no day where it holds for all that are shown, and be silent where no visit needs one', () => {
+    const papers = papersOf(row([null], { '2026-03-04': [{ code: 'analyser-out-of-date' }] }));
+    expect(papers.noAnalyserFromOn).toBe('2026-03-02');
+    expect(noAnalyserWords('2026-03-02', WEEK[0])).toBe('no analyser in date');
+    expect(papersOf(row([null], {})).noAnalyserFromOn).toBeNull();
+  });
+
+  it('asks once of a person where the licence counts, not at each visit', () => {
+    const asked: Obstacle = { code: 'licence-elsewhere', places: ['NS'], region: 'BC' };
+    expect(papersOf(row(['2027-01-01'], { '2026-03-02': [asked], '2026-03-04': [asked] })).elsewhere).toEqual({
+      places: ['NS'],
+      regions: ['BC'],
+    });
+  });
+});
+
+describe('everyVisitFitsWords', () => {
+  it('does not say that all is well while somebody has no analyser in date', () => {
+    const lacking = { noAnalyserFromOn: '2026-03-02', elsewhere: null };
+    const asked = { noAnalyserFromOn: null, elsewhere: { places: ['NS'], regions: ['BC'] } };
+    const well = { noAnalyserFromOn: null, elsewhere: null };
+    expect(everyVisitFitsWords([lacking, well, lacking])).toBe(
+      'Every visit fits; 2 people without an analyser in date.',
+    );
+    expect(everyVisitFitsWords([lacking, asked])).toBe(
+      'Every visit fits; 1 person without an analyser in date, 1 person with a licence for another state or province.',
+    );
+    expect(everyVisitFitsWords([well])).toBe('Every visit fits.');
+  });
+});
+
+/** What does not fit on each day, all of it at one visit. */
+function row(analysersDueOn: (string | null)[], found: Readonly<Record<string, readonly Obstacle[]>>) {
+  return {
+    technician: { analysersDueOn },
+    days: WEEK.map((on) => ({
+      on,
+      blocks: [{ conflicts: (found[on] ?? []).map((obstacle): Conflict => ({ code: 'obstacle', obstacle })) }],
+    })),
+  };
+}
