@@ -116,10 +116,27 @@ function goToBooking() {
 type BookingForm = VisitForm & { readonly note: string; readonly together: readonly string[] };
 
 function BookingPanel({ job, others }: { readonly job: Job; readonly others: readonly Job[] }) {
+  const planning = useOperation('jobs.getPlanning', { jobId: job.jobId });
+  return (
+    <Answer of={planning}>
+      {({ suggestedMin }) => <Booking job={job} others={others} suggestedMin={suggestedMin} />}
+    </Answer>
+  );
+}
+
+function Booking({
+  job,
+  others,
+  suggestedMin,
+}: {
+  readonly job: Job;
+  readonly others: readonly Job[];
+  readonly suggestedMin: number;
+}) {
   const form = useDraftForm<BookingForm, 'visits.book'>({
     draftKey: `book.${job.jobId}`,
     operation: 'visits.book',
-    initial: { ...emptyVisit(job.kind, job.openReadiness.length === 0), note: '', together: [] },
+    initial: { ...emptyVisit(suggestedMin, job.openReadiness.length === 0), note: '', together: [] },
     toInput: (values, reader) => ({
       ...visitFromForm(values, reader),
       jobIds: [job.jobId, ...values.together],

@@ -11,6 +11,7 @@ import { DateText } from '../kit/DateText.tsx';
 import { ErrorText } from '../kit/ErrorText.tsx';
 import { Facts } from '../kit/Facts.tsx';
 import { HistoryPanel } from '../kit/HistoryPanel.tsx';
+import { LedTo } from '../kit/LedTo.tsx';
 import { MakeSafeCount } from '../kit/MakeSafeCount.tsx';
 import { Panel } from '../kit/Panel.tsx';
 import { PlainTable } from '../kit/PlainTable.tsx';
@@ -25,6 +26,7 @@ import { ServiceDueWords } from '../service/ServiceDueWords.tsx';
 import { Shortcut } from '../shortcuts/Shortcut.tsx';
 import { AmendPanel } from './AmendPanel.tsx';
 import { HandoverSheet } from './HandoverSheet.tsx';
+import { PencilledPanel } from './PencilledPanel.tsx';
 import { SealPanel } from './SealPanel.tsx';
 import { arrivalWords } from './VisitCard.tsx';
 import { VisitFields } from './VisitFields.tsx';
@@ -199,6 +201,7 @@ function Visit({ visit }: { readonly visit: VisitRow }) {
           </Stack>
         </Panel>
       ) : null}
+      {visit.state === 'pencilled' && mayPlan && !isMoving ? <PencilledPanel visit={visit} /> : null}
       <Panel
         title="When and who"
         action={
@@ -210,7 +213,9 @@ function Visit({ visit }: { readonly visit: VisitRow }) {
         }
       >
         {isMoving ? (
-          <MoveForm visit={visit} onDone={() => setIsMoving(false)} />
+          <LedTo>
+            <MoveForm visit={visit} onDone={() => setIsMoving(false)} />
+          </LedTo>
         ) : (
           <Facts
             facts={[

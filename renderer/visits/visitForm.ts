@@ -20,15 +20,13 @@ type VisitTimes = Pick<
   'plannedOn' | 'plannedFrom' | 'plannedTo' | 'durationMin' | 'crew' | 'isPencilled'
 >;
 
-/** Common practice, no source: a startup of one boiler takes most of a morning, a service or repair less. */
-const USUAL_MINUTES = { startup: 180, service: 90, repair: 120, 'follow-up': 60 } as const;
-
-export function emptyVisit(kind: keyof typeof USUAL_MINUTES, isReady: boolean): VisitForm {
+/** `suggestedMin`: as board and planner reckon it, by kind, size and what somebody wrote down. */
+export function emptyVisit(suggestedMin: number, isReady: boolean): VisitForm {
   return {
     plannedOn: '',
     plannedFrom: '',
     plannedTo: '',
-    duration: durationWords(USUAL_MINUTES[kind]),
+    duration: durationWords(suggestedMin),
     crew: {},
     isPencilled: isReady ? 'no' : 'yes',
   };
