@@ -2,6 +2,7 @@
 import { and, asc, desc, eq, gt, inArray, isNull, or, type SQL, sql } from 'drizzle-orm';
 import { alias } from 'drizzle-orm/sqlite-core';
 import { APPLIANCE_FINDS } from './finds/applianceFinds.ts';
+import { inOrderOf } from './finds/inOrderOf.ts';
 import { findIds } from './finds/searchCache.ts';
 import type { ReadableDb, Store } from './openStore.ts';
 import {
@@ -75,7 +76,7 @@ export function listAppliances(
   options: { readonly query: string; readonly limit: number; readonly after: string | null },
 ): readonly ApplianceSummaryRow[] {
   const found = findIds(raw, APPLIANCE_FINDS, options);
-  if (found !== null) return summariesInOrder(db, found);
+  if (found !== null) return summariesOf(db, found);
   const conditions: SQL[] = [];
   if (options.after !== null) {
     const last = findAppliance(db, options.after);
@@ -91,14 +92,11 @@ export function listAppliances(
     .all();
 }
 
-function summariesInOrder(db: ReadableDb, ids: readonly string[]): readonly ApplianceSummaryRow[] {
-  const rows = new Map(
-    applianceSummaries(db)
-      .where(inArray(appliances.id, [...ids]))
-      .all()
-      .map((row) => [row.applianceId, row]),
-  );
-  return ids.flatMap((applianceId) => rows.get(applianceId) ?? []);
+function summariesOf(db: ReadableDb, ids: readonly string[]): readonly ApplianceSummaryRow[] {
+  const rows = applianceSummaries(db)
+    .where(inArray(appliances.id, [...ids]))
+    .all();
+  return inOrderOf(ids, rows, ({ applianceId }) => applianceId);
 }
 
 export function listAppliancesOfSite(db: ReadableDb, siteId: string): readonly ApplianceSummaryRow[] {

@@ -1,6 +1,7 @@
 /** Queries over customers, parties and their roles. */
 import { and, asc, desc, eq, gt, inArray, isNull, like, or, type SQL, sql } from 'drizzle-orm';
 import { CUSTOMER_FINDS } from './finds/customerFinds.ts';
+import { inOrderOf } from './finds/inOrderOf.ts';
 import { findIds } from './finds/searchCache.ts';
 import type { ReadableDb, Store } from './openStore.ts';
 import { preparedOnce } from './preparedOnce.ts';
@@ -24,20 +25,17 @@ export function listCustomers(
   options: { readonly query: string; readonly limit: number; readonly after: string | null },
 ): readonly CustomerListRow[] {
   const found = findIds(raw, CUSTOMER_FINDS, options);
-  if (found !== null) return customersInOrder(db, found);
+  if (found !== null) return customersOf(db, found);
   const next = options.after === null ? undefined : afterInNames(db, options.after);
   if (next === undefined) return firstPage(db).all({ limit: options.limit });
   return customerRows(db).where(next).limit(options.limit).all();
 }
 
-function customersInOrder(db: ReadableDb, ids: readonly string[]): readonly CustomerListRow[] {
-  const rows = new Map(
-    customerRows(db)
-      .where(inArray(customers.id, [...ids]))
-      .all()
-      .map((row) => [row.customerId, row]),
-  );
-  return ids.flatMap((customerId) => rows.get(customerId) ?? []);
+function customersOf(db: ReadableDb, ids: readonly string[]): readonly CustomerListRow[] {
+  const rows = customerRows(db)
+    .where(inArray(customers.id, [...ids]))
+    .all();
+  return inOrderOf(ids, rows, ({ customerId }) => customerId);
 }
 
 function afterInNames(db: ReadableDb, customerId: string): SQL | undefined {
