@@ -5,7 +5,7 @@
  */
 import type { CompiledProblem } from './compileProblem.ts';
 import { keptOf, startsAt } from './readPlan.ts';
-import { type RouteState, refreshRoute } from './routeState.ts';
+import { orderOf, type RouteState, refreshRoute } from './routeState.ts';
 import type { RoutingModel } from './routingModel.ts';
 
 /** Changes `state`. */
@@ -15,7 +15,7 @@ export function keepOrder(compiled: CompiledProblem, state: RouteState): void {
 
 function keepOrderOf(compiled: CompiledProblem, state: RouteState, route: number): void {
   const { model } = compiled;
-  let best = stopsOf(model, state, route);
+  let best: readonly number[] = orderOf(model, state, route);
   const kept = new Map(best.map((node) => [node, keptOf(compiled, route, node)]));
   let fewest = movedIn(compiled, state, route, best, kept);
   const take = (order: readonly number[]): boolean => {
@@ -105,12 +105,4 @@ function link(model: RoutingModel, state: RouteState, route: number, order: read
     state.previous[node] = before;
   }
   return refreshRoute(model, state, route);
-}
-
-function stopsOf(model: RoutingModel, state: RouteState, route: number): readonly number[] {
-  const stops: number[] = [];
-  const end = model.visitCount + model.routeCount + route;
-  for (let node = state.next[model.visitCount + route] as number; node !== end; node = state.next[node] as number)
-    stops.push(node);
-  return stops;
 }

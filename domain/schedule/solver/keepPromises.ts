@@ -5,7 +5,7 @@
 import { improveInsertion, newInsertion } from './bestInsertion.ts';
 import { type CompiledProblem, MOVES_PER_PROMISE } from './compileProblem.ts';
 import { compareGoals, countGoals, newGoals } from './countGoals.ts';
-import { copyState, createState, insertVisit, type RouteState, refreshRoute, takeOut } from './routeState.ts';
+import { copyState, createState, insertVisit, orderOf, type RouteState, refreshRoute, takeOut } from './routeState.ts';
 import type { RoutingModel } from './routingModel.ts';
 
 export function keepPromises({ model, problem }: CompiledProblem, start: RouteState): RouteState {
@@ -39,7 +39,7 @@ export function keepPromises({ model, problem }: CompiledProblem, start: RouteSt
       for (let option = model.optionIndex[visit] as number; option < end; option += 1) {
         if ((model.optionS4[option] as number) >= MOVES_PER_PROMISE) continue;
         if (tryKeeping(visit, option, -1)) return true;
-        for (const other of stopsOf(model, best, model.optionRoute[option] as number)) {
+        for (const other of orderOf(model, best, model.optionRoute[option] as number)) {
           if (other !== visit && tryKeeping(visit, option, other)) return true;
         }
       }
@@ -47,14 +47,6 @@ export function keepPromises({ model, problem }: CompiledProblem, start: RouteSt
     });
   }
   return best;
-}
-
-function stopsOf(model: RoutingModel, state: RouteState, route: number): readonly number[] {
-  const stops: number[] = [];
-  const end = model.visitCount + model.routeCount + route;
-  for (let node = state.next[model.visitCount + route] as number; node !== end; node = state.next[node] as number)
-    stops.push(node);
-  return stops;
 }
 
 /** Not where it is recorded, and not where others wait for it: that would be more than one move. */

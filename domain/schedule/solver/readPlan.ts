@@ -3,7 +3,7 @@ import type { Plan, Route, Stop } from '../plan.ts';
 import type { CompiledProblem } from './compileProblem.ts';
 import { explainLeftOut } from './explainLeftOut.ts';
 import { arrivalOf, earliestStart, workEnd, workStart } from './passBreaks.ts';
-import { pressedStart, type RouteState } from './routeState.ts';
+import { orderOf, pressedStart, type RouteState } from './routeState.ts';
 import { scoreOf } from './scoreOf.ts';
 
 export function readPlan(compiled: CompiledProblem, state: RouteState): Plan {
@@ -14,13 +14,10 @@ export function readPlan(compiled: CompiledProblem, state: RouteState): Plan {
   return { routes, unplanned, score: scoreOf(compiled, state, routes) };
 }
 
-export function readRoutes(compiled: CompiledProblem, state: RouteState): readonly Route[] {
+function readRoutes(compiled: CompiledProblem, state: RouteState): readonly Route[] {
   const { model, problem, routes } = compiled;
   return routes.flatMap(({ technicianId, date }, route) => {
-    const order: number[] = [];
-    const end = model.visitCount + model.routeCount + route;
-    for (let node = state.next[model.visitCount + route] as number; node !== end; node = state.next[node] as number)
-      order.push(node);
+    const order = orderOf(model, state, route);
     if (order.length === 0) return [];
     const starts = startsAt(compiled, state, route, order);
     const stops: Stop[] = [];

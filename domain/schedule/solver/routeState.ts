@@ -29,6 +29,15 @@ export type RouteState = {
   readonly work: Int32Array;
 };
 
+/** The visits of a route, the first one first. */
+export function orderOf(model: RoutingModel, state: Pick<RouteState, 'next'>, route: number): number[] {
+  const order: number[] = [];
+  const end = model.visitCount + model.routeCount + route;
+  for (let node = state.next[model.visitCount + route] as number; node !== end; node = state.next[node] as number)
+    order.push(node);
+  return order;
+}
+
 const NEVER = 0x3fffffff;
 
 export function createState(model: RoutingModel): RouteState {
