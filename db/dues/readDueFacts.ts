@@ -29,7 +29,7 @@ export type DueSource = {
 /** Contacts of the first year are kept a second one; wide enough that a clock set wrong for months loses none. */
 const CONTACT_DAYS = 800;
 
-/** Rows come as arrays with the position of their appliance: half the time of named columns, and it shows at 100 000. */
+/** In the order of the ids. Rows come as arrays with the position of their appliance: half the time of named columns, and it shows at 100 000. */
 export function readDueFacts(raw: Database, applianceIds: readonly string[], now: string): readonly DueSource[] {
   const contactsSince = addDays(now.slice(0, 10), -CONTACT_DAYS);
   const ids = JSON.stringify(applianceIds);
@@ -84,7 +84,8 @@ const APPLIANCES = `
   ${EACH} appliances a ON a.id = each.value
   LEFT JOIN placements p ON p.appliance_id = a.id AND p.to_on IS NULL
   LEFT JOIN sites s ON s.id = p.site_id
-  LEFT JOIN registrations r ON r.appliance_id = a.id`;
+  LEFT JOIN registrations r ON r.appliance_id = a.id
+  ORDER BY each.key`;
 
 const DATES = `
   SELECT each.key, d.kind, d.happened_on, d.precision ${EACH} appliance_dates d ON d.appliance_id = each.value`;
