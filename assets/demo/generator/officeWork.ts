@@ -115,7 +115,7 @@ export function recalls(anchor: Day): Scenario['recalls'] {
         altitudeMaxM: 500,
         issuedOn: ago(anchor, 24),
         whatToDo:
-          'Check that the screw of the gas valve is tight, mark it with paint, read CO at high fire afterwards. Smell gas before that? Out first, touch no switch, call from outside.',
+          'Check that the screw of the gas valve is tight, mark it with paint, read CO at high fire afterwards. If you smell gas: out first, touch no switch, call from outside.',
       },
       outcomes: [
         { applianceKey: 'boiler-10', outcome: 'done', on: ago(anchor, 9), note: 'screw was tight, marked' },
