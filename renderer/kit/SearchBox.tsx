@@ -1,7 +1,7 @@
 /** The search of a list: `/` leads to it, every pause in typing searches. */
 import { TextInput } from '@mantine/core';
-import { useDebouncedValue } from '@mantine/hooks';
-import { useEffect, useLayoutEffect, useRef, useState } from 'react';
+import { useDebouncedCallback } from '@mantine/hooks';
+import { useLayoutEffect, useRef, useState } from 'react';
 import { useShortcut } from '../shortcuts/Shortcuts.tsx';
 
 export function SearchBox({
@@ -21,16 +21,13 @@ export function SearchBox({
   readonly onEnter?: (text: string) => void;
 }) {
   const [text, setText] = useState(query);
-  const [settled] = useDebouncedValue(text, 200);
+  const search = useDebouncedCallback(onQuery, 200);
   const input = useRef<HTMLInputElement>(null);
   useShortcut('/', 'Search', () => input.current?.focus());
   // With the first paint: whoever sees the box may type at once.
   useLayoutEffect(() => {
     if (isFocused) input.current?.focus();
   }, [isFocused]);
-  useEffect(() => {
-    if (settled !== query) onQuery(settled);
-  }, [settled, query, onQuery]);
   return (
     <TextInput
       ref={input}
@@ -39,11 +36,15 @@ export function SearchBox({
       value={text}
       maw="32rem"
       autoComplete="off"
-      onChange={(event) => setText(event.currentTarget.value)}
+      onChange={(event) => {
+        setText(event.currentTarget.value);
+        search(event.currentTarget.value);
+      }}
       onKeyDown={(event) => {
         if (onEnter === undefined || (event.key !== 'Enter' && event.key !== 'ArrowDown')) return;
         event.preventDefault();
         // Not waited for: whoever presses Enter has typed what they wanted to.
+        search.cancel();
         onQuery(text);
         onEnter(text);
       }}

@@ -55,7 +55,11 @@ function FindCaller() {
       <SearchBox
         label="Name, phone, street or serial number"
         query={query}
-        onQuery={setQuery}
+        onQuery={(text) => {
+          // Whoever types on after Enter is led nowhere; on Enter itself it is set again at once.
+          setEntered(null);
+          setQuery(text);
+        }}
         isFocused
         onEnter={setEntered}
       />
