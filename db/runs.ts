@@ -426,8 +426,8 @@ function listTranscriptions(
   };
 }
 
-export function isTranscribed(db: ReadableDb, rowId: string): boolean {
-  return db.select().from(transcriptions).where(eq(transcriptions.rowId, rowId)).get() !== undefined;
+export function findTranscription(db: ReadableDb, rowId: string): typeof transcriptions.$inferSelect | undefined {
+  return db.select().from(transcriptions).where(eq(transcriptions.rowId, rowId)).get();
 }
 
 const transcriptionsOfRun = preparedOnce((db) =>

@@ -78,6 +78,8 @@ export const paperOperations = {
       'not-an-option': z.strictObject({ value: z.string() }),
       'must-be-possible': nothing,
       'witness-is-same': z.strictObject({ name: z.string() }),
+      /** A licensed sign-off under a name that is not the one of whoever it was written by. */
+      'signed-by-another': z.strictObject({ written: z.string(), name: z.string() }),
       'cannot-read': z.strictObject({ problem: z.record(z.string(), z.unknown()) }),
       'no-such-part': z.strictObject({ partKey: z.string() }),
       /** Of a lockout that is still to come. */

@@ -1,7 +1,7 @@
 /** Paper in place of the laptop: printing what is left of a run, and keeping what was written as copied from paper. */
 import { Temporal } from 'temporal-polyfill';
 import { findCompany, findStaff } from '../../db/people.ts';
-import { findSignOff, isTranscribed } from '../../db/runs.ts';
+import { findSignOff, findTranscription } from '../../db/runs.ts';
 import {
   firingPointMarks,
   fittedParts,
@@ -64,8 +64,8 @@ export const paperHandlers: Handlers<'paper.print' | 'paper.transcribe'> = {
   },
 
   'paper.transcribe': (input, context) => {
-    if (findStaff(context.db, input.byId) === undefined) return notFound('staff', input.byId);
-    const keep = keeperOf({ ...input, isLater: true }, context);
+    const by = findStaff(context.db, input.byId) ?? notFound('staff', input.byId);
+    const keep = keeperOf({ ...input, isLater: true, byName: by.name }, context);
     context.write((writer) => {
       const kept = keep(writer);
       if (kept === null) return;
@@ -81,7 +81,7 @@ export const paperHandlers: Handlers<'paper.print' | 'paper.transcribe'> = {
   },
 };
 
-type Input = ParsedInputOf<'paper.transcribe'> & { readonly isLater: true };
+type Input = ParsedInputOf<'paper.transcribe'> & { readonly isLater: true; readonly byName: string };
 /** The row to mark as copied; null: it says so itself. */
 type Kept = { readonly entity: (typeof TRANSCRIBED_ENTITIES)[number]; readonly rowId: string } | null;
 type Keeper = (writer: StoreWriter) => Kept;
@@ -150,45 +150,62 @@ function keeperOf(input: Input, context: HandlerContext): Keeper {
     case 'sign-off': {
       const { loaded, item } = requireOpenItem(context, input, 'sign-off');
       if (item.by === 'licensed') requireLicensedFor(context.db, loaded, input.visitId, byId);
-      const row = { name: written.name, staffId: item.by === 'licensed' ? byId : null, at: at(written.at) };
+      const signer =
+        item.by === 'licensed'
+          ? { name: requireOwnName(written.name, input.byName), staffId: byId }
+          : { name: written.name, staffId: null };
+      const row = { ...signer, at: at(written.at) };
       return (writer) => {
         const existing = findSignOff(writer.db, runId, itemKey);
         if (existing === undefined) {
           return { entity: 'sign_offs', rowId: writer.insert(signOffs, { runId, itemKey, by: item.by, ...row }) };
         }
         // The drawing under the name before belongs to the person of before.
-        writer.update(signOffs, existing.id, { ...row, signatureAttachmentId: null });
-        return isTranscribed(writer.db, existing.id) ? null : { entity: 'sign_offs', rowId: existing.id };
+        const isSamePerson = existing.name === row.name && existing.staffId === row.staffId;
+        writer.update(signOffs, existing.id, isSamePerson ? row : { ...row, signatureAttachmentId: null });
+        return findTranscription(writer.db, existing.id) === undefined
+          ? { entity: 'sign_offs', rowId: existing.id }
+          : null;
       };
     }
     case 'part': {
       const row = requirePart(context, { ...input, ...written }, { byId, at: at(written.at), on: input.on });
       return (writer) => {
-        writer.insert(fittedParts, row);
-        return copiedLine(writer, input, row.recordedAt ?? context.now, [row.name, row.partNumber, row.serial]);
+        const lineId = writer.insert(fittedParts, row);
+        return copiedLine(writer, input, lineId, row.recordedAt ?? context.now, [row.name, row.partNumber, row.serial]);
       };
     }
     case 'lockout': {
       const row = requireLockout(context, { ...input, ...written }, { byId, at: at(written.at) });
       const { happenedOn, happenedAt, code } = written;
       return (writer) => {
-        writer.insert(runLockouts, row);
-        return copiedLine(writer, input, row.recordedAt, [`${happenedOn} ${happenedAt}`, code]);
+        const lineId = writer.insert(runLockouts, row);
+        return copiedLine(writer, input, lineId, row.recordedAt, [`${happenedOn} ${happenedAt}`, code]);
       };
     }
   }
 }
 
-/** A list has no mark of its own for each line: the line is named beside it, by whom and when it was written. */
+/** A licence is signed under by whom it belongs to: another name on the paper is somebody else's signature. */
+function requireOwnName(written: string, name: string): string {
+  const plain = (text: string) => text.trim().replaceAll(/\s+/g, ' ').toLowerCase();
+  return plain(written) === plain(name) ? name : fail('signed-by-another', { written, name });
+}
+
+/**
+ * A list has no mark of its own for each line: the line is named beside it, by whom and when it was written. The mark has the
+ * line's own id, so that it goes with the line.
+ */
 function copiedLine(
   writer: StoreWriter,
   input: Input,
+  id: string,
   at: string,
   words: readonly (string | null | undefined)[],
 ): Kept {
   const { visitId, runId, stepKey, itemKey, byId } = input;
   const reason = words.filter((word) => word != null && word !== '').join(', ');
-  const answer = { visitId, runId, stepKey, itemKey, value: COPIED_ANSWER, reason, instrumentId: null, byId, at };
+  const answer = { id, visitId, runId, stepKey, itemKey, value: COPIED_ANSWER, reason, instrumentId: null, byId, at };
   return { entity: 'run_answers', rowId: writer.insert(runAnswers, answer) };
 }
 

@@ -1,6 +1,7 @@
 /** What a repair lists: lockouts with time and outdoor temperature, and parts that were changed. */
-import { findFittedPart, findLockout } from '../../db/runs.ts';
-import { fittedParts, runLockouts } from '../../db/schema/index.ts';
+import { findFittedPart, findLockout, findTranscription } from '../../db/runs.ts';
+import { fittedParts, runAnswers, runLockouts, transcriptions } from '../../db/schema/index.ts';
+import type { StoreWriter } from '../../db/storeWriter.ts';
 import { actorOf, type Handlers, notFound } from './handler.ts';
 import { requireLockout, requirePart, siteZoneOf } from './repairRows.ts';
 import { requireOpenItem, requireWhoDidIt } from './runGuards.ts';
@@ -37,8 +38,17 @@ export const repairHandlers: Handlers<'visits.addPart' | 'visits.addLockout' | '
         if (!isMine(findLockout(writer.db, input.rowId))) return notFound('run_lockouts', input.rowId);
         writer.update(runLockouts, input.rowId, removed);
       }
+      withdrawPaperMark(writer, input.rowId);
     });
     context.services.changed(['runs', 'appliances']);
     return {};
   },
 };
+
+/** What was copied from paper and taken away again is not to be listed as copied: the mark has its line's id and goes with it. */
+function withdrawPaperMark(writer: StoreWriter, lineId: string): void {
+  const mark = findTranscription(writer.db, lineId);
+  if (mark === undefined) return;
+  writer.remove(transcriptions, mark.id);
+  writer.remove(runAnswers, lineId);
+}

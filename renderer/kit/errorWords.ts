@@ -135,7 +135,9 @@ const WORDS: { readonly [C in ErrorCode]: (data: DataByCode[C]) => string } = {
   'step-not-open': () => 'This step is not open yet.',
   'run-was-left': () => 'This run was left for hours: open it and go on there. What has grown too old is asked again.',
   'no-such-step': () => 'The sheet of this job has no such step.',
-  'witness-is-same': ({ name }) => `${name} did it: somebody else has to confirm it.`,
+  'witness-is-same': ({ name }) => `${name} is the one recording this: somebody else has to confirm it.`,
+  'signed-by-another': ({ written, name }) =>
+    `“${written}” is not ${name}, who is said to have written it. A licensed person signs under their own name: choose under “Written by” who signed, or write the name in full.`,
   'not-an-option': ({ value }) => `“${value}” is not one of the answers.`,
   'must-be-possible': () => 'This one cannot be answered “not possible”.',
   'cannot-read': () => 'This cannot be read as a number with its unit.',

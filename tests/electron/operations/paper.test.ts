@@ -6,7 +6,7 @@ import type { InputOf } from '../../../electron/contract/index.ts';
 import { type Office, PIN, setUpOffice } from '../../support/officeScenario.ts';
 import { readPdf } from '../../support/readPdf.ts';
 import { openTestCore, type TestCore } from '../../support/testCore.ts';
-import { type BookedRun, bookAndBegin } from '../../support/wholeJob.ts';
+import { type BookedRun, bookAndBegin, readStartupNotes, tinyPng, walkRun } from '../../support/wholeJob.ts';
 
 type Written = InputOf<'paper.transcribe'>['written'];
 
@@ -138,15 +138,59 @@ describe('paper in place of the laptop', () => {
     }
   });
 
-  it('marks a name that is signed anew on paper, and no drawing stays under it', async () => {
+  const technician = 'Tobias Reyle';
+  const signatureId = async () => {
+    const reply = await test.core.putFile(
+      { bytes: tinyPng('signature'), mediaType: 'image/png', fileName: 'signature.png', takenAt: null },
+      'test-window',
+    );
+    if (!reply.ok) throw new Error(reply.code);
+    return reply.attachmentId;
+  };
+
+  it('does not put one person’s name on the licence of another', async () => {
+    const signed = await firstItem('sign-off');
+    expect(signed.item).toMatchObject({ by: 'licensed' });
+    await open(signed.stepKey);
+    expect(await transcribe(signed, { kind: 'sign-off', name: 'Somebody Else', at: '13:10' })).toMatchObject({
+      ok: false,
+      error: { code: 'signed-by-another', data: { written: 'Somebody Else', name: technician } },
+    });
+    expect((await view()).record.signOffs).toEqual([]);
+    expect(await transcribe(signed, { kind: 'sign-off', name: 'tobias  reyle', at: '13:10' })).toMatchObject({
+      ok: true,
+    });
+    expect((await view()).record.signOffs).toMatchObject([{ name: technician, staffId: office.technicianId }]);
+  });
+
+  it('leaves the drawing under a name that is signed anew by the same person, and marks it', async () => {
     const signed = await firstItem('sign-off');
     await open(signed.stepKey);
     const here = { visitId: run.visitId, runId: run.runId, stepKey: signed.stepKey, itemKey: signed.itemKey };
-    await test.must('visits.signOff', { ...here, name: 'in the app', signatureAttachmentId: null });
-    expect(await transcribe(signed, { kind: 'sign-off', name: 'on paper', at: '13:10' })).toMatchObject({ ok: true });
+    await test.must('visits.signOff', { ...here, name: technician, signatureAttachmentId: await signatureId() });
+    expect(await transcribe(signed, { kind: 'sign-off', name: technician, at: '13:10' })).toMatchObject({ ok: true });
     const [signOff] = (await view()).record.signOffs;
-    expect(signOff).toMatchObject({ name: 'on paper', transcribed: { typedAt: test.now() } });
-    expect(signOff?.signatureSha256).toBeUndefined();
+    expect(signOff).toMatchObject({ name: technician, transcribed: { typedAt: test.now() } });
+    expect(signOff?.signatureSha256).toMatch(/^[0-9a-f]{64}$/);
+  });
+
+  it('leaves no drawing of the person before under another name', async () => {
+    await walkRun(test, office, run, readStartupNotes(), 'occupant-signs');
+    const { sheet } = await view();
+    const step = sheet.startup.find(({ items }) => items.some(({ key }) => key === 'occupant-signs'));
+    const signed = { stepKey: step?.key ?? '', itemKey: 'occupant-signs' };
+    await open(signed.stepKey);
+    const here = { visitId: run.visitId, runId: run.runId, ...signed };
+    await test.must('visits.signOff', {
+      ...here,
+      name: 'Ines Varga',
+      signatureAttachmentId: await signatureId(),
+    });
+    const ofOccupant = async () => (await view()).record.signOffs.find(({ by }) => by === 'occupant');
+    expect((await ofOccupant())?.signatureSha256).toMatch(/^[0-9a-f]{64}$/);
+    expect(await transcribe(signed, { kind: 'sign-off', name: 'Olm Varga', at: '13:10' })).toMatchObject({ ok: true });
+    expect(await ofOccupant()).toMatchObject({ name: 'Olm Varga', transcribed: { typedAt: test.now() } });
+    expect((await ofOccupant())?.signatureSha256).toBeUndefined();
   });
 });
 
@@ -250,6 +294,63 @@ describe('paper of a repair', () => {
       transcribed: { typedById: office.ownerId, typedAt: test.now() },
     });
     expect(record.answers.find(({ itemKey }) => itemKey === 'parts-changed')?.reason).toContain('GV-1001');
+  });
+
+  it('does not go on listing as copied from paper what was taken away again, once it is sealed', async () => {
+    await copyStep('fault');
+    const lockout = (code: string) =>
+      transcribe('fault', 'lockout-list', {
+        kind: 'lockout',
+        happenedOn: '2026-02-26',
+        happenedAt: '07:20',
+        code,
+        outdoorText: null,
+        outdoorUnit: '°C',
+        at: '13:05',
+      });
+    expect(await lockout('E5')).toMatchObject({ ok: true });
+    expect(await lockout('E77')).toMatchObject({ ok: true });
+    await copyStep('before-firing');
+    await test.must('visits.openStep', { ...at, stepKey: 'repair-work' });
+    const partKey = (await view()).sheet.parts?.[0]?.key ?? '';
+    for (const partNumber of ['Q1001', 'Q2002'])
+      expect(
+        await transcribe('repair-work', 'parts-changed', {
+          kind: 'part',
+          partKey,
+          partNumber,
+          serial: null,
+          at: '13:20',
+        }),
+      ).toMatchObject({ ok: true });
+    const { record } = await view();
+    const partId = record.parts?.find(({ partNumber }) => partNumber === 'Q2002')?.rowId ?? '';
+    const lockoutId = record.lockouts?.find(({ code }) => code === 'E77')?.rowId ?? '';
+    await test.must('visits.removeRow', {
+      ...at,
+      stepKey: 'repair-work',
+      itemKey: 'parts-changed',
+      rowId: partId,
+    });
+    await test.must('visits.removeRow', { ...at, stepKey: 'fault', itemKey: 'lockout-list', rowId: lockoutId });
+    await test.must('visits.finish', {
+      visitId: at.visitId,
+      outcome: 'return-needed',
+      reason: 'part on order',
+      labourMin: 60,
+    });
+    await test.must('visits.seal', at);
+    await test.must('session.signIn', { staffId: office.ownerId, pin: PIN });
+    const { packetPdfId } = await test.must('packets.build', { runId: at.runId, isDraft: false, gapReason: 'test' });
+    const file = await test.core.getFile(packetPdfId, 'test-window');
+    const text = (await readPdf(file?.bytes ?? new Uint8Array())).pages.join(' ').replaceAll(/\s+/g, '');
+    const fromPaper = text.slice(text.indexOf('Copiedfrompaper'));
+    expect(fromPaper).toContain('Q1001');
+    expect(fromPaper).toContain('E5');
+    expect(text).not.toContain('Q2002');
+    expect(text).not.toContain('E77');
+    const marks = (await view()).record.answers.filter(({ value }) => value === COPIED_ANSWER);
+    expect(marks).toHaveLength(2);
   });
 
   it('refuses a part the sheet does not list and a lockout that is still to come, and keeps nothing of them', async () => {

@@ -28,6 +28,15 @@ export function paperSection(view: PacketView): readonly Block[] {
   ];
 }
 
+type Answer = PacketView['record']['run']['answers'][number];
+
+/** The mark of a list's line names the line in its reason. What is typed freely, and the mark with it, is sealed as words. */
+function writtenText({ value, words, reason }: Pick<Answer, 'value' | 'words' | 'reason'>): string {
+  const said = words ?? value;
+  if (said === COPIED_ANSWER && reason !== null) return reason;
+  return said ?? `not possible: ${reason ?? ''}`;
+}
+
 function paperRows(view: PacketView): readonly (readonly Cell[])[] {
   const { run } = view.record;
   const at = (instant: string): string => momentText(instant, view.timeZone, view.visitOn);
@@ -53,9 +62,7 @@ function paperRows(view: PacketView): readonly (readonly Cell[])[] {
         : [
             row(
               label(one.itemKey),
-              one.value === COPIED_ANSWER
-                ? (one.reason ?? '')
-                : (one.words ?? one.value ?? `not possible: ${one.reason ?? ''}`),
+              writtenText(one),
               `${view.nameOf(one.byId)}, ${at(one.at)}`,
               typedBy(one.transcribed),
             ),
