@@ -1,5 +1,4 @@
 /** What a part or a lockout must be before it is kept: a part of the sheet's list, a time that has been, a temperature that can be read. */
-
 import type { fittedParts, runLockouts } from '../../db/schema/index.ts';
 import { findSite } from '../../db/sites.ts';
 import { findVisit } from '../../db/visits.ts';

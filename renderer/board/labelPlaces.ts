@@ -2,7 +2,6 @@
  * Where the words of visits go in a day too narrow for them: two lines of labels, turn and turn about, each label at its visit's
  * time where there is room and moved aside where not. The mark of the time itself stays where it belongs.
  */
-
 export type LabelPlace = { readonly lane: 0 | 1; readonly left: number; readonly width: number };
 
 /** Fewer pixels do not even show the hour; then labels of a crowded day get what there is. */

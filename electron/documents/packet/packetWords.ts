@@ -1,5 +1,4 @@
 /** The packet's words for codes. A condition is "the maker's stated condition", and evidenced or not: what that means is for the maker. */
-
 import type { Verdict } from '../../../domain/judgement/finding.ts';
 import type { CoverDate, EmitterKind, FuelKey } from '../../../domain/procedure/modelSheet.ts';
 import { COPIED_ANSWER } from '../../../domain/procedure/progress/listProgress.ts';
