@@ -9,6 +9,7 @@ import { readDay } from '../form/FormReader.ts';
 import { readTime } from '../form/readTime.ts';
 import { worthNaming } from '../run/instruments/instrumentChoices.ts';
 import type { PaperBox, PaperSlot, Written } from './paperSlots.ts';
+import { isLineBegun } from './typedValues.ts';
 import { useTypedLine } from './useTypedLine.ts';
 
 export type PaperDefaults = { readonly at: string; readonly instrumentFor: (box: PaperBox) => string };
@@ -79,10 +80,13 @@ export function PaperSlotForm({
         slot.isPhoto === true ? 'Choose the photo, or say why it was not possible.' : 'A box is still empty.',
       );
     if (!(await onKeep(written, found))) return;
-    clear();
+    clear(values);
     // A list stays for its next line.
     if (slot.noneWords !== undefined) form.current?.querySelector<HTMLElement>('select, input')?.focus();
   };
+  /** What says that nothing (more) is to be listed must not take a line that is half typed with it. */
+  const endList = (end: () => void) =>
+    isLineBegun(values, boxes) ? setProblem('Keep this line or empty it first.') : end();
   const asAnswer =
     (value: string | null, reason: string | null) =>
     (found: Values): Written | null => {
@@ -173,11 +177,11 @@ export function PaperSlotForm({
           </Button>
         )}
         {slot.noneWords === undefined ? null : onListDone === null ? (
-          <Button variant="default" onClick={() => void keep(asAnswer(NONE_ANSWER, null))}>
+          <Button variant="default" onClick={() => endList(() => void keep(asAnswer(NONE_ANSWER, null)))}>
             {slot.noneWords}
           </Button>
         ) : (
-          <Button variant="default" onClick={onListDone}>
+          <Button variant="default" onClick={() => endList(onListDone)}>
             Nothing more on this list
           </Button>
         )}

@@ -17,7 +17,7 @@ export type Drawing = {
   readonly change: (change: (strokes: Strokes) => Strokes) => void;
   /** Puts it into the store, before the name that points to it; null: nothing was drawn. */
   readonly keep: () => Promise<KeptDrawing>;
-  /** Once it is under a name. */
+  /** Once it is under a name; gone on with meanwhile, it stays, whole. */
   readonly forget: () => void;
 };
 
@@ -29,6 +29,7 @@ export function useDrawing(address: ItemAddress, label: string): Drawing {
   const key = { runId: view.runId, itemKey: address.itemKey, box: BOX };
   const [strokes, setStrokes] = useState<Strokes>(() => JSON.parse(readDraft(sessionStorage, key) ?? '[]') as Strokes);
   const latest = useRef({ strokes, unsaved, address, label });
+  const kept = useRef<Strokes>([]);
   useEffect(() => {
     latest.current = { strokes, unsaved, address, label };
   });
@@ -52,12 +53,15 @@ export function useDrawing(address: ItemAddress, label: string): Drawing {
     change: (how) => show(how(latest.current.strokes)),
     async keep() {
       const drawn = latest.current.strokes;
+      kept.current = drawn;
       if (!isSignature(drawn)) return { ok: true, attachmentId: null };
       const picture = await signaturePicture(drawn);
       if (picture === null) return { ok: false, why: 'The drawing could not be made into a picture.' };
       const outcome = await putPhoto(picture, core.putFile);
       return outcome.ok ? outcome : { ok: false, why: outcome.why };
     },
-    forget: () => show([]),
+    forget: () => {
+      if (latest.current.strokes === kept.current) show([]);
+    },
   };
 }
