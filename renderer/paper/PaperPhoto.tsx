@@ -3,10 +3,11 @@ import { Button, Group } from '@mantine/core';
 import { useRef, useState } from 'react';
 import type { RunView } from '../../electron/contract/runs.ts';
 import { errorWords } from '../kit/errorWords.ts';
+import { PhotoFiles } from '../kit/PhotoFiles.tsx';
 import { useCore } from '../operations/CoreAccess.tsx';
 import { useAct } from '../operations/useAct.ts';
 import { RouteLink } from '../RouteLink.tsx';
-import { putPhoto } from '../run/items/takePhotos.ts';
+import { putEach } from '../run/items/takePhotos.ts';
 
 export function PaperPhoto({
   view,
@@ -39,30 +40,14 @@ export function PaperPhoto({
     if (why === null) onAttached();
     else setProblem(why);
   };
-  const putAll = async (files: readonly File[]): Promise<string | null> => {
-    for (const file of files) {
-      const outcome = await putPhoto(file, core.putFile);
-      if (!outcome.ok) return `${outcome.fileName}: ${outcome.why}`;
-      const reply = await attach.act({ visitId, runId, stepKey, itemKey, attachmentId: outcome.attachmentId });
-      if (!reply.ok) return errorWords(reply.error);
-    }
-    return null;
-  };
+  const putAll = (files: readonly File[]) =>
+    putEach(files, core.putFile, async (attachmentId) => {
+      const reply = await attach.act({ visitId, runId, stepKey, itemKey, attachmentId });
+      return reply.ok ? null : errorWords(reply.error);
+    });
   return (
     <>
-      <input
-        ref={input}
-        type="file"
-        accept="image/jpeg,image/png,.jpg,.jpeg,.png,.heic,.heif"
-        multiple
-        hidden
-        aria-label={label}
-        onChange={(event) => {
-          const files = [...(event.currentTarget.files ?? [])];
-          event.currentTarget.value = '';
-          if (files.length > 0) void take(files);
-        }}
-      />
+      <PhotoFiles ref={input} label={label} onFiles={(files) => void take(files)} />
       <Group gap="sm">
         <Button variant="default" loading={isBusy} onClick={() => input.current?.click()}>
           Choose the photo<span className="lo-hidden">: {label}</span>

@@ -9,6 +9,7 @@ import { instantWords } from '../kit/dayWords.ts';
 import { errorWords } from '../kit/errorWords.ts';
 import { Note } from '../kit/Note.tsx';
 import { Panel } from '../kit/Panel.tsx';
+import { PhotoFiles } from '../kit/PhotoFiles.tsx';
 import { Screen } from '../kit/Screen.tsx';
 import { useCore } from '../operations/CoreAccess.tsx';
 import { useAct } from '../operations/useAct.ts';
@@ -120,19 +121,7 @@ function Photos({ view }: { readonly view: RunView }) {
       <p style={{ margin: 0 }}>
         The pictures are kept as the camera made them. What goes out in a packet says nothing of where they were taken.
       </p>
-      <input
-        ref={input}
-        type="file"
-        accept="image/jpeg,image/png,.jpg,.jpeg,.png,.heic,.heif"
-        multiple
-        hidden
-        aria-label="Photos"
-        onChange={(event) => {
-          const files = [...(event.currentTarget.files ?? [])];
-          event.currentTarget.value = '';
-          if (files.length > 0) void take(files);
-        }}
-      />
+      <PhotoFiles ref={input} label="Photos" onFiles={(files) => void take(files)} />
       <div>
         <Button loading={isBusy} disabled={view.sealedSha256 !== null} onClick={() => input.current?.click()}>
           Choose the photos

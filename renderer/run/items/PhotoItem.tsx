@@ -4,6 +4,7 @@ import type { ItemOf } from '../../../domain/procedure/modelSheet.ts';
 import type { ItemAddress } from '../../../domain/procedure/progressTypes.ts';
 import { FieldSaved, type SaveState } from '../../kit/FieldSaved.tsx';
 import { KeyHint } from '../../kit/KeyHint.tsx';
+import { PhotoFiles } from '../../kit/PhotoFiles.tsx';
 import { useCore } from '../../operations/CoreAccess.tsx';
 import { RouteLink } from '../../RouteLink.tsx';
 import { useRun } from '../state/RunContext.ts';
@@ -52,19 +53,7 @@ export function PhotoItem({ item, address }: { readonly item: ItemOf<'photo'>; r
           ))}
         </ul>
       )}
-      <input
-        ref={input}
-        type="file"
-        accept="image/jpeg,image/png,.jpg,.jpeg,.png,.heic,.heif"
-        multiple
-        hidden
-        aria-label={item.label}
-        onChange={(event) => {
-          const files = [...(event.currentTarget.files ?? [])];
-          event.currentTarget.value = '';
-          if (files.length > 0) void attach(files);
-        }}
-      />
+      <PhotoFiles ref={input} label={item.label} onFiles={(files) => void attach(files)} />
       <div className="run-box-row">
         {photos.length > 0 ? (
           <button

@@ -27,6 +27,21 @@ export async function putPhoto(file: File, putFile: PutFile): Promise<PhotoOutco
     : { ok: false, fileName: file.name, why: WHY[reply.code] };
 }
 
+/** One after the other: each is in the store before `attach` puts it where it belongs; the first that fails ends it and says why. */
+export async function putEach(
+  files: readonly File[],
+  putFile: PutFile,
+  attach: (attachmentId: string) => Promise<string | null>,
+): Promise<string | null> {
+  for (const file of files) {
+    const outcome = await putPhoto(file, putFile);
+    if (!outcome.ok) return `${outcome.fileName}: ${outcome.why}`;
+    const why = await attach(outcome.attachmentId);
+    if (why !== null) return why;
+  }
+  return null;
+}
+
 export function refusedBecause(file: Pick<File, 'name' | 'type'>): string | null {
   if (/\.(heic|heif)$/i.test(file.name) || /hei[cf]/i.test(file.type)) {
     return 'HEIC pictures cannot be opened everywhere. Set the phone’s camera to JPEG (“most compatible”) and take it again, or send it as JPEG.';

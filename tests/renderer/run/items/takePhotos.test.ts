@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { putPhoto, refusedBecause } from '../../../../renderer/run/items/takePhotos.ts';
+import { putEach, putPhoto, refusedBecause } from '../../../../renderer/run/items/takePhotos.ts';
 
 describe('refusedBecause', () => {
   it.each([
@@ -42,5 +42,22 @@ describe('putPhoto', () => {
   it('says which file was refused and why', async () => {
     const outcome = await putPhoto(picture, async () => ({ ok: false, code: 'type-refused' }));
     expect(outcome).toMatchObject({ ok: false, fileName: 'plate.png' });
+  });
+});
+
+describe('putEach', () => {
+  const named = (name: string) => new File([new Uint8Array([1])], name, { type: 'image/png' });
+  const put = async ({ fileName }: { readonly fileName: string }) =>
+    ({ ok: true, attachmentId: `id of ${fileName}`, sha256: 'x' }) as const;
+
+  it('attaches one after the other, and ends at the first that fails, with its words', async () => {
+    const attached: string[] = [];
+    const attach = async (attachmentId: string) => {
+      attached.push(attachmentId);
+      return attachmentId === 'id of b.png' ? 'sealed meanwhile' : null;
+    };
+    expect(await putEach([named('a.png'), named('b.png'), named('c.png')], put, attach)).toBe('sealed meanwhile');
+    expect(attached).toEqual(['id of a.png', 'id of b.png']);
+    expect(await putEach([named('a.png'), named('d.heic')], put, attach)).toMatch(/^d\.heic: HEIC/);
   });
 });
