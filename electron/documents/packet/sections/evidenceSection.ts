@@ -16,7 +16,10 @@ export function evidenceSection(view: PacketView, photos: ReadonlyMap<string, Pa
 }
 
 export function instrumentBlocks(view: PacketView): readonly Block[] {
-  const { instruments, readings } = view.record.run;
+  const { readings, answers } = view.record.run;
+  const used = new Set([...readings, ...answers].map(({ instrumentId }) => instrumentId ?? null));
+  // The record has every instrument of the firm; evidence are those something was measured or tested with.
+  const instruments = view.record.run.instruments.filter(({ instrumentId }) => used.has(instrumentId));
   if (instruments.length === 0) return [];
   return [
     { kind: 'heading', level: 2, text: 'Instruments' },
@@ -33,7 +36,7 @@ export function instrumentBlocks(view: PacketView): readonly Block[] {
       ],
       rows: instruments.map((one): Cell[] => {
         const isInDate = one.calibrationDueOn !== null && one.calibrationDueOn >= view.visitOn;
-        const used = readings.filter((reading) => reading.instrumentId === one.instrumentId).length;
+        const count = readings.filter((reading) => reading.instrumentId === one.instrumentId).length;
         return [
           { text: one.label },
           { text: one.serial },
@@ -46,7 +49,7 @@ export function instrumentBlocks(view: PacketView): readonly Block[] {
             text: one.calibrationDueOn === null ? 'not known' : isInDate ? 'in date' : 'out of date',
             tone: isInDate ? 'plain' : 'strong',
           },
-          { text: String(used) },
+          { text: String(count) },
         ];
       }),
     },
