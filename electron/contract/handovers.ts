@@ -8,7 +8,7 @@ const language = z.enum(MESSAGE_LANGUAGES);
 export const handoverOperations = {
   'handovers.build': operation({
     access: ['technician', 'dispatcher', 'owner'],
-    /** Without a language it is the company's. */
+    /** Without a language it is the customer's; where none is on file, the company's. */
     input: z.strictObject({ runId: id, language: language.nullable().default(null) }),
     output: z.strictObject({ attachmentId: id, fileName: z.string(), language, awaitsNativeReader: z.boolean() }),
     errors: {

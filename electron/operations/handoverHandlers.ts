@@ -1,8 +1,12 @@
 /** Makes the handover sheet from what stands in the run: settings, pressures, the service's day, whom to call. */
+
+import { findPlacement } from '../../db/appliances.ts';
+import { findCustomer } from '../../db/customers.ts';
 import { readDueFacts } from '../../db/dues/readDueFacts.ts';
 import { findCompany } from '../../db/people.ts';
 import { readRunRecord } from '../../db/runs.ts';
 import { attachments } from '../../db/schema/index.ts';
+import { findSite } from '../../db/sites.ts';
 import { awaitsNativeReader, safetyWords } from '../../domain/messages/builtInWordings.ts';
 import { dayInLanguage } from '../../domain/messages/dayInLanguage.ts';
 import type { MessageLanguage } from '../../domain/messages/messageKinds.ts';
@@ -19,7 +23,8 @@ export const handoverHandlers: Handlers<'handovers.build'> = {
   'handovers.build': async (input, context) => {
     const { run, job } = loadRun(context.db, input.runId);
     const company = findCompany(context.db) ?? notFound('companies', 'this');
-    const language = input.language ?? (company.language as MessageLanguage);
+    const language =
+      input.language ?? languageOnFile(context, job.applianceId) ?? (company.language as MessageLanguage);
     const safety = safetyWords(company.emergencyNumber, language) ?? fail('emergency-number-missing', {});
     const record = readRunRecord(context.db, run, job);
     const service = nextServiceOf(context, job.applianceId);
@@ -59,6 +64,14 @@ export const handoverHandlers: Handlers<'handovers.build'> = {
     return { attachmentId, fileName, language, awaitsNativeReader: awaitsNativeReader(language) };
   },
 };
+
+/** What the customer reads; null: nobody noted it. */
+function languageOnFile({ db }: HandlerContext, applianceId: string): MessageLanguage | null {
+  const siteId = findPlacement(db, applianceId)?.siteId;
+  const customerId = siteId === undefined ? undefined : findSite(db, siteId)?.customerId;
+  const customer = customerId === undefined ? undefined : findCustomer(db, customerId);
+  return (customer?.party.language ?? null) as MessageLanguage | null;
+}
 
 function nextServiceOf(context: HandlerContext, applianceId: string) {
   const [source] = readDueFacts(context.store.raw, [applianceId], context.now);

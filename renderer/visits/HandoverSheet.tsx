@@ -7,19 +7,19 @@ import { ErrorText } from '../kit/ErrorText.tsx';
 import { Note } from '../kit/Note.tsx';
 import { optionsOf } from '../kit/tradeWords.ts';
 import { LANGUAGE_WORDS } from '../messages/messageWords.ts';
-import { useAppStatus } from '../operations/AppStatus.tsx';
 import { useCore } from '../operations/CoreAccess.tsx';
 import { useAct } from '../operations/useAct.ts';
 
 export function HandoverSheet({ runId, serial }: { readonly runId: string; readonly serial: string }) {
   const core = useCore();
-  const { company } = useAppStatus();
   const build = useAct('handovers.build');
-  const [language, setLanguage] = useState<MessageLanguage>(company?.language ?? 'en');
+  const [language, setLanguage] = useState<MessageLanguage | null>(null);
   const [awaits, setAwaits] = useState(false);
   const make = async () => {
     const reply = await build.act({ runId, language });
     if (!reply.ok) return;
+    // What was on file is said by showing it.
+    setLanguage(reply.value.language);
     setAwaits(reply.value.awaitsNativeReader);
     await downloadAttachment(core, reply.value.attachmentId);
   };
@@ -28,9 +28,9 @@ export function HandoverSheet({ runId, serial }: { readonly runId: string; reado
       <Group gap="sm">
         <NativeSelect
           aria-label={`Language of the handover sheet, ${serial}`}
-          value={language}
-          data={[...optionsOf(LANGUAGE_WORDS)]}
-          onChange={(event) => setLanguage(event.currentTarget.value as MessageLanguage)}
+          value={language ?? ''}
+          data={[{ value: '', label: 'The customer’s language' }, ...optionsOf(LANGUAGE_WORDS)]}
+          onChange={(event) => setLanguage((event.currentTarget.value || null) as MessageLanguage | null)}
         />
         <Button variant="default" loading={build.isBusy} onClick={() => void make()}>
           Handover sheet for {serial}

@@ -52,6 +52,21 @@ describe('the handover sheet', () => {
     expect(awaitsNativeReader).toBe(true);
   });
 
+  it('speaks the customer’s language where it is on file, not the firm’s', async () => {
+    const onFile = await test.must('customers.get', { customerId: office.customerId });
+    const { partyId: _partyId, phoneE164: _phoneE164, ...party } = onFile.party;
+    const speaks = async (language: 'en' | 'fr' | 'es' | null) => {
+      await test.must('customers.update', {
+        customerId: office.customerId,
+        party: { ...party, language },
+        note: null,
+      });
+      return (await test.must('handovers.build', { runId: run.runId })).language;
+    };
+    expect(await speaks('fr')).toBe('fr');
+    expect(await speaks(null)).toBe('en');
+  });
+
   it('is not printed without an emergency number on file, and leaves nothing behind', async () => {
     await test.must('session.signIn', { staffId: office.ownerId, pin: PIN });
     const { company } = await test.must('app.status', {});
