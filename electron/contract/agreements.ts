@@ -1,6 +1,6 @@
 /** Service agreements: an interval of the customer's own, written, put right and ended. */
 import { z } from 'zod';
-import { day, id, nothing, operation, optionalLine } from './operation.ts';
+import { day, id, nothing, operation } from './operation.ts';
 
 /** Nobody agrees on a service less than every five years. */
 export const LONGEST_INTERVAL_MONTHS = 60;
@@ -8,7 +8,8 @@ export const LONGEST_INTERVAL_MONTHS = 60;
 export const agreementFields = z.strictObject({
   /** With whom. */
   partyId: id,
-  number: optionalLine,
+  /** Short enough to stand in the reason of a booking. */
+  number: z.string().trim().max(60).nullable(),
   everyMonths: z.number().int().min(1).max(LONGEST_INTERVAL_MONTHS),
   fromOn: day,
   /** The last day it is in force; null: until somebody ends it. */
