@@ -1,35 +1,38 @@
 import { describe, expect, it } from 'vitest';
-import type { PacketView } from '../../../electron/documents/packet/packetView.ts';
+import { packetView } from '../../../electron/documents/packet/packetView.ts';
 import { instrumentBlocks } from '../../../electron/documents/packet/sections/evidenceSection.ts';
+import { samplePacket } from '../../support/packetSample.ts';
 
-const instrument = (instrumentId: string) => ({
-  instrumentId,
-  label: `Instrument ${instrumentId}`,
-  serial: instrumentId,
-  calibratedOn: null,
-  calibrationDueOn: null,
-  certificate: null,
-});
+const sample = packetView(samplePacket());
+const { run } = sample.record;
 
-function listed(readings: readonly (string | null)[], answers: readonly (string | null)[]): readonly string[] {
-  const by = (instrumentId: string | null) => ({ instrumentId });
-  const run = {
-    instruments: ['analyser', 'leak-spray', 'spare'].map(instrument),
-    readings: readings.map(by),
-    answers: answers.map(by),
+/** What the sample's run lists when its first readings and answers name these instruments and the others none. */
+function listed(readings: readonly string[], answers: readonly string[]): readonly string[] {
+  const [one] = run.instruments;
+  if (one === undefined) throw new Error('the sample has no instrument');
+  const named = <T>(rows: readonly T[], ids: readonly string[]) =>
+    rows.map((row, index) => ({ ...row, instrumentId: ids[index] ?? null }));
+  const changed = {
+    ...run,
+    instruments: ['analyser', 'leak-spray', 'spare'].map((instrumentId) => ({
+      ...one,
+      instrumentId,
+      serial: instrumentId,
+    })),
+    readings: named(run.readings, readings),
+    answers: named(run.answers, answers),
   };
-  const view = { record: { run }, visitOn: '2026-03-02' } as unknown as PacketView;
-  return instrumentBlocks(view).flatMap((block) =>
+  return instrumentBlocks({ ...sample, record: { ...sample.record, run: changed } }).flatMap((block) =>
     block.kind === 'table' ? block.rows.map((row) => `${row[1]?.text}: ${row.at(-1)?.text}`) : [],
   );
 }
 
 describe('the instruments of a packet', () => {
   it('are those something was measured or tested with, not everything the firm owns', () => {
-    expect(listed(['analyser', 'analyser', null], ['leak-spray', null])).toEqual(['analyser: 2', 'leak-spray: 0']);
+    expect(listed(['analyser', 'analyser'], ['leak-spray'])).toEqual(['analyser: 2', 'leak-spray: 0']);
   });
 
   it('are not spoken of where nothing was measured with any', () => {
-    expect(listed([null], [null])).toEqual([]);
+    expect(listed([], [])).toEqual([]);
   });
 });
