@@ -1,43 +1,108 @@
-/** Every table as it stands, for giving out: without caches, what is this machine's own, the change log, and PINs. */
+/**
+ * Every table as it stood at one moment, for giving out row by row while work goes on: without caches, what is this
+ * machine's own, the change log, and PINs.
+ */
+import Database from 'better-sqlite3';
 import { asc, eq, getTableColumns, is, isNull, sql } from 'drizzle-orm';
+import { drizzle } from 'drizzle-orm/better-sqlite3';
 import { getTableConfig, SQLiteTable } from 'drizzle-orm/sqlite-core';
 import type { ReadableDb } from './openStore.ts';
 import * as schema from './schema/index.ts';
 import { applianceDates, appliances, customers, parties, placements, sites } from './schema/index.ts';
 
+/** `json` is kept as the text of a JSON value, `flag` as 0 or 1. */
+export type ExportColumn = { readonly name: string; readonly kind: 'plain' | 'json' | 'flag' };
+export type ExportRow = readonly (string | number | null)[];
+
 export type ExportTable = {
   readonly name: string;
-  readonly columns: readonly string[];
-  readonly rows: readonly Readonly<Record<string, unknown>>[];
+  readonly columns: readonly ExportColumn[];
+  readonly rowCount: number;
+  /** In the order of the columns. One table is read at a time. */
+  readonly rows: () => Iterable<ExportRow>;
+};
+
+export type ExportSnapshot = {
+  readonly tables: readonly ExportTable[];
+  /** One row per appliance, or per site and customer without one; the names of the columns are those an import knows. */
+  readonly plain: Omit<ExportTable, 'name'>;
+  readonly close: () => void;
 };
 
 const LEFT_OUT = new Set(['device', 'op', 'appliance_dues', 'registration_gaps', 'derived_tables']);
 const SECRET_COLUMNS = new Set(['pin_hash', 'salt']);
 const EXPORTED: readonly unknown[] = Object.values(schema);
 
-/** By the names the columns have in SQL. */
-export function listExportRows(db: ReadableDb): readonly ExportTable[] {
+/** A connection of its own in one reading transaction: what is written meanwhile is not seen. Must be closed, also in the middle of a table. */
+export function openExportSnapshot(storePath: string): ExportSnapshot {
+  const raw = new Database(storePath, { readonly: true });
+  try {
+    raw.exec('BEGIN');
+    let reading: IterableIterator<unknown> | null = null;
+    const read: Reader = (text, params = []) => {
+      reading = raw
+        .prepare(text)
+        .raw()
+        .iterate(...params);
+      return reading as Iterable<ExportRow>;
+    };
+    return {
+      tables: listTables(raw, read),
+      plain: plainTable(raw, read),
+      close: () => {
+        // A connection with rows still coming cannot be closed.
+        reading?.return?.();
+        raw.close();
+      },
+    };
+  } catch (error) {
+    raw.close();
+    throw error;
+  }
+}
+
+type Reader = (text: string, params?: readonly unknown[]) => Iterable<ExportRow>;
+
+function listTables(raw: Database.Database, read: Reader): readonly ExportTable[] {
   return EXPORTED.filter((one): one is SQLiteTable => is(one, SQLiteTable))
     .filter((table) => !LEFT_OUT.has(getTableConfig(table).name))
     .map((table) => {
-      const columns = Object.entries(getTableColumns(table)).filter(([, column]) => !SECRET_COLUMNS.has(column.name));
-      const rows = db.select().from(table).all() as Record<string, unknown>[];
+      const { name } = getTableConfig(table);
+      const columns = Object.values(getTableColumns(table))
+        .filter((column) => !SECRET_COLUMNS.has(column.name))
+        .map((column) => ({ name: column.name, kind: KIND_OF[column.dataType] ?? ('plain' as const) }));
+      const listed = columns.map((column) => `"${column.name}"`).join(', ');
       return {
-        name: getTableConfig(table).name,
-        columns: columns.map(([, column]) => column.name),
-        rows: rows.map((row) => Object.fromEntries(columns.map(([key, column]) => [column.name, row[key]]))),
+        name,
+        columns,
+        rowCount: raw.prepare(`SELECT count(*) FROM "${name}"`).pluck().get() as number,
+        rows: () => read(`SELECT ${listed} FROM "${name}"`),
       };
     })
     .toSorted((a, b) => (a.name < b.name ? -1 : 1));
 }
 
-/** One line per appliance, or per site and customer without one; the headings are those an import knows. */
-export function listPlainRows(db: ReadableDb): Omit<ExportTable, 'name'> {
+const KIND_OF: Readonly<Record<string, 'json' | 'flag'>> = { json: 'json', boolean: 'flag' };
+
+function plainTable(raw: Database.Database, read: Reader): ExportSnapshot['plain'] {
+  const query = plainQuery(drizzle({ client: raw, schema }));
+  const { sql: text, params } = query.toSQL();
+  return {
+    columns: Object.keys(query._.selectedFields).map((name) => ({ name, kind: 'plain' })),
+    rowCount: raw
+      .prepare(`SELECT count(*) FROM (${text})`)
+      .pluck()
+      .get(...params) as number,
+    rows: () => read(text, params),
+  };
+}
+
+function plainQuery(db: ReadableDb) {
   const dateOf = (kind: string) =>
     sql<string | null>`(SELECT CASE ${applianceDates.precision} WHEN 'year' THEN substr(${applianceDates.on}, 1, 4)
       WHEN 'month' THEN substr(${applianceDates.on}, 1, 7) ELSE ${applianceDates.on} END
       FROM ${applianceDates} WHERE ${applianceDates.applianceId} = ${appliances.id} AND ${applianceDates.kind} = ${kind})`;
-  const rows = db
+  return db
     .select({
       'Customer number': customers.id,
       Name: parties.name,
@@ -77,7 +142,5 @@ export function listPlainRows(db: ReadableDb): Omit<ExportTable, 'name'> {
     .leftJoin(placements, sql`${placements.siteId} = ${sites.id} AND ${isNull(placements.toOn)}`)
     .leftJoin(appliances, eq(appliances.id, placements.applianceId))
     .where(isNull(parties.erasedAt))
-    .orderBy(asc(parties.name), asc(customers.id), asc(sites.id), asc(appliances.serial))
-    .all();
-  return { columns: Object.keys(rows[0] ?? { Name: '' }), rows };
+    .orderBy(asc(parties.name), asc(customers.id), asc(sites.id), asc(appliances.serial));
 }

@@ -18,6 +18,7 @@ import { type FileFound, fileLimitBytes, type PutFileReply } from './contract/wi
 import type { ChangeListener, ClientId, Core } from './core.ts';
 import { buildDemoStore } from './demo/demoStore.ts';
 import type { CoreServices } from './operations/coreServices.ts';
+import { createExportRuns } from './operations/exports/exportRuns.ts';
 import { type Actor, type HandlerContext, OperationFailure } from './operations/handler.ts';
 import { handlers } from './operations/index.ts';
 import { keepFile } from './operations/keepFile.ts';
@@ -51,6 +52,8 @@ export function createCore(options: CoreOptions): Core {
   const plans = createPlanRuns<ProposalBasis>(workerUrl, (error) =>
     (options.logFault ?? logToStderr)(crypto.randomUUID(), error),
   );
+
+  const exports = createExportRuns();
 
   let purpose: 'real' | 'demo' = options.startInDemo === true ? 'demo' : 'real';
   const folderOf = (which: 'real' | 'demo'): string =>
@@ -100,6 +103,7 @@ export function createCore(options: CoreOptions): Core {
   function switchStore(to: 'real' | 'demo'): void {
     const opened = open(to);
     plans.stopAll();
+    exports.stopAll();
     store.close();
     purpose = to;
     store = opened;
@@ -111,6 +115,7 @@ export function createCore(options: CoreOptions): Core {
     const backups = backupFolders[purpose];
     const kept = backups.make(store.raw, 'before-restore', clock());
     plans.stopAll();
+    exports.stopAll();
     store.close();
     const file = storePath(folderOf(purpose));
     try {
@@ -147,6 +152,7 @@ export function createCore(options: CoreOptions): Core {
       void (staffId === null ? signedIn.delete(clientId) : signedIn.set(clientId, staffId)),
     pinGuard,
     plans,
+    exports,
     switchStore,
     restoreFrom,
     changed,
@@ -231,6 +237,7 @@ export function createCore(options: CoreOptions): Core {
 
     close() {
       plans.stopAll();
+      exports.stopAll();
       store.close();
       lock.release();
     },

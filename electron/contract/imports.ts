@@ -106,6 +106,25 @@ export const importCheck = z.strictObject({
 });
 export type ImportCheck = z.output<typeof importCheck>;
 
+const exportProgress = z.discriminatedUnion('isDone', [
+  z.strictObject({
+    isDone: z.literal(false),
+    /** Name of the table. */
+    writing: z.string(),
+    tablesDone: z.number().int(),
+    tableCount: z.number().int(),
+    rowsDone: z.number().int(),
+    rowCount: z.number().int(),
+  }),
+  z.strictObject({
+    isDone: z.literal(true),
+    attachmentId: id,
+    fileName: z.string(),
+    byteLength: z.number().int(),
+    files: z.array(z.strictObject({ name: z.string(), rowCount: z.number().int() })),
+  }),
+]);
+
 export const importOperations = {
   /** Reads the whole file and says what would happen. Writes nothing. */
   'imports.check': operation({
@@ -164,15 +183,23 @@ export const importOperations = {
       }),
     },
   }),
-  /** Every subject as CSV and all of it as JSON, in one ZIP that is kept as a file. */
-  'exports.make': operation({
+  /** Begins to write every subject as CSV and all of it as JSON, as it stands now. */
+  'exports.start': operation({
     access: ['owner', 'dispatcher'],
     input: nothing,
-    output: z.strictObject({
-      attachmentId: id,
-      fileName: z.string(),
-      byteLength: z.number().int(),
-      files: z.array(z.strictObject({ name: z.string(), rowCount: z.number().int() })),
-    }),
+    output: z.strictObject({ exportId: id }),
+  }),
+  /** Writes for a moment and answers how far it is; asked again until the one ZIP is made, which is kept as a file. */
+  'exports.goOn': operation({
+    access: ['owner', 'dispatcher'],
+    input: z.strictObject({ exportId: id }),
+    output: exportProgress,
+    errors: { 'export-stopped': nothing },
+  }),
+  /** Nothing of it stays. */
+  'exports.stop': operation({
+    access: ['owner', 'dispatcher'],
+    input: z.strictObject({ exportId: id }),
+    output: nothing,
   }),
 } as const;

@@ -21,7 +21,11 @@ export function csvNumber(decimal: string | null): string {
 
 /** CRLF and a byte order mark: what spreadsheets expect of UTF-8 (RFC 4180 for the rest). */
 export function csvFile(rows: readonly (readonly string[])[]): string {
-  return `\ufeff${rows.map((row) => row.join(',')).join('\r\n')}\r\n`;
+  return `\ufeff${rows.map(csvLine).join('')}`;
+}
+
+export function csvLine(cells: readonly string[]): string {
+  return `${cells.join(',')}\r\n`;
 }
 
 /** Also in full-width forms, after blanks, quotes or a byte order mark, and after apostrophes, so that it can be undone. */

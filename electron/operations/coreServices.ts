@@ -2,6 +2,7 @@
 import type { AttachmentFiles } from '../../db/attachmentFiles.ts';
 import type { BackupFolder } from '../../db/backups.ts';
 import type { ClientId } from '../core.ts';
+import type { ExportRuns } from './exports/exportRuns.ts';
 import type { ProposalBasis } from './planningHandlers.ts';
 import type { PlanRuns } from './planRuns.ts';
 
@@ -20,6 +21,8 @@ export type CoreServices = {
   readonly restoreFrom: (copyName: string) => string;
   /** The planner's threads and what they found. */
   readonly plans: PlanRuns<ProposalBasis>;
+  /** What is being given out. */
+  readonly exports: ExportRuns;
   readonly changed: (topics: readonly string[]) => void;
   /** For a bug that must not stop the rest of a long work. */
   readonly logFault: (error: unknown) => void;

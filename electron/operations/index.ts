@@ -9,6 +9,7 @@ import { bookingHandlers } from './bookingHandlers.ts';
 import { coverageHandlers } from './coverageHandlers.ts';
 import { customerHandlers } from './customerHandlers.ts';
 import { deadlineHandlers } from './deadlineHandlers.ts';
+import { exportHandlers } from './exports/exportHandlers.ts';
 import { finishHandlers } from './finishHandlers.ts';
 import type { Handlers } from './handler.ts';
 import { handoverHandlers } from './handoverHandlers.ts';
@@ -79,6 +80,7 @@ export const handlers: Handlers<OperationName> = {
   ...photoHandlers,
   ...backupHandlers,
   ...importHandlers,
+  ...exportHandlers,
   ...historyHandlers,
   ...claimHandlers,
 };

@@ -1,11 +1,10 @@
 /** Lists in and out: what a company already has comes in as a whole or not at all, and everything can be given out again. */
-import { Button, FileInput, Stack } from '@mantine/core';
+import { FileInput, Stack } from '@mantine/core';
 import { useState } from 'react';
 import type { OutputOf } from '../../electron/contract/index.ts';
 import { Answer } from '../kit/Answer.tsx';
 import { ConfirmUndo } from '../kit/ConfirmUndo.tsx';
 import { InstantText } from '../kit/DateText.tsx';
-import { DownloadButton } from '../kit/DownloadButton.tsx';
 import { EmptyState } from '../kit/EmptyState.tsx';
 import { ErrorText } from '../kit/ErrorText.tsx';
 import { Note } from '../kit/Note.tsx';
@@ -16,6 +15,7 @@ import { useCore } from '../operations/CoreAccess.tsx';
 import { useAct } from '../operations/useAct.ts';
 import { useOperation } from '../operations/useOperation.ts';
 import { countWords } from './countWords.ts';
+import { GiveOut } from './GiveOut.tsx';
 import { ImportReview } from './ImportReview.tsx';
 import { LARGEST_LIST_BYTES, putListWords } from './putListWords.ts';
 
@@ -139,42 +139,6 @@ function TakenIn() {
           )
         }
       </Answer>
-    </Panel>
-  );
-}
-
-function GiveOut() {
-  const make = useAct('exports.make');
-  const [made, setMade] = useState<OutputOf<'exports.make'> | null>(null);
-  return (
-    <Panel
-      title="Give everything out"
-      action={
-        <Button
-          variant="default"
-          loading={make.isBusy}
-          onClick={async () => {
-            const reply = await make.act({});
-            if (reply.ok) setMade(reply.value);
-          }}
-        >
-          Make the files
-        </Button>
-      }
-    >
-      <Stack gap="sm">
-        <p style={{ margin: 0 }}>
-          One ZIP with every table as CSV, all of it as JSON, and one list of customers and appliances. It holds
-          personal data: keep it where it belongs.
-        </p>
-        <ErrorText error={make.error} />
-        {made === null ? null : (
-          <Note tone="fir" isSpoken action={<DownloadButton attachmentId={made.attachmentId} what={made.fileName} />}>
-            {made.fileName}: {made.files.length} tables, {made.files.reduce((sum, { rowCount }) => sum + rowCount, 0)}{' '}
-            rows.
-          </Note>
-        )}
-      </Stack>
     </Panel>
   );
 }

@@ -90,6 +90,7 @@ const WORDS: { readonly [C in ErrorCode]: (data: DataByCode[C]) => string } = {
   'altitudes-reversed': () => 'The lower altitude is above the higher one.',
   'no-owner-on-file': () => 'Nobody is on file for this appliance: give its site and customer first.',
   'batch-stopped': () => 'The building was stopped. Resume it to go on.',
+  'export-stopped': () => 'The files are not being made any more. Begin again.',
   'nothing-built': () => 'Nothing of it is built yet.',
   'packet-missing': () => 'Build the final packet first.',
   'not-submitted': () => 'It has not been submitted yet.',

@@ -1,11 +1,10 @@
 /** Taking a list in: looking at it, writing it in one transaction, and taking it out again as a whole. */
 import { findImport, findImportOf, listImports, listLaterWork, listWritten } from '../../../db/imports.ts';
 import { findCompany } from '../../../db/people.ts';
-import { attachments, device, imports } from '../../../db/schema/index.ts';
+import { device, imports } from '../../../db/schema/index.ts';
 import type { ImportPlan } from '../../../domain/imports/groupRows.ts';
 import { guessColumns } from '../../../domain/imports/guessColumns.ts';
 import type { ImportMapping } from '../../contract/imports.ts';
-import { exportFiles } from '../exports/exportFiles.ts';
 import { actorOf, fail, type HandlerContext, type Handlers, notFound } from '../handler.ts';
 import { dayIn } from '../today.ts';
 import { attachedTable } from './attachedTable.ts';
@@ -17,9 +16,7 @@ const MOST_ISSUES = 300;
 const MOST_SUGGESTIONS = 100;
 const SAMPLE_ROWS = 5;
 
-export const importHandlers: Handlers<
-  'imports.check' | 'imports.run' | 'imports.list' | 'imports.undo' | 'exports.make'
-> = {
+export const importHandlers: Handlers<'imports.check' | 'imports.run' | 'imports.list' | 'imports.undo'> = {
   'imports.check': async (input, context) => {
     const { table, fileName, sha256 } = await attachedTable(context, input);
     const mapping = input.mapping ?? firstMapping(context, table);
@@ -99,26 +96,6 @@ export const importHandlers: Handlers<
     });
     context.services.changed(['customers', 'sites', 'appliances', 'visits', 'registrations', 'imports']);
     return { removed: record.counts as never };
-  },
-
-  'exports.make': (_input, context) => {
-    const today = todayOf(context);
-    const { zip, files } = exportFiles(context.db, context.now);
-    const { sha256 } = context.services.attachments.put(zip);
-    const fileName = `lightoff-export-${today}.zip`;
-    const attachmentId = context.write((writer) =>
-      writer.insert(attachments, {
-        sha256,
-        byteLength: zip.length,
-        mediaType: 'application/zip',
-        fileName,
-        origin: 'derived',
-        subject: 'export',
-        addedById: actorOf(context).staffId,
-        addedAt: context.now,
-      }),
-    );
-    return { attachmentId, fileName, byteLength: zip.length, files: [...files] };
   },
 };
 

@@ -2,6 +2,7 @@ import { unzipSync } from 'fflate';
 import Papa from 'papaparse';
 import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, it } from 'vitest';
 import type { ImportMapping } from '../../../../electron/contract/imports.ts';
+import { makeExport } from '../../../support/makeExport.ts';
 import { type Office, PIN, setUpFirm, setUpOffice } from '../../../support/officeScenario.ts';
 import { openTestCore, type TestCore } from '../../../support/testCore.ts';
 
@@ -195,7 +196,7 @@ describe('taking a list in', () => {
       party: { ...fields, note: '=cmd|calc', contactName: '-Ann' },
       note: null,
     });
-    const { attachmentId, files } = await test.must('exports.make', {});
+    const { attachmentId, files } = await makeExport(test);
     const file = await test.core.getFile(attachmentId, 'test-window');
     const entries = unzipSync(file?.bytes ?? new Uint8Array());
     expect(

@@ -1,0 +1,67 @@
+/** Everything given out as one file: how far the writing is, and the file when it is made. */
+import { Button, Progress, Stack } from '@mantine/core';
+import { DownloadButton } from '../kit/DownloadButton.tsx';
+import { ErrorText } from '../kit/ErrorText.tsx';
+import { Note } from '../kit/Note.tsx';
+import { Panel } from '../kit/Panel.tsx';
+import { useCore } from '../operations/CoreAccess.tsx';
+import { useAct } from '../operations/useAct.ts';
+import { driveExport, stopExport, useExportDrive } from './exportDriver.ts';
+import { exportStepWords } from './exportStepWords.ts';
+
+export function GiveOut() {
+  const core = useCore();
+  const start = useAct('exports.start');
+  const { exportId, step, made, error } = useExportDrive();
+  const isGoing = exportId !== null;
+  return (
+    <Panel
+      title="Give everything out"
+      action={
+        isGoing ? (
+          <Button variant="default" onClick={() => void stopExport(core)}>
+            Stop
+          </Button>
+        ) : (
+          <Button
+            variant="default"
+            loading={start.isBusy}
+            onClick={async () => {
+              const reply = await start.act({});
+              if (reply.ok) void driveExport(core, reply.value.exportId);
+            }}
+          >
+            Make the files
+          </Button>
+        )
+      }
+    >
+      <Stack gap="sm">
+        <p style={{ margin: 0 }}>
+          One ZIP with every table as CSV, all of it as JSON, and one list of customers and appliances. It holds
+          personal data: keep it where it belongs.
+        </p>
+        {isGoing ? (
+          <>
+            <Progress.Root size="lg" style={{ maxInlineSize: '44rem' }}>
+              <Progress.Section
+                value={step === null ? 0 : (step.rowsDone / Math.max(1, step.rowCount)) * 100}
+                aria-label="Rows written"
+              />
+            </Progress.Root>
+            <p role="status" style={{ margin: 0 }}>
+              {exportStepWords(step)}
+            </p>
+          </>
+        ) : null}
+        <ErrorText error={start.error ?? error} />
+        {made === null ? null : (
+          <Note tone="fir" isSpoken action={<DownloadButton attachmentId={made.attachmentId} what={made.fileName} />}>
+            {made.fileName}: {made.files.length} tables, {made.files.reduce((sum, { rowCount }) => sum + rowCount, 0)}{' '}
+            rows.
+          </Note>
+        )}
+      </Stack>
+    </Panel>
+  );
+}
