@@ -4,13 +4,14 @@ import { join } from 'node:path';
 import { findCompany, findStaff, listStaff } from '../../db/people.ts';
 import { companies, staff, staffRoles } from '../../db/schema/index.ts';
 import type { StoreWriter } from '../../db/storeWriter.ts';
+import { isTimeZone } from '../../domain/text/isTimeZone.ts';
 import type { StaffRole } from '../../domain/vocabulary/people.ts';
 import type { CompanyProfile, Person } from '../contract/app.ts';
 import { folderWarnings } from './folderWarnings.ts';
 import { actorOf, fail, type Handlers, notFound } from './handler.ts';
 import { hashPin, isPin } from './pins.ts';
 import { addShippedSheets } from './shippedSheets.ts';
-import { dayIn, isTimeZone } from './today.ts';
+import { dayIn } from './today.ts';
 
 export const appHandlers: Handlers<
   | 'app.status'

@@ -25,10 +25,10 @@ import {
 } from '../../db/sites.ts';
 import type { StoreWriter } from '../../db/storeWriter.ts';
 import { foldForSearch } from '../../domain/text/foldForSearch.ts';
+import { isTimeZone } from '../../domain/text/isTimeZone.ts';
 import type { GasSupplyFields, PermitFields, SiteFields } from '../contract/customers.ts';
 import { fail, type Handlers, notFound } from './handler.ts';
 import { toPartyRow } from './partyFields.ts';
-import { isTimeZone } from './today.ts';
 
 export const siteHandlers: Handlers<
   'sites.create' | 'sites.update' | 'sites.get' | 'sites.setGasSupply' | 'sites.addRole' | 'sites.addPermit'

@@ -9,12 +9,3 @@ export function dayIn(timeZone: string, instant: string): string {
 export function instantIn(timeZone: string, day: string, wallTime: string): string {
   return Temporal.PlainDateTime.from(`${day}T${wallTime}`).toZonedDateTime(timeZone).toInstant().toString();
 }
-
-export function isTimeZone(timeZone: string): boolean {
-  try {
-    Temporal.Instant.fromEpochMilliseconds(0).toZonedDateTimeISO(timeZone);
-    return true;
-  } catch {
-    return false;
-  }
-}

@@ -24,6 +24,8 @@ export function CheckGroup<T extends string>({
             value={value}
             label={optionLabel}
             size="md"
+            // The group itself cannot have the keyboard: its boxes carry the mark the form looks for.
+            aria-invalid={error !== undefined}
             styles={{ body: { minHeight: '2.75rem', alignItems: 'center' } }}
           />
         ))}

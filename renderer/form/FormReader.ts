@@ -1,6 +1,7 @@
 /** Turns what a form holds into an operation's input, and collects under each field why it cannot be read. */
 import { Temporal } from 'temporal-polyfill';
 import type { Dimension } from '../../domain/quantity/quantities.ts';
+import { isTimeZone } from '../../domain/text/isTimeZone.ts';
 import { dayWords } from '../kit/dayWords.ts';
 import { parseDay } from '../run/note/parseDay.ts';
 import { type AmountProblem, readAmount, type TypedAmount } from './typedAmount.ts';
@@ -37,6 +38,13 @@ export class FormReader {
     if (/^\d{1,6}$/.test(trimmed)) return Number(trimmed);
     this.fail(field, 'A whole number.');
     return null;
+  }
+
+  timeZone(field: string, text: string): string {
+    const timeZone = text.trim();
+    if (timeZone !== '' && !isTimeZone(timeZone))
+      this.fail(field, 'No time zone this computer knows. Example: America/Toronto.');
+    return timeZone;
   }
 
   day(field: string, text: string): string | null {

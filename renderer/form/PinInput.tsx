@@ -21,8 +21,11 @@ export function PinInput({
     <PasswordInput
       {...(ref === undefined ? {} : { ref })}
       label={label}
-      description={description}
+      // What is wrong says what is asked for: once is enough.
+      description={error ? undefined : description}
       error={error}
+      // The library marks the frame only: screen readers and the form look for it on the box itself.
+      aria-invalid={Boolean(error)}
       value={value}
       inputMode="numeric"
       autoComplete="off"

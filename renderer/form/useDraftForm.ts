@@ -90,10 +90,11 @@ export function useDraftForm<V extends object, N extends OperationName>({
       refuse(found);
       return;
     }
+    // What was wrong before is right now, whatever the core will say.
+    setErrors({});
     const reply = await act(input);
     if (reply.ok) {
       dropDraft(draftKey);
-      setErrors({});
       setDraft('none');
       onDone(reply.value, sent);
       return;

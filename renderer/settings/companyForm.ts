@@ -73,7 +73,7 @@ export function companyFromForm(form: CompanyForm, reader: FormReader): CompanyP
     phone: reader.optional(form.phone),
     email: reader.optional(form.email),
     licenceNumber: reader.optional(form.licenceNumber),
-    timeZone: form.timeZone.trim(),
+    timeZone: reader.timeZone('timeZone', form.timeZone),
     unitSystem: form.unitSystem === 'us' ? 'us' : 'metric',
     language: form.language === 'fr' || form.language === 'es' ? form.language : 'en',
     jurisdiction: form.jurisdiction,

@@ -101,7 +101,7 @@ export function siteFromForm(form: SiteForm, reader: FormReader): SiteFields {
     latitude: degrees('latitude', form.latitude, reader),
     longitude: degrees('longitude', form.longitude, reader),
     jurisdiction: form.jurisdiction,
-    timeZone: form.timeZone.trim(),
+    timeZone: reader.timeZone('timeZone', form.timeZone),
     buildingKind: keyOf(BUILDING_WORDS, form.buildingKind) ?? 'home',
     access: reader.optional(form.access),
     altitudeM: reader.amount('altitudeM', form.altitudeM, 'length'),

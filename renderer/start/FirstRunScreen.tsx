@@ -89,7 +89,11 @@ export function FirstRunScreen() {
                 index={index}
                 person={person}
                 pin={pins[person.rowId] ?? ''}
-                onPin={(pin) => setPins({ ...pins, [person.rowId]: pin })}
+                onPin={(pin) => {
+                  setPins({ ...pins, [person.rowId]: pin });
+                  // Not part of the draft, yet what was said about it goes with the typing as everywhere.
+                  setPerson(index, {});
+                }}
                 onChange={(patch) => setPerson(index, patch)}
                 {...(index === 0
                   ? {}

@@ -3,6 +3,7 @@ import { type ChildProcess, spawn } from 'node:child_process';
 import { existsSync, mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
+import type { Page } from 'playwright-core';
 import { afterAll, describe, expect, it } from 'vitest';
 import { findAppRoot } from '../../electron/appRoot.ts';
 import { launchChromium } from '../support/chromium.ts';
@@ -36,6 +37,27 @@ function start(...args: readonly string[]): Started {
   return { child, output: () => text, exited };
 }
 
+/** What is wrong is said once, at its field, and no longer than it is so. */
+async function setUpWithMistakes(page: Page): Promise<void> {
+  const wrong = () => page.locator('[aria-invalid="true"]').count();
+  await page.getByRole('textbox', { name: /^Company\b(?! licence)/ }).fill('Kestrel Heating');
+  await page.getByLabel('Time zone').fill('America/Torronto');
+  await page.getByRole('textbox', { name: /^Name/ }).fill('Maren Oduya');
+  await page.getByLabel('PIN', { exact: true }).fill('12');
+  await page.getByLabel('owner / manager').uncheck();
+  await page.keyboard.press('Enter');
+  await expect.poll(() => page.getByText('3 fields need another look.').count(), { timeout: 10_000 }).toBe(1);
+  await page.getByLabel('owner / manager').check();
+  await page.keyboard.press('Enter');
+  await expect.poll(wrong, { timeout: 10_000 }).toBe(2);
+  expect(await page.getByText('Four to eight digits.').count()).toBe(1);
+  await page.getByLabel('PIN', { exact: true }).fill('1234');
+  expect(await wrong()).toBe(1);
+  await page.getByLabel('Time zone').fill('America/Toronto');
+  expect(await wrong()).toBe(0);
+  expect(await page.getByText('needs another look').count()).toBe(0);
+}
+
 describe('npm start', () => {
   it('serves the app for a browser, which shows it without a complaint, and closes the store on Ctrl-C', async () => {
     const { child, output, exited } = start('--browser', '--port', '0', '--data', dataFolder);
@@ -53,6 +75,7 @@ describe('npm start', () => {
     await expect.poll(() => page.locator('#root').textContent(), { timeout: 30_000 }).not.toBe('');
     expect(page.url()).not.toContain('token');
     expect(complaints).toEqual([]);
+    await setUpWithMistakes(page);
     await browser.close();
 
     child.kill('SIGINT');
