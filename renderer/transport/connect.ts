@@ -5,7 +5,7 @@ import { createHttpTransport } from './httpTransport.ts';
 import { createPortTransport } from './portTransport.ts';
 import type { RawTransport } from './rawTransport.ts';
 import type { Transport } from './Transport.ts';
-import { readTabIdentity } from './tabIdentity.ts';
+import { followNewToken, readTabIdentity } from './tabIdentity.ts';
 
 /** Call it once, before the first render. */
 export function connect(): Transport {
@@ -28,6 +28,7 @@ function connectOverPort(bridge: DesktopBridge): RawTransport {
 
 function connectOverHttp(): RawTransport {
   const transport = createHttpTransport({ origin: window.location.origin, ...readTabIdentity() });
+  followNewToken();
   const followVisibility = (): void => transport.listen(document.visibilityState === 'visible');
   document.addEventListener('visibilitychange', followVisibility);
   followVisibility();

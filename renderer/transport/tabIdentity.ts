@@ -8,8 +8,7 @@ const clientKey = 'lightoff.client';
 export type TabIdentity = { readonly token: string | null; readonly clientId: string };
 
 export function readTabIdentity(): TabIdentity {
-  const fragment = new URLSearchParams(window.location.hash.slice(1));
-  const given = fragment.get('token');
+  const given = tokenInAddress();
   if (given !== null) {
     // Out of the address bar, the history and every screenshot.
     window.history.replaceState(window.history.state, '', window.location.pathname + window.location.search);
@@ -21,4 +20,15 @@ export function readTabIdentity(): TabIdentity {
     sessionStorage.setItem(clientKey, clientId);
   }
   return { token: sessionStorage.getItem(tokenKey), clientId };
+}
+
+/** The address of a later start, opened in this very tab, changes only its fragment: the page has to begin anew by itself. */
+export function followNewToken(): void {
+  window.addEventListener('hashchange', () => {
+    if (tokenInAddress() !== null) window.location.reload();
+  });
+}
+
+function tokenInAddress(): string | null {
+  return new URLSearchParams(window.location.hash.slice(1)).get('token');
 }

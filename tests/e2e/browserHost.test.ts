@@ -118,8 +118,10 @@ describe('when the host stops and starts again', () => {
     await expect.poll(async () => (await askHeard(page)).states.at(-1), deadline).toBe('offline');
     host = await serve(port);
     await expect.poll(async () => (await askHeard(page)).states.at(-1), deadline).toBe('locked-out');
-    await page.goto('about:blank');
+    // In the same tab only the fragment differs: no browser loads the page again for that.
     await page.goto(host.address);
+    await expect.poll(() => page.url(), deadline).toBe(`${host.origin}/`);
+    await page.waitForLoadState();
     expect(await askPage(page, 'call', 'app.status', {})).toMatchObject({ ok: true, value: { store: 'ready' } });
   });
 });
