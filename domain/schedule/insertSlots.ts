@@ -41,7 +41,7 @@ export function insertSlots(
     a.fromMin - b.fromMin ||
     a.route - b.route;
   const best = listPositions(compiled, loaded.state, visit).toSorted(order).slice(0, count);
-  const idOf = (node: number): string | null => problem.visits[node]?.visitId ?? null;
+  const idOf = (node: number): string | null => [...problem.visits, ...compiled.stays][node]?.visitId ?? null;
   return best.flatMap((position) => {
     const key = routes[position.route];
     return key === undefined

@@ -1,7 +1,7 @@
 /** One visit against every technician's day of a plan: what keeps it away, or what it would cost to be there. */
 import type { Plan } from './plan.ts';
 import type { PlanningProblem } from './planningProblem.ts';
-import { closedSpansOf } from './solver/fixedVisits.ts';
+import { closedSpansOf, staysOf } from './solver/fixedVisits.ts';
 import { findDayObstacle, travelBetween } from './solver/listOptions.ts';
 import { listPositions } from './solver/listPositions.ts';
 import { loadAround } from './solver/loadAround.ts';
@@ -54,8 +54,8 @@ export function judgeDays(
         (pin.date !== null && pin.date !== key.date)
       )
         return { ...key, verdict: { code: 'other-pin' } };
-      const closed = closedSpansOf(problem, technician, day, compiled.contradicted);
-      const obstacle = findDayObstacle(travel, visit, { technician, day, closed });
+      const stays = staysOf(problem, technician, day, compiled.contradicted);
+      const obstacle = findDayObstacle(travel, visit, { technician, day, closed: closedSpansOf(day), stays });
       if (obstacle !== null) return { ...key, verdict: { code: 'obstacle', obstacle } };
       const route = routeNumber.get(JSON.stringify([key.technicianId, key.date]));
       const [best] = positions

@@ -23,6 +23,17 @@ export type Skill = {
 
 export type TimeSpan = { readonly fromMin: number; readonly toMin: number };
 
+/**
+ * Time somebody is bound to spend at a place, rule or no rule: a visit booked where it breaks one, or one they go along to
+ * without leading it. No visit of the plan lies over it, and there must be time for the way there from the visit before and
+ * for the way on to the one after.
+ *
+ * Those of a day are taken as they begin: one is left when it and all before it are over. A way there is over when it
+ * begins, or with the hours if they end before. Ways between stays alone, and between them and home, are never judged: no
+ * plan can mend those.
+ */
+export type Stay = TimeSpan & { readonly visitId: string; readonly placeId: string };
+
 export type WorkDay = {
   readonly date: string;
   readonly startMin: number;
@@ -31,6 +42,7 @@ export type WorkDay = {
   /** End of ordinary hours; what is worked after it counts as overtime. */
   readonly ordinaryEndMin: number;
   readonly breaks: readonly TimeSpan[];
+  readonly stays: readonly Stay[];
   readonly isAbsent: boolean;
 };
 

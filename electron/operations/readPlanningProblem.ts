@@ -14,7 +14,7 @@ import {
   type PlanningProblem,
   type PlanVisit,
   type Skill,
-  type TimeSpan,
+  type Stay,
   type VisitWindow,
   type WorkDay,
 } from '../../domain/schedule/planningProblem.ts';
@@ -38,7 +38,7 @@ export type PlanningBasis = {
   /** Where visits on the board are now, as the planner counts minutes. */
   readonly current: ReadonlyMap<string, Placement>;
   readonly notReady: readonly UnplacedJob[];
-  /** Held visits that break a rule where they are: they stay there, their time is closed to others. */
+  /** Held visits that break a rule where they are: they stay there, and others are planned around them. */
   readonly standing: readonly UnplannedVisit[];
   readonly technicians: readonly BoardTechnician[];
   readonly timeZone: string;
@@ -77,8 +77,8 @@ export function readPlanningProblem(db: ReadableDb, question: PlanningQuestion):
   const visits: PlanVisit[] = [];
   const sources = new Map<string, PlanSource>();
   const current = new Map<string, Placement>();
-  /** Time of people who go along without leading. */
-  const alongside = new Map<string, TimeSpan[]>();
+  /** Of people who go along without leading. */
+  const alongside = new Map<string, Stay[]>();
 
   for (const visit of board.visits) {
     const lead = leadOf(visit, technicians);
@@ -87,7 +87,9 @@ export function readPlanningProblem(db: ReadableDb, question: PlanningQuestion):
     for (const member of visit.crew) {
       if (member.staffId === lead || startMin === null) continue;
       const key = dayKey(member.staffId, visit.plannedOn);
-      alongside.set(key, [...(alongside.get(key) ?? []), { fromMin: startMin, toMin: startMin + visit.durationMin }]);
+      const { visitId, siteId: placeId } = visit;
+      const stay = { visitId, placeId, fromMin: startMin, toMin: startMin + visit.durationMin };
+      alongside.set(key, [...(alongside.get(key) ?? []), stay]);
     }
     // Nobody of those planned here goes, or nothing is known of its time: it stands beside the plan.
     if (isRecorded && (lead === null || startMin === null)) continue;
@@ -163,7 +165,7 @@ export function readPlanningProblem(db: ReadableDb, question: PlanningQuestion):
 
 /**
  * A dispatcher may have put a visit where the planner would not: too early to be there, over the end of the day, upon
- * another. Held there by its pins it can't be planned, but nothing may be planned over it either.
+ * another. Held there by its pins it can't be planned, but its place and its time are there to be planned around.
  */
 function setStandingAside(
   problem: PlanningProblem,
@@ -177,7 +179,7 @@ function setStandingAside(
   const standing = findDisplaced(alone, { routes: currentRoutes({ problem: alone, current }) });
   if (standing.length === 0) return { problem, standing };
   const aside = new Set(standing.map(({ visitId }) => visitId));
-  const closed = held.filter(({ visitId }) => aside.has(visitId));
+  const there = held.filter(({ visitId }) => aside.has(visitId));
   return {
     standing,
     problem: {
@@ -187,11 +189,13 @@ function setStandingAside(
         ...technician,
         days: technician.days.map((day) => ({
           ...day,
-          breaks: [
-            ...day.breaks,
-            ...closed
+          stays: [
+            ...day.stays,
+            ...there
               .filter(({ pin }) => pin.technicianId === technician.technicianId && pin.date === day.date)
-              .map(({ pin, durationMin }) => ({
+              .map(({ visitId, placeId, pin, durationMin }) => ({
+                visitId,
+                placeId,
                 fromMin: pin.startMin ?? 0,
                 toMin: (pin.startMin ?? 0) + durationMin,
               })),
@@ -338,19 +342,14 @@ function skillsOf(
   return [...licences, ...others].filter((skill) => needed.has(skill.code));
 }
 
-function dayOf(
-  person: BoardTechnician,
-  date: string,
-  timeZone: string,
-  alongside: readonly TimeSpan[],
-): readonly WorkDay[] {
+function dayOf(person: BoardTechnician, date: string, timeZone: string, stays: readonly Stay[]): readonly WorkDay[] {
   const hours = hoursOn(person.hours, date);
   const isEmployed = person.activeFrom <= date && (person.activeTo === null || date <= person.activeTo);
   if (hours === undefined || !isEmployed) return [];
   const minute = (wall: number): number => fromWallMinute(date, wall, timeZone);
   const away = absencesOn(person.absences, date);
   const isAbsent = away.some((one) => one.fromMin === null || one.toMin === null);
-  const breaks: TimeSpan[] = away.flatMap(({ fromMin, toMin }) =>
+  const breaks = away.flatMap(({ fromMin, toMin }) =>
     fromMin === null || toMin === null ? [] : [{ fromMin: minute(fromMin), toMin: minute(toMin) }],
   );
   if (hours.breakFromMin !== null && hours.breakToMin !== null)
@@ -362,7 +361,8 @@ function dayOf(
       startMin: minute(hours.fromMin),
       endMin,
       ordinaryEndMin: endMin,
-      breaks: [...breaks, ...alongside],
+      breaks,
+      stays,
       isAbsent,
     },
   ];

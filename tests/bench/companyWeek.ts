@@ -37,6 +37,7 @@ export function companyWeek(
         endMin: 1050,
         ordinaryEndMin: 1020,
         breaks: [{ fromMin: 720, toMin: 750 }],
+        stays: [],
         isAbsent: random.chance(0.04),
       })),
     }),

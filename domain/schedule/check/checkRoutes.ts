@@ -1,6 +1,7 @@
 /** The hard rules H1 to H9, on the routes of a plan alone: also what the acceptance of a proposal asks again. */
 import type { Plan, Route, Stop } from '../plan.ts';
 import { isFixed, type PlanningProblem, type PlanVisit } from '../planningProblem.ts';
+import { dayPoints, stayPoints } from './dayPoints.ts';
 import { closedSpans, finishOf, freeMinutes } from './freeTime.ts';
 import type { Violation } from './violation.ts';
 
@@ -46,13 +47,26 @@ function checkRoute(
   if (technician === undefined || day === undefined) return [{ code: 'day-unknown', technicianId, date }];
   if (day.isAbsent) return [{ code: 'technician-absent', technicianId, date }];
   const found: Violation[] = [];
-  const closed = closedSpans(problem, technicianId, date, plannedVisitIds);
+  const closed = closedSpans(day);
+  const stays = stayPoints(problem, technicianId, day, plannedVisitIds);
   const place = (placeId: string): number => problem.places.findIndex((one) => one.placeId === placeId);
   const travel = (from: string, to: string): number => problem.travel.minutes[place(from)]?.[place(to)] ?? Number.NaN;
 
   let leftAtMin = day.startMin;
   let leftPlaceId = technician.homePlaceId;
-  for (const stop of route.stops) {
+  /** Only of a way that begins or ends at a stop of the plan can the plan be at fault. */
+  let isLastAStop = false;
+  for (const point of dayPoints(stays, route.stops, (visitId) => byId.get(visitId)?.placeId ?? '')) {
+    const { stop } = point;
+    if (stop === null) {
+      const lackingMin = travel(leftPlaceId, point.placeId) - freeMinutes(closed, leftAtMin, point.fromMin);
+      if (isLastAStop && !(lackingMin <= 0))
+        found.push({ code: 'not-enough-time-to-get-there', visitId: point.visitId, lackingMin });
+      leftAtMin = Math.max(leftAtMin, point.toMin);
+      leftPlaceId = point.placeId;
+      isLastAStop = false;
+      continue;
+    }
     const visit = byId.get(stop.visitId);
     if (visit === undefined) continue;
     const { visitId } = visit;
@@ -68,10 +82,9 @@ function checkRoute(
     if (!isWhole || !isArrivalTrue || (finish !== null && stop.endMin !== finish))
       found.push({ code: 'wrong-times', visitId });
     if (stop.startMin < day.startMin || stop.endMin > day.endMin) found.push({ code: 'outside-hours', visitId });
-    if (finish === null) {
-      const isOnBreak = finishOf(day.breaks, stop.startMin, visit) === null;
-      found.push({ code: isOnBreak ? 'on-a-break' : 'fixed-time-taken', visitId });
-    }
+    if (finish === null) found.push({ code: 'on-a-break', visitId });
+    if (stays.some((stay) => stay.fromMin < stop.endMin && stop.startMin < stay.toMin))
+      found.push({ code: 'fixed-time-taken', visitId });
     found.push(...checkPins(visit, route, stop));
     if (!isFixed(visit)) {
       for (const skill of visit.needs) {
@@ -92,7 +105,9 @@ function checkRoute(
     }
     leftAtMin = stop.endMin;
     leftPlaceId = visit.placeId;
+    isLastAStop = true;
   }
+  if (!isLastAStop) return found;
   const spareMin = freeMinutes(closed, leftAtMin, day.endMin) - travel(leftPlaceId, technician.homePlaceId);
   if (!(spareMin >= 0)) found.push({ code: 'home-too-late', technicianId, date, homeMin: day.endMin - spareMin });
   return found;

@@ -3,6 +3,7 @@ import type { Plan, Stop } from '../plan.ts';
 import { isFixed, type PlanningProblem, type PlanVisit, type Technician, type WorkDay } from '../planningProblem.ts';
 import type { UnplannedReason } from '../unplannedReason.ts';
 import { checkRoutes } from './checkRoutes.ts';
+import { stayPoints } from './dayPoints.ts';
 import { closedSpans, finishOf, freeMinutes } from './freeTime.ts';
 
 export function confirmReason(
@@ -79,10 +80,11 @@ function isContradicted(problem: PlanningProblem, visit: PlanVisit): boolean {
   const visits = problem.visits.filter(
     (one) => isFixed(one) && one.pin.technicianId === technicianId && one.pin.date === date,
   );
+  const technician = problem.technicians.find((one) => one.technicianId === technicianId);
+  const breaks = closedSpans(technician?.days.find((one) => one.date === date));
   const stops = visits
     .map((one): Stop => {
       const start = one.pin.startMin ?? Number.NaN;
-      const breaks = closedSpans(problem, technicianId, date, new Set(visits.map((each) => each.visitId)));
       const endMin = finishOf(breaks, start, one) ?? start + one.durationMin;
       return { visitId: one.visitId, arriveMin: start, startMin: start, endMin };
     })
@@ -129,7 +131,7 @@ function dayHasGap(
   plannedVisitIds: ReadonlySet<string>,
   notBeforeMin: number,
 ): boolean {
-  const closed = closedSpans(problem, technician.technicianId, day.date, plannedVisitIds);
+  const closed = closedSpans(day);
   const route = plan.routes.find((one) => one.technicianId === technician.technicianId && one.date === day.date);
   const index = new Map(problem.places.map((place, at) => [place.placeId, at]));
   const placeOf = new Map(problem.visits.map((one) => [one.visitId, one.placeId]));
@@ -141,25 +143,31 @@ function dayHasGap(
     toMin: stop.endMin,
   }));
   const home = technician.homePlaceId;
+  const busy = [...stayPoints(problem, technician.technicianId, day, plannedVisitIds), ...stops].sort(
+    (a, b) => a.fromMin - b.fromMin,
+  );
   const points = [
     { placeId: home, fromMin: day.startMin, toMin: day.startMin },
-    ...stops,
+    ...busy,
     { placeId: home, fromMin: day.endMin, toMin: day.endMin },
   ];
   const windows =
     isFixed(visit) || visit.windows === null ? null : visit.windows.filter((one) => one.date === day.date);
+  /** From when on they are over with all that began before. */
+  let free = day.startMin;
   for (let at = 0; at + 1 < points.length; at += 1) {
     const before = points[at];
     const after = points[at + 1];
     if (before === undefined || after === undefined) continue;
+    free = Math.max(free, before.toMin);
     const there = travel(before.placeId, visit.placeId);
     const onwards = travel(visit.placeId, after.placeId);
-    for (let start = before.toMin; start + visit.durationMin <= after.fromMin; start += 1) {
+    for (let start = free; start + visit.durationMin <= after.fromMin; start += 1) {
       if (visit.pin.startMin !== null && start !== visit.pin.startMin) continue;
       const finish = finishOf(closed, start, visit);
-      if (start < notBeforeMin || finish === null || finish > after.fromMin) continue;
+      if (start < notBeforeMin || finish === null || finish > Math.min(after.fromMin, day.endMin)) continue;
       if (windows !== null && !windows.some((one) => one.fromMin <= start && start <= one.toMin)) continue;
-      const getsThere = freeMinutes(closed, before.toMin, start) >= there;
+      const getsThere = freeMinutes(closed, free, start) >= there;
       if (getsThere && freeMinutes(closed, finish, after.fromMin) >= onwards) return true;
     }
   }

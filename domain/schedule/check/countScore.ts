@@ -2,48 +2,15 @@
 import { Temporal } from 'temporal-polyfill';
 import { LATE_BASE, type Plan, type Score, UNPLANNED_BASE } from '../plan.ts';
 import { isFixed, type PlanningProblem, type PlanVisit } from '../planningProblem.ts';
+import { dayPoints, stayPoints } from './dayPoints.ts';
 import { arrivalAfter, closedSpans, freeMinutes } from './freeTime.ts';
 
 export function countScore(problem: PlanningProblem, plan: Pick<Plan, 'routes'>): Score {
   const byId = new Map(problem.visits.map((visit) => [visit.visitId, visit]));
-  const placeIndex = new Map(problem.places.map((place, index) => [place.placeId, index]));
-  const plannedOn = new Map<string, { readonly date: string; readonly startMin: number }>();
-  const plannedIds = new Set(plan.routes.flatMap((route) => route.stops.map((stop) => stop.visitId)));
-  const workMin = new Map<string, number>();
-  for (const technician of problem.technicians) {
-    if (technician.days.some((day) => !day.isAbsent)) workMin.set(technician.technicianId, 0);
-  }
-  let travelMin = 0;
-  let overtimeMin = 0;
-  let idleMin = 0;
-  for (const route of plan.routes) {
-    const technician = problem.technicians.find((one) => one.technicianId === route.technicianId);
-    const day = technician?.days.find((one) => one.date === route.date);
-    if (technician === undefined || day === undefined || route.stops.length === 0) continue;
-    const closed = closedSpans(problem, route.technicianId, route.date, plannedIds);
-    const leg = (from: string, to: string): number =>
-      problem.travel.minutes[placeIndex.get(from) ?? -1]?.[placeIndex.get(to) ?? -1] ?? Number.NaN;
-    let work = 0;
-    let at = technician.homePlaceId;
-    let leftAtMin: number | null = null;
-    for (const stop of route.stops) {
-      const visit = byId.get(stop.visitId);
-      if (visit === undefined) continue;
-      plannedOn.set(stop.visitId, { date: route.date, startMin: stop.startMin });
-      const legMin = leg(at, visit.placeId);
-      travelMin += legMin;
-      work += legMin + visit.durationMin;
-      // Who leaves home late does not wait: only time between visits counts as idle.
-      if (leftAtMin !== null) idleMin += freeMinutes(closed, leftAtMin, stop.startMin) - legMin;
-      leftAtMin = stop.endMin;
-      at = visit.placeId;
-    }
-    const homeMin = leg(at, technician.homePlaceId);
-    travelMin += homeMin;
-    work += homeMin;
-    overtimeMin += Math.max(0, arrivalAfter(closed, leftAtMin ?? day.startMin, homeMin) - day.ordinaryEndMin);
-    workMin.set(route.technicianId, (workMin.get(route.technicianId) ?? 0) + work);
-  }
+  const plannedOn = new Map(
+    plan.routes.flatMap(({ date, stops }) => stops.map((stop) => [stop.visitId, { date, startMin: stop.startMin }])),
+  );
+  const { travelMin, overtimeMin, idleMin, workMin } = countDays(problem, plan, byId);
 
   let unplanned = 0;
   let deadlines = 0;
@@ -71,6 +38,55 @@ export function countScore(problem: PlanningProblem, plan: Pick<Plan, 'routes'>)
   const loads = [...workMin.values()];
   const imbalance = loads.length === 0 ? 0 : Math.max(...loads) - Math.min(...loads);
   return [unplanned, deadlines, daysOutside, promisesMoved, travelMin, overtimeMin + idleMin, imbalance];
+}
+
+function countDays(
+  problem: PlanningProblem,
+  plan: Pick<Plan, 'routes'>,
+  byId: ReadonlyMap<string, PlanVisit>,
+): {
+  readonly travelMin: number;
+  readonly overtimeMin: number;
+  readonly idleMin: number;
+  readonly workMin: ReadonlyMap<string, number>;
+} {
+  const placeIndex = new Map(problem.places.map((place, index) => [place.placeId, index]));
+  const plannedIds = new Set(plan.routes.flatMap((route) => route.stops.map((stop) => stop.visitId)));
+  const leg = (from: string, to: string): number =>
+    problem.travel.minutes[placeIndex.get(from) ?? -1]?.[placeIndex.get(to) ?? -1] ?? Number.NaN;
+  const workMin = new Map<string, number>();
+  let travelMin = 0;
+  let overtimeMin = 0;
+  let idleMin = 0;
+  for (const { technicianId, homePlaceId, days } of problem.technicians) {
+    for (const day of days) {
+      if (day.isAbsent) continue;
+      const stops = plan.routes.find((one) => one.technicianId === technicianId && one.date === day.date)?.stops ?? [];
+      const stays = stayPoints(problem, technicianId, day, plannedIds);
+      const points = dayPoints(stays, stops, (visitId) => byId.get(visitId)?.placeId ?? '');
+      const closed = closedSpans(day);
+      let work = 0;
+      let at = homePlaceId;
+      let leftAtMin: number | null = null;
+      for (const point of points) {
+        const legMin = leg(at, point.placeId);
+        travelMin += legMin;
+        work += legMin + (byId.get(point.stop?.visitId ?? '')?.durationMin ?? point.toMin - point.fromMin);
+        // Who leaves home late does not wait: only time between visits counts as idle.
+        if (leftAtMin !== null) idleMin += Math.max(0, freeMinutes(closed, leftAtMin, point.fromMin) - legMin);
+        leftAtMin = Math.max(leftAtMin ?? day.startMin, point.toMin);
+        at = point.placeId;
+      }
+      if (leftAtMin !== null) {
+        const homeMin = leg(at, homePlaceId);
+        travelMin += homeMin;
+        work += homeMin;
+        overtimeMin += Math.max(0, arrivalAfter(closed, leftAtMin, homeMin) - day.ordinaryEndMin);
+      }
+      workMin.set(technicianId, (workMin.get(technicianId) ?? 0) + work);
+    }
+  }
+  return { travelMin, overtimeMin, idleMin, workMin };
 }
 
 function pressingClass({ pin, priority }: PlanVisit): number {

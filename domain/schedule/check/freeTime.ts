@@ -1,23 +1,9 @@
 /** The checker's own arithmetic of a day: minutes that are nobody's break, and the way through them. */
-import type { PlanningProblem, TimeSpan } from '../planningProblem.ts';
-import { isFixed, LONGEST_PAUSE_MIN } from '../planningProblem.ts';
+import { LONGEST_PAUSE_MIN, type TimeSpan, type WorkDay } from '../planningProblem.ts';
 
-/** Breaks of a technician's day and the time of recorded visits that the plan left out; in order, without overlap. */
-export function closedSpans(
-  problem: PlanningProblem,
-  technicianId: string,
-  date: string,
-  plannedVisitIds: ReadonlySet<string>,
-): readonly TimeSpan[] {
-  const technician = problem.technicians.find((one) => one.technicianId === technicianId);
-  const breaks = technician?.days.find((day) => day.date === date)?.breaks ?? [];
-  const recorded = problem.visits.flatMap((visit): TimeSpan[] => {
-    const { pin } = visit;
-    if (!isFixed(visit) || plannedVisitIds.has(visit.visitId)) return [];
-    if (pin.technicianId !== technicianId || pin.date !== date || pin.startMin === null) return [];
-    return [{ fromMin: pin.startMin, toMin: pin.startMin + visit.durationMin }];
-  });
-  const sorted = [...breaks, ...recorded].filter((span) => span.toMin > span.fromMin);
+/** Breaks of a technician's day; in order, without overlap. */
+export function closedSpans(day: Pick<WorkDay, 'breaks'> | undefined): readonly TimeSpan[] {
+  const sorted = (day?.breaks ?? []).filter((span) => span.toMin > span.fromMin);
   sorted.sort((a, b) => a.fromMin - b.fromMin || a.toMin - b.toMin);
   const merged: { fromMin: number; toMin: number }[] = [];
   for (const span of sorted) {

@@ -33,7 +33,7 @@ export function endOfRouteOptions(model: RoutingModel, visit: number, first: num
 
 /**
  * Improves `best` by any cheaper place that the options from first to end, all of one route, allow; where a node is named,
- * only places behind it.
+ * only places behind it, and of those the ones up to another that is named.
  */
 export function improveInsertion(
   model: RoutingModel,
@@ -43,6 +43,7 @@ export function improveInsertion(
   end: number,
   best: Insertion,
   notAheadOf = -1,
+  notBehind = -1,
 ): void {
   const route = model.optionRoute[first] as number;
   const load = (state.load[route] as number) + (model.load[visit] as number);
@@ -51,6 +52,7 @@ export function improveInsertion(
   const { next, departs, latest } = state;
   const start = visitCount + route;
   const last = start + model.routeCount;
+  const stopAt = notBehind < 0 ? last : (next[notBehind] as number);
   const home = model.routeHome[route] as number;
   const place = visitPlace[visit] as number;
   const duration = model.duration[visit] as number;
@@ -76,7 +78,7 @@ export function improveInsertion(
     const to = model.optionTo[option] as number;
     let node = firstNode;
     let nodePlace = node < visitCount ? (visitPlace[node] as number) : home;
-    while (node !== last) {
+    while (node !== stopAt) {
       const left = departs[node] as number;
       if (left > to) break;
       const following = next[node] as number;

@@ -1,8 +1,8 @@
 /** Turns a planning problem into the flat arrays of the search: who may do what, when, and what each choice costs in S2–S4. */
 import { daysBetween } from '../dayMinutes.ts';
 import { LATE_BASE, type Placement, UNPLANNED_BASE } from '../plan.ts';
-import { isFixed, type PlanningProblem, type PlanVisit, type TimeSpan } from '../planningProblem.ts';
-import { closedSpansOf, findContradictedVisits } from './fixedVisits.ts';
+import { isFixed, type PlanningProblem, type PlanVisit, type Stay } from '../planningProblem.ts';
+import { closedSpansOf, findContradictedVisits, type StayOn, staysOf } from './fixedVisits.ts';
 import { listOptions, travelBetween, type VisitOption } from './listOptions.ts';
 import { penaltyOf, type RoutingModel } from './routingModel.ts';
 
@@ -13,8 +13,10 @@ export type CompiledProblem = {
   readonly model: RoutingModel;
   readonly routes: readonly RouteKey[];
   readonly visitNumber: ReadonlyMap<string, number>;
-  /** Recorded visits that contradict their technician's day: left out, their time kept closed. */
+  /** Recorded visits that contradict their technician's day: left out, and stays of that day. */
   readonly contradicted: ReadonlySet<string>;
+  /** Numbered after the visits. */
+  readonly stays: readonly Stay[];
   /** Starts that are kept where the plan leaves room for them. */
   readonly preferred: ReadonlyMap<string, Placement>;
 };
@@ -26,11 +28,9 @@ export type CompileOptions = {
   readonly movable?: ReadonlySet<string>;
   /** Where visits are now: one that stays with its technician on its day keeps its start if it can. */
   readonly preferred?: ReadonlyMap<string, Placement>;
-  /** Time that something outside the plan takes. */
-  readonly closed?: readonly ClosedTime[];
+  /** Besides those of the problem. */
+  readonly stays?: readonly StayOn[];
 };
-
-export type ClosedTime = TimeSpan & RouteKey;
 
 /** One broken promise outweighs this many moved visits, when moves count. */
 export const MOVES_PER_PROMISE = 64;
@@ -52,7 +52,8 @@ export function compileProblem(problem: PlanningProblem, options: CompileOptions
         technician,
         technicianIndex,
         day,
-        closed: closedSpansOf(problem, technician, day, contradicted, options.closed),
+        closed: closedSpansOf(day),
+        stays: staysOf(problem, technician, day, contradicted, options.stays),
       })),
   );
   const dates = [...new Set(days.map(({ day }) => day.date))].sort();
@@ -60,29 +61,46 @@ export function compileProblem(problem: PlanningProblem, options: CompileOptions
 
   const travel = travelBetween(problem);
   const chosen = visits.map((visit) => (contradicted.has(visit.visitId) ? [] : listOptions(travel, visit, days)));
-  const costed = visits.map((visit, index) =>
-    (chosen[index] ?? []).map((option) => ({ ...option, ...costOf(visit, option, days, problem, options) })),
-  );
+  const stays = days.flatMap((day, route) => day.stays.map((stay) => ({ ...stay, route })));
+  const costed: readonly (readonly CostedOption[])[] = [
+    ...visits.map((visit, index) =>
+      (chosen[index] ?? []).map((option) => ({ ...option, ...costOf(visit, option, days, problem, options) })),
+    ),
+    ...stays.map(({ route, fromMin }) => [{ route, fromMin, toMin: fromMin, s2: 0, s3: 0, s4: 0 }]),
+  ];
   const flat = costed.flat();
-  const after = Int32Array.from(visits, (visit) =>
-    visit.afterVisitId === null || isFixed(visit) ? -1 : (visitNumber.get(visit.afterVisitId) ?? -1),
-  );
-  const dependents = visits.map((_, index) =>
+  const after = Int32Array.from([
+    ...visits.map((visit) =>
+      visit.afterVisitId === null || isFixed(visit) ? -1 : (visitNumber.get(visit.afterVisitId) ?? -1),
+    ),
+    ...stays.map(() => -1),
+  ]);
+  const dependents = [...visits, ...stays].map((_, index) =>
     visits.flatMap((_other, other) => (after[other] === index ? [other] : [])),
   );
   const dayAfter = daysBetween(problem.firstDate, problem.lastDate) + 1;
   const out = visits.map((visit) => goalsOnDay(visit, dayAfter, problem));
+  const withStays = (ofVisits: readonly number[], ofStay: (stay: Stay) => number = () => 0): readonly number[] => [
+    ...ofVisits,
+    ...stays.map(ofStay),
+  ];
 
   const model: RoutingModel = {
-    visitCount: visits.length,
+    visitCount: visits.length + stays.length,
+    firstStay: visits.length,
     routeCount: days.length,
     placeCount: problem.places.length,
     technicianCount: technicians.length,
     travel: Int32Array.from(problem.travel.minutes.flat()),
-    visitPlace: Int32Array.from(visits, (visit) => placeOf(visit.placeId)),
-    duration: Int32Array.from(visits, (visit) => visit.durationMin),
-    mayPause: Uint8Array.from(visits, (visit) => (visit.mayPause ? 1 : 0)),
-    load: new Int32Array(visits.length),
+    visitPlace: Int32Array.from([...visits, ...stays], (one) => placeOf(one.placeId)),
+    duration: Int32Array.from(
+      withStays(
+        visits.map((visit) => visit.durationMin),
+        (stay) => stay.toMin - stay.fromMin,
+      ),
+    ),
+    mayPause: Uint8Array.from(withStays(visits.map((visit) => (visit.mayPause ? 1 : 0)))),
+    load: new Int32Array(visits.length + stays.length),
     routeHome: Int32Array.from(days, ({ technician }) => placeOf(technician.homePlaceId)),
     routeStart: Int32Array.from(days, ({ day }) => day.startMin),
     routeEnd: Int32Array.from(days, ({ day }) => day.endMin),
@@ -105,31 +123,39 @@ export function compileProblem(problem: PlanningProblem, options: CompileOptions
     after,
     dependentIndex: offsets(dependents.map((list) => list.length)),
     dependent: Int32Array.from(dependents.flat()),
-    pressing: Int32Array.from(visits, (visit) => pressingOf(visit)),
-    outS1: Float64Array.from(visits, (visit) => (isFixed(visit) ? 0 : UNPLANNED_BASE ** pressingOf(visit))),
-    outS2: Float64Array.from(out, (goals) => goals.s2),
-    outS3: Float64Array.from(out, (goals) => goals.s3),
-    outS4: Float64Array.from(visits, (visit) => {
-      if (isFixed(visit)) return 0;
-      const isMoved = options.current?.has(visit.visitId) === true;
-      return (visit.promised === null ? 0 : moveWeight) + (isMoved ? 1 : 0);
-    }),
-    isMovable: Uint8Array.from(visits, (visit) =>
-      isFixed(visit) || options.movable?.has(visit.visitId) === false ? 0 : 1,
+    pressing: Int32Array.from(withStays(visits.map(pressingOf), () => PRESSING_OF_FIXED)),
+    outS1: Float64Array.from(
+      withStays(visits.map((visit) => (isFixed(visit) ? 0 : UNPLANNED_BASE ** pressingOf(visit)))),
+    ),
+    outS2: Float64Array.from(withStays(out.map((goals) => goals.s2))),
+    outS3: Float64Array.from(withStays(out.map((goals) => goals.s3))),
+    outS4: Float64Array.from(
+      withStays(
+        visits.map((visit) => {
+          if (isFixed(visit)) return 0;
+          const isMoved = options.current?.has(visit.visitId) === true;
+          return (visit.promised === null ? 0 : moveWeight) + (isMoved ? 1 : 0);
+        }),
+      ),
+    ),
+    isMovable: Uint8Array.from(
+      withStays(visits.map((visit) => (isFixed(visit) || options.movable?.has(visit.visitId) === false ? 0 : 1))),
     ),
     countsTime: true,
   };
   const routes = days.map(({ technician, day }) => ({ technicianId: technician.technicianId, date: day.date }));
   const preferred = options.preferred ?? options.current ?? new Map<string, Placement>();
-  return { problem, model, routes, visitNumber, contradicted, preferred };
+  return { problem, model, routes, visitNumber, contradicted, stays, preferred };
 }
 
 export function hasPin({ pin }: Pick<PlanVisit, 'pin'>): boolean {
   return pin.technicianId !== null || pin.date !== null || pin.startMin !== null;
 }
 
+const PRESSING_OF_FIXED = 5;
+
 function pressingOf(visit: PlanVisit): number {
-  if (isFixed(visit)) return 5;
+  if (isFixed(visit)) return PRESSING_OF_FIXED;
   return hasPin(visit) ? 4 : visit.priority;
 }
 
@@ -140,6 +166,8 @@ function offsets(counts: readonly number[]): Int32Array {
   });
   return index;
 }
+
+type CostedOption = Pick<VisitOption, 'route' | 'fromMin' | 'toMin'> & Goals & { readonly s4: number };
 
 type Goals = { readonly s2: number; readonly s3: number };
 

@@ -3,7 +3,7 @@ import type { Route } from '../plan.ts';
 import { isFixed, type PlanVisit } from '../planningProblem.ts';
 import type { DayObstacle, UnplannedReason } from '../unplannedReason.ts';
 import { type CompiledProblem, hasPin } from './compileProblem.ts';
-import { closedSpansOf } from './fixedVisits.ts';
+import { closedSpansOf, staysOf } from './fixedVisits.ts';
 import { findDayObstacle, travelBetween } from './listOptions.ts';
 
 export function explainLeftOut(
@@ -27,8 +27,8 @@ export function explainLeftOut(
         technician.days
           .filter((day) => pin.date === null || day.date === pin.date)
           .map((day) => {
-            const closed = closedSpansOf(problem, technician, day, contradicted);
-            return findDayObstacle(travel, visit, { technician, day, closed });
+            const stays = staysOf(problem, technician, day, contradicted);
+            return findDayObstacle(travel, visit, { technician, day, closed: closedSpansOf(day), stays });
           }),
       );
     return [{ code: 'nobody-can', isPinned: hasPin(visit), obstacles: countObstacles(obstacles) }];

@@ -1,11 +1,12 @@
 /**
  * Visits that have begun or are over, against their technician's day. Where they fit one after another they are stops like
- * any other; where what is recorded contradicts the day, none of that day's are planned and their time is kept closed.
+ * any other; where what is recorded contradicts the day, none of that day's are planned and they are stays.
  */
 import {
   isFixed,
   type PlanningProblem,
   type PlanVisit,
+  type Stay,
   type Technician,
   type TimeSpan,
   type WorkDay,
@@ -34,10 +35,19 @@ function fitsTogether(problem: PlanningProblem, visits: readonly PlanVisit[]): b
   const travel = travelBetween(problem);
   let at = day.startMin;
   let placeId = technician.homePlaceId;
-  const inOrder = [...visits].sort(
-    (a, b) => (a.pin.startMin ?? 0) - (b.pin.startMin ?? 0) || a.visitId.localeCompare(b.visitId),
+  let isLastAVisit = false;
+  const stays = staysOf(problem, technician, day, new Set());
+  const inOrder = [...stays, ...visits].sort(
+    (a, b) => beginningOf(a) - beginningOf(b) || a.visitId.localeCompare(b.visitId),
   );
   for (const visit of inOrder) {
+    if (!('pin' in visit)) {
+      if (isLastAVisit && openMinutes(closed, at, visit.fromMin) < travel(placeId, visit.placeId)) return false;
+      at = Math.max(at, visit.toMin);
+      placeId = visit.placeId;
+      isLastAVisit = false;
+      continue;
+    }
     const start = visit.pin.startMin;
     if (start === null || start < at) return false;
     if (openMinutes(closed, at, start) < travel(placeId, visit.placeId)) return false;
@@ -45,7 +55,9 @@ function fitsTogether(problem: PlanningProblem, visits: readonly PlanVisit[]): b
     if (over === null) return false;
     at = over;
     placeId = visit.placeId;
+    isLastAVisit = true;
   }
+  if (!isLastAVisit) return true;
   return at <= day.endMin && openMinutes(closed, at, day.endMin) >= travel(placeId, technician.homePlaceId);
 }
 
@@ -55,23 +67,46 @@ function openMinutes(closed: readonly TimeSpan[], from: number, to: number): num
   return open;
 }
 
-/** Breaks, and the time of contradicted visits, in order and without overlap. */
-export function closedSpansOf(
+function beginningOf(one: PlanVisit | Stay): number {
+  return 'pin' in one ? (one.pin.startMin ?? 0) : one.fromMin;
+}
+
+/** Breaks in order and without overlap. */
+export function closedSpansOf(day: Pick<WorkDay, 'breaks'>): readonly TimeSpan[] {
+  return mergeSpans(day.breaks);
+}
+
+export type StayOn = Stay & { readonly technicianId: string; readonly date: string };
+
+/**
+ * The stays of a day in order: its own, contradicted visits, and others; one that begins after the hours is made to begin as
+ * they end.
+ */
+export function staysOf(
   problem: PlanningProblem,
   technician: Technician,
   day: WorkDay,
   contradicted: ReadonlySet<string>,
-  alsoClosed: readonly (TimeSpan & { readonly technicianId: string; readonly date: string })[] = [],
-): readonly TimeSpan[] {
-  const recorded = problem.visits.flatMap((visit): TimeSpan[] => {
-    const { technicianId, date, startMin } = visit.pin;
-    const isHere = technicianId === technician.technicianId && date === day.date;
-    return isHere && startMin !== null && contradicted.has(visit.visitId)
-      ? [{ fromMin: startMin, toMin: startMin + visit.durationMin }]
+  others: readonly StayOn[] = [],
+): readonly Stay[] {
+  const isHere = (one: { readonly technicianId: string | null; readonly date: string | null }): boolean =>
+    one.technicianId === technician.technicianId && one.date === day.date;
+  const recorded = problem.visits.flatMap(({ visitId, placeId, durationMin, pin }): Stay[] => {
+    const { startMin } = pin;
+    return contradicted.has(visitId) && isHere(pin) && startMin !== null
+      ? [{ visitId, placeId, fromMin: startMin, toMin: startMin + durationMin }]
       : [];
   });
-  const others = alsoClosed.filter((one) => one.technicianId === technician.technicianId && one.date === day.date);
-  return mergeSpans([...day.breaks, ...recorded, ...others]);
+  const asked = others.filter((one) => isHere(one) && !recorded.some(({ visitId }) => visitId === one.visitId));
+  return [...day.stays, ...recorded, ...asked]
+    .filter((stay) => stay.toMin > stay.fromMin)
+    .sort((a, b) => a.fromMin - b.fromMin || a.toMin - b.toMin || (a.visitId < b.visitId ? -1 : 1))
+    .map(({ visitId, placeId, fromMin, toMin }) => ({
+      visitId,
+      placeId,
+      fromMin: Math.min(fromMin, day.endMin),
+      toMin,
+    }));
 }
 
 function mergeSpans(spans: readonly TimeSpan[]): readonly TimeSpan[] {

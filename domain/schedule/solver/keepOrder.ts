@@ -5,7 +5,7 @@
  */
 import type { CompiledProblem } from './compileProblem.ts';
 import { keptOf, startsAt } from './readPlan.ts';
-import { orderOf, type RouteState, refreshRoute } from './routeState.ts';
+import { earliestStartOf, orderOf, type RouteState, refreshRoute } from './routeState.ts';
 import type { RoutingModel } from './routingModel.ts';
 
 /** Changes `state`. */
@@ -16,7 +16,7 @@ export function keepOrder(compiled: CompiledProblem, state: RouteState): void {
 function keepOrderOf(compiled: CompiledProblem, state: RouteState, route: number): void {
   const { model } = compiled;
   let best: readonly number[] = orderOf(model, state, route);
-  const kept = new Map(best.map((node) => [node, keptOf(compiled, route, node)]));
+  const kept = new Map(best.map((node) => [node, startNow(compiled, state, route, node)]));
   let fewest = movedIn(compiled, state, route, best, kept);
   const take = (order: readonly number[]): boolean => {
     if (!isInSequence(model, order) || !link(model, state, route, order)) return false;
@@ -38,6 +38,12 @@ function keepOrderOf(compiled: CompiledProblem, state: RouteState, route: number
     });
   }
   link(model, state, route, best);
+}
+
+/** A stay is where it is. */
+function startNow(compiled: CompiledProblem, state: RouteState, route: number, node: number): number | null {
+  const { model } = compiled;
+  return node >= model.firstStay ? earliestStartOf(model, state, route, node) : keptOf(compiled, route, node);
 }
 
 /** Those that stay in the order of their starts, each newcomer where it moves the fewest of them; null: that can't be driven. */
@@ -87,8 +93,10 @@ function movedIn(
   }).length;
 }
 
-/** A visit that waits for another of this day still comes behind it. */
+/** A visit that waits for another of this day still comes behind it, and stays keep their order. */
 function isInSequence(model: RoutingModel, order: readonly number[]): boolean {
+  const stays = order.filter((node) => node >= model.firstStay);
+  if (stays.some((stay, at) => at > 0 && stay < (stays[at - 1] ?? stay))) return false;
   return order.every((node, at) => {
     const earlier = model.after[node] as number;
     return earlier < 0 || order.indexOf(earlier) < at;

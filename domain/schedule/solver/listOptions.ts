@@ -3,6 +3,7 @@ import {
   isFixed,
   type PlanningProblem,
   type PlanVisit,
+  type Stay,
   type Technician,
   type TimeSpan,
   type WorkDay,
@@ -23,6 +24,8 @@ export type TechnicianDay = {
   readonly day: WorkDay;
   /** In order, without overlap. */
   readonly closed: readonly TimeSpan[];
+  /** In order. */
+  readonly stays: readonly Stay[];
 };
 
 /** Minutes of travel by the ids of two places. */
@@ -58,7 +61,7 @@ export function listOptions(
 export function findDayObstacle(
   travel: TravelBetween,
   visit: PlanVisit,
-  { technician, day, closed }: TechnicianDay,
+  { technician, day, closed, stays }: TechnicianDay,
 ): DayObstacle | null {
   if (day.isAbsent) return { code: 'absent' };
   for (const skill of visit.needs) {
@@ -83,7 +86,8 @@ export function findDayObstacle(
   )
     return { code: 'pinned-start-outside-windows' };
   const spans = startSpans(visit, day);
-  return spans.some((span) => fitsAlone(travel, visit, technician, day, closed, span))
+  const gaps = gapsOf(technician, day, stays);
+  return gaps.some((gap) => spans.some((span) => fitsAlone(travel, visit, gap, closed, span)))
     ? null
     : { code: 'window-outside-hours' };
 }
@@ -102,26 +106,44 @@ function startSpans(visit: PlanVisit, day: WorkDay): readonly TimeSpan[] {
     .filter((span) => span.fromMin <= span.toMin);
 }
 
+/** From leaving one place to being at the next: home and home again, and the stays between. */
+type Gap = {
+  readonly fromPlaceId: string;
+  readonly fromMin: number;
+  readonly toPlaceId: string;
+  readonly toMin: number;
+};
+
+function gapsOf({ homePlaceId }: Technician, day: WorkDay, stays: readonly Stay[]): readonly Gap[] {
+  const gaps: Gap[] = [];
+  let [fromPlaceId, fromMin] = [homePlaceId, day.startMin];
+  for (const stay of stays) {
+    gaps.push({ fromPlaceId, fromMin, toPlaceId: stay.placeId, toMin: stay.fromMin });
+    fromPlaceId = stay.placeId;
+    fromMin = Math.max(fromMin, stay.toMin);
+  }
+  return [...gaps, { fromPlaceId, fromMin, toPlaceId: homePlaceId, toMin: day.endMin }];
+}
+
 function fitsAlone(
   travel: TravelBetween,
   visit: PlanVisit,
-  technician: Technician,
-  day: WorkDay,
+  gap: Gap,
   closed: readonly TimeSpan[],
   span: TimeSpan,
 ): boolean {
-  const outMin = travel(technician.homePlaceId, visit.placeId);
-  const backMin = travel(visit.placeId, technician.homePlaceId);
+  const outMin = travel(gap.fromPlaceId, visit.placeId);
+  const onMin = travel(visit.placeId, gap.toPlaceId);
   const open = (from: number, to: number): number =>
     closed.reduce((sum, one) => sum - Math.max(0, Math.min(one.toMin, to) - Math.max(one.fromMin, from)), to - from);
   // A start at which the work can go on is followed by others until the next closed span: one per span has to be tried.
-  let reached = day.startMin + outMin;
-  while (reached <= span.toMin && open(day.startMin, reached) < outMin) reached += 1;
+  let reached = gap.fromMin + outMin;
+  while (reached <= span.toMin && open(gap.fromMin, reached) < outMin) reached += 1;
   return [span.fromMin, reached, ...closed.map((one) => one.toMin)].some((from) => {
     const at = Math.max(from, reached);
     if (at < span.fromMin || at > span.toMin) return false;
     const over = endOfWork(closed, at, visit);
-    return over !== null && open(over, day.endMin) >= backMin;
+    return over !== null && over <= gap.toMin && open(over, gap.toMin) >= onMin;
   });
 }
 

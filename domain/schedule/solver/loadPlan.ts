@@ -3,6 +3,7 @@ import type { Plan } from '../plan.ts';
 import { improveInsertion, newInsertion } from './bestInsertion.ts';
 import type { CompiledProblem } from './compileProblem.ts';
 import { createState, insertVisit, type RouteState } from './routeState.ts';
+import type { RoutingModel } from './routingModel.ts';
 
 export type LoadedPlan = {
   readonly state: RouteState;
@@ -38,7 +39,7 @@ function append(
   startMin: number,
 ): boolean {
   const end = model.optionIndex[visit + 1] as number;
-  const last = state.previous[model.visitCount + model.routeCount + route] as number;
+  const last = lastBefore(model, state, route, startMin);
   const options: number[] = [];
   for (let option = model.optionIndex[visit] as number; option < end; option += 1) {
     if (model.optionRoute[option] === route) options.push(option);
@@ -48,11 +49,25 @@ function append(
   options.sort((a, b) => Number(holds(b)) - Number(holds(a)) || a - b);
   for (const option of options) {
     const best = newInsertion();
-    // Only behind the last stop: the order of an existing day is kept.
-    improveInsertion(model, state, visit, option, option + 1, best, last);
+    // Only behind the last stop: the order of an existing day is kept, and if it can be its place among the stays.
+    improveInsertion(model, state, visit, option, option + 1, best, last, last);
+    if (best.option < 0) improveInsertion(model, state, visit, option, option + 1, best, last);
     if (best.option < 0) continue;
     insertVisit(model, state, visit, option, best.behind);
     return true;
   }
   return false;
+}
+
+/** The last stop of a route, or a stay behind it that begins before the minute. */
+function lastBefore(model: RoutingModel, state: RouteState, route: number, minute: number): number {
+  const start = model.visitCount + route;
+  let node = state.previous[start + model.routeCount] as number;
+  while (
+    node !== start &&
+    node >= model.firstStay &&
+    (model.optionFrom[state.optionOf[node] as number] as number) >= minute
+  )
+    node = state.previous[node] as number;
+  return node;
 }

@@ -4,6 +4,8 @@ import type { RoutingModel } from './routingModel.ts';
 
 /** Earliest arrival when leaving at `departs`. */
 export function arrivalOf(model: RoutingModel, route: number, departs: number, travel: number): number {
+  // No way, no time: who is left within a closed span need not wait for its end to be there.
+  if (travel === 0) return departs;
   let arrives = departs + travel;
   const end = model.breakIndex[route + 1] as number;
   for (let at = model.breakIndex[route] as number; at < end; at += 1) {

@@ -2,8 +2,8 @@
 import type { Plan, Route, Stop } from '../plan.ts';
 import type { CompiledProblem } from './compileProblem.ts';
 import { explainLeftOut } from './explainLeftOut.ts';
-import { arrivalOf, earliestStart, workEnd, workStart } from './passBreaks.ts';
-import { orderOf, pressedStart, type RouteState } from './routeState.ts';
+import { arrivalOf, earliestStart } from './passBreaks.ts';
+import { earliestStartOf, endOf, orderOf, pressedStart, type RouteState } from './routeState.ts';
 import { scoreOf } from './scoreOf.ts';
 
 export function readPlan(compiled: CompiledProblem, state: RouteState): Plan {
@@ -18,7 +18,7 @@ function readRoutes(compiled: CompiledProblem, state: RouteState): readonly Rout
   const { model, problem, routes } = compiled;
   return routes.flatMap(({ technicianId, date }, route) => {
     const order = orderOf(model, state, route);
-    if (order.length === 0) return [];
+    if (!order.some((node) => node < model.firstStay)) return [];
     const starts = startsAt(compiled, state, route, order);
     const stops: Stop[] = [];
     let left: number | null = null;
@@ -29,9 +29,10 @@ function readRoutes(compiled: CompiledProblem, state: RouteState): readonly Rout
       const travel = model.travel[place * model.placeCount + there] as number;
       // Who leaves home just in time arrives as the visit starts.
       const arriveMin: number = left === null ? startMin : arrivalOf(model, route, left, travel);
-      left = workEnd(model, route, startMin, node);
+      left = endOf(model, state, route, node, startMin);
       place = there;
-      stops.push({ visitId: problem.visits[node]?.visitId ?? '', arriveMin, startMin, endMin: left });
+      if (node < model.firstStay)
+        stops.push({ visitId: problem.visits[node]?.visitId ?? '', arriveMin, startMin, endMin: left });
     });
     return [{ technicianId, date, stops }];
   });
@@ -69,6 +70,11 @@ function keptStarts(
   let place = model.routeHome[route] as number;
   return order.map((node, at) => {
     const there = model.visitPlace[node] as number;
+    if (node >= model.firstStay) {
+      place = there;
+      left = state.departs[node] as number;
+      return earliestStartOf(model, state, route, node);
+    }
     const arrives = arrivalOf(model, route, left, model.travel[place * model.placeCount + there] as number);
     const from = Math.max(
       arrives,
@@ -78,7 +84,7 @@ function keptStarts(
     const wanted = Math.max(from, kept[at] ?? from);
     const late = earliestStart(model, route, wanted, node);
     const start = late <= (state.latest[node] as number) ? late : earliestStart(model, route, from, node);
-    left = workEnd(model, route, start, node);
+    left = endOf(model, state, route, node, start);
     place = there;
     return start;
   });
@@ -99,7 +105,7 @@ function startsOf(
     const place = model.visitPlace[node] as number;
     nextStart =
       nextStart < 0
-        ? workStart(model, route, state.departs[node] as number, node)
+        ? earliestStartOf(model, state, route, node)
         : pressedStart(
             model,
             state,

@@ -76,6 +76,11 @@ export function createState(model: RoutingModel): RouteState {
     state.previous[end] = start;
     refreshRoute(model, state, route);
   }
+  for (let stay = model.firstStay; stay < visits; stay += 1) {
+    const option = model.optionIndex[stay] as number;
+    const end = visits + routes + (model.optionRoute[option] as number);
+    insertVisit(model, state, stay, option, state.previous[end] as number);
+  }
   return state;
 }
 
@@ -96,6 +101,8 @@ export function refreshRoute(model: RoutingModel, state: RouteState, route: numb
   const home = model.routeHome[route] as number;
   const hasBreaks = model.breakIndex[route] !== model.breakIndex[route + 1];
   let isPossible = true;
+  /** Only a way that begins or ends at a visit can make a route impossible, not one between stays and home. */
+  let isLastAVisit = false;
   let place = home;
   let left = model.routeStart[route] as number;
   let travelSum = 0;
@@ -110,10 +117,17 @@ export function refreshRoute(model: RoutingModel, state: RouteState, route: numb
     const duration = model.duration[node] as number;
     const from = Math.max(model.optionFrom[option] as number, state.notBefore[node] as number);
     let begins = hasBreaks ? arrivalOf(model, route, left, travel) : left + travel;
-    if (begins < from) begins = from;
-    if (hasBreaks) begins = earliestStart(model, route, begins, node);
-    if (begins > (model.optionTo[option] as number) || begins > (state.notAfter[node] as number)) isPossible = false;
-    left = hasBreaks ? workEnd(model, route, begins, node) : begins + duration;
+    if (node >= model.firstStay) {
+      if (isLastAVisit && begins > from) isPossible = false;
+      left = Math.max(left, from + duration);
+      isLastAVisit = false;
+    } else {
+      if (begins < from) begins = from;
+      if (hasBreaks) begins = earliestStart(model, route, begins, node);
+      if (begins > (model.optionTo[option] as number) || begins > (state.notAfter[node] as number)) isPossible = false;
+      left = hasBreaks ? workEnd(model, route, begins, node) : begins + duration;
+      isLastAVisit = true;
+    }
     departs[node] = left;
     travelSum += travel;
     workSum += duration;
@@ -125,7 +139,7 @@ export function refreshRoute(model: RoutingModel, state: RouteState, route: numb
   travelSum += homeTravel;
   const isHome = hasBreaks ? arrivalOf(model, route, left, homeTravel) : left + homeTravel;
   departs[end] = isHome;
-  if (count > 0 && isHome > (model.routeEnd[route] as number)) isPossible = false;
+  if (isLastAVisit && isHome > (model.routeEnd[route] as number)) isPossible = false;
 
   let until = model.routeEnd[route] as number;
   latest[end] = until;
@@ -135,9 +149,13 @@ export function refreshRoute(model: RoutingModel, state: RouteState, route: numb
     const travel = model.travel[here * placeCount + onward] as number;
     const duration = model.duration[node] as number;
     const option = optionOf[node] as number;
-    const over = hasBreaks ? departureOf(model, route, until, travel) : until - travel;
-    until = Math.min(over - duration, model.optionTo[option] as number, state.notAfter[node] as number);
-    if (hasBreaks) until = latestStart(model, route, until, over, node);
+    if (node >= model.firstStay) {
+      until = model.optionTo[option] as number;
+    } else {
+      const over = hasBreaks ? departureOf(model, route, until, travel) : until - travel;
+      until = Math.min(over - duration, model.optionTo[option] as number, state.notAfter[node] as number);
+      if (hasBreaks) until = latestStart(model, route, until, over, node);
+    }
     latest[node] = until;
     onward = here;
   }
@@ -163,12 +181,14 @@ function countIdle(model: RoutingModel, state: RouteState, route: number, isHome
   for (let node = state.previous[end] as number; node !== start; node = state.previous[node] as number) {
     const place = model.visitPlace[node] as number;
     if (nextStart < 0) {
-      nextStart = workStart(model, route, state.departs[node] as number, node);
+      nextStart = earliestStartOf(model, state, route, node);
     } else {
       const travel = model.travel[place * placeCount + nextPlace] as number;
       const begins = pressedStart(model, state, route, node, nextStart, travel);
-      const leaves = workEnd(model, route, begins, node);
-      idle += nextStart - leaves - travel - closedMinutes(model, route, leaves, nextStart);
+      const leaves = endOf(model, state, route, node, begins);
+      const waits = nextStart - leaves - travel - closedMinutes(model, route, leaves, nextStart);
+      // From one stay to the next there may be too little time even for the way.
+      idle += Math.max(0, waits);
       nextStart = begins;
     }
     nextPlace = place;
@@ -176,7 +196,19 @@ function countIdle(model: RoutingModel, state: RouteState, route: number, isHome
   return overtime + idle;
 }
 
-/** The latest start of a visit that still lets the next one start when it does. */
+/** When a visit of a route as refreshed begins at the earliest. */
+export function earliestStartOf(model: RoutingModel, state: RouteState, route: number, node: number): number {
+  return node >= model.firstStay
+    ? (model.optionFrom[state.optionOf[node] as number] as number)
+    : workStart(model, route, state.departs[node] as number, node);
+}
+
+/** When it is left that begins at a minute. */
+export function endOf(model: RoutingModel, state: RouteState, route: number, node: number, begins: number): number {
+  return node >= model.firstStay ? (state.departs[node] as number) : workEnd(model, route, begins, node);
+}
+
+/** The latest start of a visit that still lets the next one start when it does; a stay begins when it begins. */
 export function pressedStart(
   model: RoutingModel,
   state: RouteState,
@@ -186,6 +218,7 @@ export function pressedStart(
   travel: number,
 ): number {
   const option = state.optionOf[node] as number;
+  if (node >= model.firstStay) return model.optionFrom[option] as number;
   const over = departureOf(model, route, nextStart, travel);
   const until = Math.min(model.optionTo[option] as number, state.notAfter[node] as number);
   return latestStart(model, route, until, over, node);

@@ -5,7 +5,10 @@
  * instances fit it as well, which is how it is measured.
  */
 export type RoutingModel = {
+  /** Stays included. */
   readonly visitCount: number;
+  /** Visits from this number on are stays: they are where they are in every state, in the order of their numbers. */
+  readonly firstStay: number;
   readonly routeCount: number;
   readonly placeCount: number;
   readonly technicianCount: number;

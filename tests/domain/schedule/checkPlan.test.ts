@@ -4,7 +4,7 @@ import { checkPlan } from '../../../domain/schedule/check/checkPlan.ts';
 import { checkRoutes } from '../../../domain/schedule/check/checkRoutes.ts';
 import { countScore } from '../../../domain/schedule/check/countScore.ts';
 import { LATE_BASE, type Plan, type Route, UNPLANNED_BASE } from '../../../domain/schedule/plan.ts';
-import type { PlanningProblem, PlanVisit, Technician } from '../../../domain/schedule/planningProblem.ts';
+import type { PlanningProblem, PlanVisit, Stay, Technician } from '../../../domain/schedule/planningProblem.ts';
 import { MONDAY, sampleTechnician, sampleVisit, sampleWeek, TUESDAY } from './sampleWeek.ts';
 
 const good: readonly Route[] = [
@@ -41,6 +41,11 @@ function shifted(minutes: number): readonly Route[] {
       endMin: stop.endMin + minutes,
     })),
   }));
+}
+
+/** South, 20 minutes from everywhere else. */
+function stay(fromMin: number, toMin: number): Stay {
+  return { visitId: 'elsewhere', placeId: 'south', fromMin, toMin };
 }
 
 /** The second visit a minute before one can be there. */
@@ -123,6 +128,19 @@ describe('checkRoutes', () => {
       week({}, withDay({ breaks: [{ fromMin: 625, toMin: 630 }] })),
       good,
     ],
+    [
+      'H5 too little time to get to where they must be',
+      'not-enough-time-to-get-there',
+      week({}, withDay({ stays: [stay(779, 900)] })),
+      good,
+    ],
+    [
+      'H5 too little time from where they had to be',
+      'not-enough-time-to-get-there',
+      week({}, withDay({ stays: [stay(400, 481)] })),
+      good,
+    ],
+    ['H7 a visit over the time of another', 'fixed-time-taken', week({}, withDay({ stays: [stay(700, 730)] })), good],
     ['H8 a technician who is absent', 'technician-absent', week({}, withDay({ isAbsent: true })), good],
     ['H9 a visit before the one it waits for', 'before-the-earlier-visit', week({ afterVisitId: 'second' }), good],
   ])('%s is %s', (_name, code, problem, routes) => {
@@ -136,6 +154,7 @@ describe('checkRoutes', () => {
     expect(codes(week(), shifted(220))).toEqual([]);
     expect(codes(week(), shifted(221))).toEqual([]);
     expect(codes(week(), shifted(241))).toContain('home-too-late');
+    expect(codes(week({}, withDay({ stays: [stay(400, 480), stay(780, 1100)] })))).toEqual([]);
   });
 });
 
@@ -193,6 +212,14 @@ describe('countScore, worked by hand', () => {
     ];
     // Three ways of 20; home at 1010, 50 after ordinary hours; 870 − 640 waited; 60 + 240 of work against none.
     expect(countScore(problem, { routes })).toEqual([0, 0, 0, 0, 60, 280, 300]);
+    const [ada, bo] = problem.technicians;
+    if (ada === undefined || bo === undefined) throw new Error('two technicians expected');
+    const [monday, tuesday] = bo.days;
+    if (monday === undefined || tuesday === undefined) throw new Error('two days expected');
+    // He must be in the south from 09:00 to 11:00: two ways of 20 more, 40 + 120 of work against hers of 300.
+    const stays = [{ visitId: 'elsewhere', placeId: 'south', fromMin: 540, toMin: 660 }];
+    const technicians = [ada, { ...bo, days: [{ ...monday, stays }, tuesday] }];
+    expect(countScore({ ...problem, technicians }, { routes })).toEqual([0, 0, 0, 0, 100, 280, 140]);
   });
 
   it('counts what is left out, late, close, outside its window and moved from its promise', () => {

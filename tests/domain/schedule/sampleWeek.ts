@@ -23,6 +23,7 @@ export function sampleTechnician(technicianId: string, change: Partial<Technicia
       endMin: 1020,
       ordinaryEndMin: 960,
       breaks: [],
+      stays: [],
       isAbsent: false,
     })),
     ...change,

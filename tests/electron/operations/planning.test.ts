@@ -1,7 +1,7 @@
 /** The planner through the operations, in its own thread, on a real store: proposed, explained, accepted, or refused whole. */
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import type { OutputOf } from '../../../electron/contract/index.ts';
-import { type Office, setUpOffice } from '../../support/officeScenario.ts';
+import { type Office, setUpHouse, setUpOffice } from '../../support/officeScenario.ts';
 import { openTestCore, type TestCore } from '../../support/testCore.ts';
 
 const WEEKDAY = { fromMin: 480, toMin: 1020, breakFromMin: 720, breakToMin: 750 };
@@ -203,6 +203,19 @@ describe('the planner, through the operations', () => {
     const [move] = proposal.moves;
     const isApart = move?.to.date !== '2026-03-03' || move.to.startMin >= 705;
     expect(isApart).toBe(true);
+  });
+
+  it('leaves time for the ways to and from a visit that a person has put where it breaks a rule', async () => {
+    // Over the end of the hours at 17:00. The other house is not on the map: between them the assumed 25 minutes.
+    await bookAt('2026-03-03', 960, false);
+    const site = { street: '2 Tern Lane', latitude: null, longitude: null };
+    const { applianceId } = await setUpHouse(test, { site, appliance: { serial: 'AB-2' } }, office.customerId);
+    const { jobId } = await test.must('jobs.open', { applianceId, kind: 'service', note: null });
+    const day = { from: '2026-03-03', to: '2026-03-03' };
+    const { durationMin, slots } = await test.must('planning.slots', { jobId, ...day });
+    expect(slots.length).toBeGreaterThan(1);
+    for (const slot of slots) expect(slot).toMatchObject({ isBeforeOther: true, isAfterOther: false });
+    expect(Math.max(...slots.map((slot) => slot.toMin)) + durationMin + 25).toBe(960);
   });
 
   it('stops when told to, and what it had found can be accepted', async () => {

@@ -108,7 +108,7 @@ function roundsOfDay(
   nothing: readonly number[],
 ): readonly Round[] {
   const best = new Map<string, Round>();
-  const closed = closedSpans(problem, technician.technicianId, day.date, new Set());
+  const closed = closedSpans(day);
   const index = new Map(problem.places.map((place, at) => [place.placeId, at]));
   const travel = (from: string, to: string): number =>
     problem.travel.minutes[index.get(from) ?? -1]?.[index.get(to) ?? -1] ?? Number.NaN;

@@ -1,6 +1,7 @@
 /**
  * Random planning problems with everything that goes wrong in a real week: overlapping breaks, absences, expired licences,
- * windows of no length, pins that clash, chains of visits, recorded visits that contradict each other, summer-time days.
+ * windows of no length, pins that clash, chains of visits, recorded visits that contradict each other, stays that do, summer-time
+ * days.
  */
 import { addDays, minutesOfDay } from '../../../domain/schedule/dayMinutes.ts';
 import {
@@ -96,7 +97,7 @@ export function randomProblem(from: number, shape: ProblemShape): PlanningProble
       visits[1] = { ...second, afterVisitId: first.visitId };
     }
   }
-  return {
+  const problem = {
     places,
     travel: { minutes },
     technicians,
@@ -105,6 +106,7 @@ export function randomProblem(from: number, shape: ProblemShape): PlanningProble
     lastDate: dates.at(-1) ?? firstDate,
     safetyMarginDays: random.whole(0, 5),
   };
+  return isForOracle ? problem : { ...problem, technicians: withStays(random, technicians, anyPlace) };
 }
 
 function randomValidity(random: Random, firstDate: string): { validFrom: string | null; validTo: string | null } {
@@ -130,8 +132,26 @@ function randomDay(random: Random, date: string): WorkDay {
     endMin,
     ordinaryEndMin: endMin - random.pick([0, 0, 60]),
     breaks,
+    stays: [],
     isAbsent: random.chance(0.1),
   };
+}
+
+/** Drawn last, so that problems of the same number are else the same as without them. */
+function withStays(random: Random, technicians: readonly Technician[], anyPlace: () => string): readonly Technician[] {
+  return technicians.map((technician) => ({
+    ...technician,
+    days: technician.days.map((day) => ({
+      ...day,
+      stays: random.chance(0.25)
+        ? Array.from({ length: random.whole(1, 3) }, (_, index) => {
+            const fromMin = random.whole(day.startMin - 60, day.endMin + 30);
+            const toMin = fromMin + random.pick([0, 30, 60, 120, 240]);
+            return { visitId: `stay-${index}`, placeId: anyPlace(), fromMin, toMin };
+          })
+        : [],
+    })),
+  }));
 }
 
 function randomWindow(random: Random, date: string): VisitWindow {

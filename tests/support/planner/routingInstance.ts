@@ -49,6 +49,7 @@ export function routingModelOf(instance: RoutingInstance): RoutingModel {
   const none = new Float64Array(visits.length);
   return {
     visitCount: visits.length,
+    firstStay: visits.length,
     routeCount: vehicles.length,
     placeCount: points.length,
     technicianCount: vehicles.length,
