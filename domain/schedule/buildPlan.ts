@@ -3,9 +3,10 @@ import { type Plan, placementsOf } from './plan.ts';
 import type { PlanningProblem } from './planningProblem.ts';
 import { type CompiledProblem, compileProblem } from './solver/compileProblem.ts';
 import { firstState } from './solver/firstState.ts';
+import { ontoGrain } from './solver/ontoGrain.ts';
 import { readPlan } from './solver/readPlan.ts';
 import { createState } from './solver/routeState.ts';
-import { search } from './solver/search.ts';
+import { searchOnGrain } from './solver/searchOnGrain.ts';
 
 export type PlannerControl = {
   readonly seed: number;
@@ -37,11 +38,12 @@ export function improve(
   { onBetter, ...control }: PlannerControl,
 ): PlannerOutcome {
   onBetter?.(() => readPlan(compiled, start), 0);
-  const outcome = search(compiled.model, start, {
+  const outcome = searchOnGrain(compiled.model, start, {
     ...control,
     ...(onBetter === undefined
       ? {}
       : { onBetter: (state, rounds) => onBetter(() => readPlan(compiled, state), rounds) }),
   });
+  ontoGrain(compiled.model, outcome.best);
   return { plan: readPlan(compiled, outcome.best), rounds: outcome.rounds };
 }

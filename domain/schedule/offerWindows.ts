@@ -4,10 +4,10 @@
  * has days to choose from; never one that is late before one that is not.
  */
 import type { Slot } from './insertSlots.ts';
+import { onGrainFrom, START_GRAIN_MIN } from './startGrain.ts';
 
 /** Common practice: an arrival is promised within two hours. */
 export const PROMISED_WINDOW_MIN = 120;
-const QUARTER_MIN = 15;
 
 export function offerWindows(slots: readonly Slot[], count: number): readonly Slot[] {
   // As they come, best first: so classes stay in their order.
@@ -25,7 +25,7 @@ function inTurns(slots: readonly Slot[]): readonly Slot[] {
 
 function windowsOf(slot: Slot): readonly Slot[] {
   const found: Slot[] = [];
-  const quarter = Math.ceil(slot.fromMin / QUARTER_MIN) * QUARTER_MIN;
+  const quarter = onGrainFrom(slot.fromMin, START_GRAIN_MIN);
   for (let fromMin = Math.min(quarter, slot.toMin); fromMin <= slot.toMin; fromMin += PROMISED_WINDOW_MIN)
     found.push({ ...slot, fromMin, toMin: Math.min(fromMin + PROMISED_WINDOW_MIN, slot.toMin) });
   return found;

@@ -101,6 +101,11 @@ export type PlanningProblem = {
   readonly visits: readonly PlanVisit[];
   readonly firstDate: string;
   readonly lastDate: string;
+  /**
+   * Starts are wished on whole multiples of this many minutes; 1: to the minute. A wish, no rule: where windows, hours and
+   * neighbours leave a visit no such start, it has another. What is pinned or recorded starts when it does.
+   */
+  readonly grainMin: number;
   /** A deadline met with fewer days to spare counts as close. */
   readonly safetyMarginDays: number;
 };

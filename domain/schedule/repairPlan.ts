@@ -11,6 +11,7 @@ import { firstState } from './solver/firstState.ts';
 import { keepOrder } from './solver/keepOrder.ts';
 import { keepPromises } from './solver/keepPromises.ts';
 import { loadPlan } from './solver/loadPlan.ts';
+import { ontoGrain } from './solver/ontoGrain.ts';
 import { readPlan } from './solver/readPlan.ts';
 
 /** Visits around each displaced one that may give way. */
@@ -40,6 +41,7 @@ export function repairPlan(
   keepOrder(whole, ordered);
   // The search is not thorough; a promise that one simple move would keep is looked for to the end.
   const state = keepPromises(whole, ordered);
+  ontoGrain(whole.model, state);
   return { plan: readPlan(whole, state), rounds: found.rounds };
 }
 

@@ -18,6 +18,7 @@ import {
   type VisitWindow,
   type WorkDay,
 } from '../../domain/schedule/planningProblem.ts';
+import { START_GRAIN_MIN } from '../../domain/schedule/startGrain.ts';
 import { travelFromTimes } from '../../domain/schedule/travelMatrix.ts';
 import { toTravelTable } from '../../domain/schedule/travelTable.ts';
 import { baseWayPlace, type WayPlace, wayPlaceOf } from '../../domain/schedule/wayPlace.ts';
@@ -149,6 +150,7 @@ export function readPlanningProblem(db: ReadableDb, question: PlanningQuestion):
     visits,
     firstDate: question.from,
     lastDate: question.to,
+    grainMin: START_GRAIN_MIN,
     safetyMarginDays: SAFETY_MARGIN_DAYS,
   };
   return {

@@ -2,14 +2,16 @@
  * The board itself: people as rows, hours as columns, one day or several side by side. Only the rows and days in sight are in
  * the page, so that sixty people with two thousand visits scroll like ten. What a visit means for the store is the caller's.
  */
+
 import { useVirtualizer } from '@tanstack/react-virtual';
 import { type KeyboardEvent, useCallback, useEffect, useMemo, useRef, useState } from 'react';
+import { START_GRAIN_MIN } from '../../domain/schedule/startGrain.ts';
 import { dayWords, shortDayWords } from '../kit/dayWords.ts';
 import { useAppStatus } from '../operations/AppStatus.tsx';
 import { BoardRow } from './BoardRow.tsx';
 import type { BoardHandle } from './boardHandle.ts';
 import type { BoardData } from './boardModel.ts';
-import { type BoardScale, HEAD_HEIGHT, NAME_WIDTH, ROW_HEIGHT, SNAP_MIN, snap } from './boardScale.ts';
+import { type BoardScale, HEAD_HEIGHT, NAME_WIDTH, ROW_HEIGHT, snap } from './boardScale.ts';
 import { CarryGhost } from './CarryGhost.tsx';
 import type { Carried, CarryStore } from './carryStore.ts';
 import { type BoardSpot, findNeighbour } from './neighbour.ts';
@@ -255,7 +257,7 @@ function moveByKey(
   carried: Carried,
   { rows, scale }: BoardHandle,
 ): Carried | 'drop' | 'cancel' | null {
-  const step = (event.shiftKey ? 4 : 1) * SNAP_MIN;
+  const step = (event.shiftKey ? 4 : 1) * START_GRAIN_MIN;
   const rowIndex = rows.findIndex(({ technician }) => technician.staffId === carried.staffId);
   const dayIndex = scale.days.indexOf(carried.on);
   const toRow = (index: number) => ({ ...carried, staffId: rows[index]?.technician.staffId ?? carried.staffId });

@@ -1,4 +1,5 @@
 /** Where on the board a day and a minute lie, and back. Days stand side by side, each showing the same hours. */
+import { START_GRAIN_MIN } from '../../domain/schedule/startGrain.ts';
 import type { BoardRowModel } from './boardModel.ts';
 
 export type BoardScale = {
@@ -25,7 +26,6 @@ const LEAST_GRID_PX = 30;
 const GRID_STEPS_H = [1, 2, 4, 6, 12];
 const USUAL_FROM_MIN = 420;
 const USUAL_TO_MIN = 1080;
-export const SNAP_MIN = 15;
 /** Where a quarter of an hour is narrower than a hand is steady, the pointer goes by half hours; keys go by quarters. */
 const COARSE_SNAP_MIN = 30;
 const STEADY_PX = 5;
@@ -91,10 +91,10 @@ export function placeAt(scale: BoardScale, x: number): { readonly on: string; re
 /** `keptMin`: the time it had; in a compact week it is kept unless the hand clearly means another. */
 export function snapPointer(minute: number, scale: BoardScale, keptMin: number): number {
   if (scale.isCompact && Math.abs(minute - keptMin) * scale.pxPerMin <= STRAYS_PX) return keptMin;
-  return snap(minute, scale, SNAP_MIN * scale.pxPerMin < STEADY_PX ? COARSE_SNAP_MIN : SNAP_MIN);
+  return snap(minute, scale, START_GRAIN_MIN * scale.pxPerMin < STEADY_PX ? COARSE_SNAP_MIN : START_GRAIN_MIN);
 }
 
-export function snap(minute: number, scale: BoardScale, stepMin = SNAP_MIN): number {
+export function snap(minute: number, scale: BoardScale, stepMin = START_GRAIN_MIN): number {
   const snapped = Math.round(minute / stepMin) * stepMin;
-  return Math.max(scale.fromMin, Math.min(scale.toMin - SNAP_MIN, snapped));
+  return Math.max(scale.fromMin, Math.min(scale.toMin - snapped));
 }

@@ -1,11 +1,12 @@
 /** What would not fit if a carried visit were put down where it is, and the first place where everything would. */
+
 import { type Conflict, planDay, type Stop } from '../../domain/schedule/dayConflicts.ts';
 import { isForbidding } from '../../domain/schedule/obstacles.ts';
+import { START_GRAIN_MIN } from '../../domain/schedule/startGrain.ts';
 import { wayPlaceOf } from '../../domain/schedule/wayPlace.ts';
 import { workSpans } from '../../domain/schedule/workSpans.ts';
 import type { BoardTechnician, UnplacedJob } from '../../electron/contract/board.ts';
 import { type BoardData, baseOf, toStop, travelTimesOf } from './boardModel.ts';
-import { SNAP_MIN } from './boardScale.ts';
 import type { Carried } from './carryStore.ts';
 import { isOfPlace } from './ofPapers.ts';
 
@@ -20,7 +21,7 @@ export function carriedConflicts(data: BoardData, carried: Carried): readonly Co
 
 export type Fit = { readonly staffId: string; readonly on: string; readonly startMin: number };
 
-const STEP_MIN = 2 * SNAP_MIN;
+const STEP_MIN = 2 * START_GRAIN_MIN;
 
 /** `from`: neither an earlier day nor, on that day, an earlier minute. null: in these days nothing fits as it is. */
 export function findFirstFit(
@@ -49,7 +50,7 @@ function firstFitOf(
   const before = countOf(conflictsOf(data, technician, on, others));
   for (const span of workSpans(technician.hours, technician.absences, on))
     for (
-      let startMin = Math.max(span.fromMin, Math.ceil(notBefore / SNAP_MIN) * SNAP_MIN);
+      let startMin = Math.max(span.fromMin, Math.ceil(notBefore / START_GRAIN_MIN) * START_GRAIN_MIN);
       startMin + job.suggestedMin <= span.toMin;
       startMin += STEP_MIN
     ) {

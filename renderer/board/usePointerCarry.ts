@@ -1,7 +1,9 @@
 /** Carrying with the mouse or a finger: begins after a few pixels, follows over rows and days, scrolls at the edges. */
+
 import { type PointerEvent as ReactPointerEvent, useEffect, useMemo, useRef } from 'react';
+import { START_GRAIN_MIN } from '../../domain/schedule/startGrain.ts';
 import type { BoardHandle } from './boardHandle.ts';
-import { HEAD_HEIGHT, NAME_WIDTH, placeAt, ROW_HEIGHT, SNAP_MIN, snapPointer, xOf } from './boardScale.ts';
+import { HEAD_HEIGHT, NAME_WIDTH, placeAt, ROW_HEIGHT, snapPointer, xOf } from './boardScale.ts';
 import type { Carried, CarryStore } from './carryStore.ts';
 
 export type PointerCarry = {
@@ -91,7 +93,7 @@ type Point = { readonly x: number; readonly y: number };
 /** How far into the visit it was taken hold of, so that it does not jump under the pointer. */
 function grabbedAt(event: ReactPointerEvent, start: Omit<Carried, 'by'>, { scroller, scale }: BoardHandle): number {
   const frame = scroller.current;
-  if (start.what.kind === 'job' || frame === null) return SNAP_MIN;
+  if (start.what.kind === 'job' || frame === null) return START_GRAIN_MIN;
   const laneX = event.clientX - frame.getBoundingClientRect().left + frame.scrollLeft - NAME_WIDTH;
   return (laneX - xOf(scale, scale.days.indexOf(start.on), start.startMin)) / scale.pxPerMin;
 }

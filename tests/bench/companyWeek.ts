@@ -6,6 +6,7 @@ import {
   type PlanVisit,
   type Technician,
 } from '../../domain/schedule/planningProblem.ts';
+import { START_GRAIN_MIN } from '../../domain/schedule/startGrain.ts';
 import { travelFromCoordinates } from '../../domain/schedule/travelMatrix.ts';
 import { randomFrom } from '../catchRate/random.ts';
 
@@ -72,6 +73,7 @@ export function companyWeek(
     visits,
     firstDate: MONDAY,
     lastDate: dates.at(-1) ?? MONDAY,
+    grainMin: START_GRAIN_MIN,
     safetyMarginDays: 3,
   };
 }

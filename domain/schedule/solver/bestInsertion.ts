@@ -2,9 +2,11 @@
  * The best place for a visit in one route: each position is judged in constant time from the earliest departure of the stop
  * before and the latest start of the one after.
  */
-import { arrivalOf, earliestStart, workEnd } from './passBreaks.ts';
+
+import { onGrainFrom } from '../startGrain.ts';
+import { arrivalOf, earliestOnGrain, workEnd } from './passBreaks.ts';
 import type { RouteState } from './routeState.ts';
-import type { RoutingModel } from './routingModel.ts';
+import { isAlsoToTheMinute, type RoutingModel } from './routingModel.ts';
 
 export type Insertion = {
   /** Added travel plus penalties of the option; infinite: no place. */
@@ -16,10 +18,20 @@ export type Insertion = {
   /** Positions until one is passed over, for a greedy insertion that does not always take the same place; 0: never. */
   blinkIn: number;
   blinkEvery: () => number;
+  /** Wished grains are passed over where there is a choice. */
+  readonly isToTheMinute: boolean;
 };
 
-export function newInsertion(): Insertion {
-  return { cost: Number.POSITIVE_INFINITY, option: -1, behind: -1, judged: 0, blinkIn: 0, blinkEvery: () => 0 };
+export function newInsertion(isToTheMinute = false): Insertion {
+  return {
+    cost: Number.POSITIVE_INFINITY,
+    option: -1,
+    behind: -1,
+    judged: 0,
+    blinkIn: 0,
+    blinkEvery: () => 0,
+    isToTheMinute,
+  };
 }
 
 /** Where the options of a visit for one route end, from the first of them. */
@@ -73,7 +85,11 @@ export function improveInsertion(
 
   for (let option = first; option < end; option += 1) {
     const penalty = model.optionPenalty[option] as number;
-    if (penalty >= best.cost + 1e6) continue;
+    const isOffGrain = (model.optionOffGrain[option] as number) > 0;
+    if (best.isToTheMinute && isAlsoToTheMinute(model, option)) continue;
+    // To the minute only where nothing on the grain is nearer.
+    if (penalty >= best.cost + (isOffGrain ? 0 : 1e6)) continue;
+    const grain = model.optionGrain[option] as number;
     const from = Math.max(model.optionFrom[option] as number, notBefore);
     const to = model.optionTo[option] as number;
     let node = firstNode;
@@ -104,11 +120,12 @@ export function improveInsertion(
           if (hasBreaks) {
             begins = arrivalOf(model, route, left, there);
             if (begins < from) begins = from;
-            begins = earliestStart(model, route, begins, visit);
+            begins = earliestOnGrain(model, route, begins, visit, grain);
             arrives = arrivalOf(model, route, workEnd(model, route, begins, visit), onward);
           } else {
             begins = left + there;
             if (begins < from) begins = from;
+            if (grain > 1) begins = onGrainFrom(begins, grain);
             arrives = begins + duration + onward;
           }
           if (begins <= to && arrives <= (latest[following] as number)) {

@@ -32,6 +32,9 @@ export type CompileOptions = {
   readonly stays?: readonly StayOn[];
 };
 
+/** A start off the wished grain is avoided for this much more travel. */
+export const OFF_GRAIN_TRAVEL_MIN = 15;
+
 /** One broken promise outweighs this many moved visits, when moves count. */
 export const MOVES_PER_PROMISE = 64;
 
@@ -60,13 +63,17 @@ export function compileProblem(problem: PlanningProblem, options: CompileOptions
   const moveWeight = options.current === undefined ? 1 : MOVES_PER_PROMISE;
 
   const travel = travelBetween(problem);
-  const chosen = visits.map((visit) => (contradicted.has(visit.visitId) ? [] : listOptions(travel, visit, days)));
+  const chosen = visits.map((visit) =>
+    contradicted.has(visit.visitId) ? [] : listOptions(travel, visit, days, problem.grainMin),
+  );
   const stays = days.flatMap((day, route) => day.stays.map((stay) => ({ ...stay, route })));
   const costed: readonly (readonly CostedOption[])[] = [
     ...visits.map((visit, index) =>
       (chosen[index] ?? []).map((option) => ({ ...option, ...costOf(visit, option, days, problem, options) })),
     ),
-    ...stays.map(({ route, fromMin }) => [{ route, fromMin, toMin: fromMin, s2: 0, s3: 0, s4: 0 }]),
+    ...stays.map(({ route, fromMin }) => [
+      { route, fromMin, toMin: fromMin, grainMin: 1, isOffGrain: false, s2: 0, s3: 0, s4: 0 },
+    ]),
   ];
   const flat = costed.flat();
   const after = Int32Array.from([
@@ -116,10 +123,15 @@ export function compileProblem(problem: PlanningProblem, options: CompileOptions
     optionRoute: Int32Array.from(flat, (option) => option.route),
     optionFrom: Int32Array.from(flat, (option) => option.fromMin),
     optionTo: Int32Array.from(flat, (option) => option.toMin),
+    optionGrain: Int32Array.from(flat, (option) => option.grainMin),
+    optionOffGrain: Float64Array.from(flat, (option) => (option.isOffGrain ? OFF_GRAIN_TRAVEL_MIN : 0)),
     optionS2: Float64Array.from(flat, (option) => option.s2),
     optionS3: Float64Array.from(flat, (option) => option.s3),
     optionS4: Float64Array.from(flat, (option) => option.s4),
-    optionPenalty: Float64Array.from(flat, (option) => penaltyOf(option.s2, option.s3, option.s4)),
+    optionPenalty: Float64Array.from(
+      flat,
+      (option) => penaltyOf(option.s2, option.s3, option.s4) + (option.isOffGrain ? OFF_GRAIN_TRAVEL_MIN : 0),
+    ),
     after,
     dependentIndex: offsets(dependents.map((list) => list.length)),
     dependent: Int32Array.from(dependents.flat()),
@@ -167,7 +179,7 @@ function offsets(counts: readonly number[]): Int32Array {
   return index;
 }
 
-type CostedOption = Pick<VisitOption, 'route' | 'fromMin' | 'toMin'> & Goals & { readonly s4: number };
+type CostedOption = Omit<VisitOption, 'isAsPromised'> & Goals & { readonly s4: number };
 
 type Goals = { readonly s2: number; readonly s3: number };
 

@@ -2,7 +2,7 @@
 import type { RouteState } from './routeState.ts';
 import type { RoutingModel } from './routingModel.ts';
 
-/** S1 … S7. */
+/** S1 … S7; S5 with what starts off the grain cost. */
 export type Goals = Float64Array;
 
 export function newGoals(): Goals {
@@ -14,6 +14,7 @@ export function countGoals(model: RoutingModel, state: RouteState, goals: Goals,
   let s2 = 0;
   let s3 = 0;
   let s4 = 0;
+  let offGrain = 0;
   for (let visit = 0; visit < model.visitCount; visit += 1) {
     const option = state.optionOf[visit] as number;
     if (option < 0) {
@@ -25,9 +26,10 @@ export function countGoals(model: RoutingModel, state: RouteState, goals: Goals,
       s2 += model.optionS2[option] as number;
       s3 += model.optionS3[option] as number;
       s4 += model.optionS4[option] as number;
+      offGrain += model.optionOffGrain[option] as number;
     }
   }
-  let s5 = 0;
+  let s5 = offGrain;
   let s6 = 0;
   workScratch.fill(-1);
   for (let route = 0; route < model.routeCount; route += 1) {

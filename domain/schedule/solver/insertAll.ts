@@ -40,8 +40,8 @@ export type Inserter = {
   readonly judged: () => number;
 };
 
-export function createInserter(model: RoutingModel, random: RandomSource): Inserter {
-  const best = newInsertion();
+export function createInserter(model: RoutingModel, random: RandomSource, isToTheMinute = false): Inserter {
+  const best = newInsertion(isToTheMinute);
   const seen = new Int32Array(model.routeCount + 1);
   let round = 0;
 

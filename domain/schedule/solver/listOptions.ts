@@ -8,6 +8,7 @@ import {
   type TimeSpan,
   type WorkDay,
 } from '../planningProblem.ts';
+import { onGrainFrom } from '../startGrain.ts';
 import type { DayObstacle } from '../unplannedReason.ts';
 import { endOfWork } from './endOfWork.ts';
 
@@ -15,6 +16,10 @@ export type VisitOption = {
   readonly route: number;
   readonly fromMin: number;
   readonly toMin: number;
+  /** Starts only on whole multiples of this many minutes. */
+  readonly grainMin: number;
+  /** To the minute, where the option before it is the same on the wished grain. */
+  readonly isOffGrain: boolean;
   /** Every start in it keeps what the customer was told. */
   readonly isAsPromised: boolean;
 };
@@ -41,6 +46,7 @@ export function listOptions(
   travel: TravelBetween,
   visit: PlanVisit,
   days: readonly TechnicianDay[],
+  grainMin: number,
 ): readonly VisitOption[] {
   const { pin } = visit;
   return days.flatMap((one, route) => {
@@ -48,11 +54,13 @@ export function listOptions(
     if (pin.date !== null && pin.date !== one.day.date) return [];
     if (isFixed(visit)) {
       const start = pin.startMin ?? 0;
-      return [{ route, fromMin: start, toMin: start, isAsPromised: true }];
+      return [{ route, fromMin: start, toMin: start, grainMin: 1, isOffGrain: false, isAsPromised: true }];
     }
     if (findDayObstacle(travel, visit, one) !== null) return [];
     return startSpans(visit, one.day).flatMap((span) =>
-      splitByPromise(visit, one.day.date, span).map((part) => ({ route, ...part })),
+      splitByPromise(visit, one.day.date, span).flatMap((part) =>
+        withGrain(part, grainMin).map((option) => ({ route, ...option })),
+      ),
     );
   });
 }
@@ -145,6 +153,17 @@ function fitsAlone(
     const over = endOfWork(closed, at, visit);
     return over !== null && over <= gap.toMin && open(over, gap.toMin) >= onMin;
   });
+}
+
+/** On the grain if any start is, and to the minute for where neighbours leave no such start. */
+function withGrain<T extends TimeSpan>(
+  part: T,
+  grainMin: number,
+): readonly (T & Pick<VisitOption, 'grainMin' | 'isOffGrain'>)[] {
+  const toTheMinute = { ...part, grainMin: 1, isOffGrain: false };
+  if (grainMin <= 1 || onGrainFrom(part.fromMin, grainMin) > part.toMin) return [toTheMinute];
+  const onGrain = { ...part, grainMin, isOffGrain: false };
+  return part.fromMin === part.toMin ? [onGrain] : [onGrain, { ...toTheMinute, isOffGrain: true }];
 }
 
 function splitByPromise(

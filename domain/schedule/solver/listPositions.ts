@@ -1,6 +1,6 @@
 /** Every place in the plan where one more visit fits, the stops that are there keeping their order. */
 import type { CompiledProblem } from './compileProblem.ts';
-import { arrivalOf, departureOf, earliestStart, latestStart } from './passBreaks.ts';
+import { arrivalOf, departureOf, earliestOnGrain, latestOnGrain } from './passBreaks.ts';
 import { placeOfNode, type RouteState } from './routeState.ts';
 
 export type Position = {
@@ -14,6 +14,7 @@ export type Position = {
 
 export function listPositions({ model }: CompiledProblem, state: RouteState, visit: number): readonly Position[] {
   const found: Position[] = [];
+  const taken = new Set<number>();
   const place = model.visitPlace[visit] as number;
   const leg = (from: number, to: number): number => model.travel[from * model.placeCount + to] as number;
   for (
@@ -24,6 +25,9 @@ export function listPositions({ model }: CompiledProblem, state: RouteState, vis
     const route = model.optionRoute[option] as number;
     const notBefore = earliestAfterOther(model, state, visit, route);
     if (notBefore === null) continue;
+    const grain = model.optionGrain[option] as number;
+    const isOffGrain = (model.optionOffGrain[option] as number) > 0;
+    if (!isOffGrain) taken.clear();
     const last = model.visitCount + model.routeCount + route;
     for (let node = notBefore.node; node !== last; node = state.next[node] as number) {
       const following = state.next[node] as number;
@@ -31,10 +35,13 @@ export function listPositions({ model }: CompiledProblem, state: RouteState, vis
       const behind = placeOfNode(model, following, route);
       const arrives = arrivalOf(model, route, state.departs[node] as number, leg(before, place));
       const earliest = Math.max(arrives, model.optionFrom[option] as number, notBefore.minute);
-      const fromMin = earliestStart(model, route, earliest, visit);
+      const fromMin = earliestOnGrain(model, route, earliest, visit, grain);
       const leaves = departureOf(model, route, state.latest[following] as number, leg(place, behind));
-      const toMin = latestStart(model, route, model.optionTo[option] as number, leaves, visit);
+      const toMin = latestOnGrain(model, route, model.optionTo[option] as number, leaves, visit, grain);
       if (fromMin > toMin) continue;
+      // The same place to the minute is no other place.
+      if (!isOffGrain) taken.add(node);
+      else if (taken.has(node)) continue;
       const isOnly = node === model.visitCount + route && following === last;
       const extraTravelMin = leg(before, place) + leg(place, behind) - (isOnly ? 0 : leg(before, behind));
       found.push({ route, option, behind: node, fromMin, toMin, extraTravelMin });

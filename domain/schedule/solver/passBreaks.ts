@@ -1,5 +1,6 @@
 /** The way through a day with closed spans, forwards and backwards: travel pauses in them, work keeps off them or, if it may, pauses too. */
 import { LONGEST_PAUSE_MIN } from '../planningProblem.ts';
+import { isOnGrain, onGrainFrom, onGrainUntil } from '../startGrain.ts';
 import type { RoutingModel } from './routingModel.ts';
 
 /** Earliest arrival when leaving at `departs`. */
@@ -35,6 +36,19 @@ export function earliestStart(model: RoutingModel, route: number, from: number, 
       length = duration;
     }
   }
+  return start;
+}
+
+/** As `earliestStart`, on a grain. */
+export function earliestOnGrain(
+  model: RoutingModel,
+  route: number,
+  from: number,
+  visit: number,
+  grain: number,
+): number {
+  let start = earliestStart(model, route, from, visit);
+  while (grain > 1 && !isOnGrain(start, grain)) start = earliestStart(model, route, onGrainFrom(start, grain), visit);
   return start;
 }
 
@@ -77,6 +91,21 @@ export function latestStart(model: RoutingModel, route: number, until: number, o
     else if (opens - closes > LONGEST_PAUSE_MIN) start = departureOf(model, route, closes, duration);
     else if (start >= closes) start = closes - 1;
   }
+  return start;
+}
+
+/** As `latestStart`, on a grain; what it gives before midnight is no start at all. */
+export function latestOnGrain(
+  model: RoutingModel,
+  route: number,
+  until: number,
+  over: number,
+  visit: number,
+  grain: number,
+): number {
+  let start = latestStart(model, route, until, over, visit);
+  while (grain > 1 && start > 0 && !isOnGrain(start, grain))
+    start = latestStart(model, route, onGrainUntil(start, grain), over, visit);
   return start;
 }
 

@@ -2,8 +2,8 @@
 import type { Plan, Route, Stop } from '../plan.ts';
 import type { CompiledProblem } from './compileProblem.ts';
 import { explainLeftOut } from './explainLeftOut.ts';
-import { arrivalOf, earliestStart } from './passBreaks.ts';
-import { earliestStartOf, endOf, orderOf, pressedStart, type RouteState } from './routeState.ts';
+import { arrivalOf, departureOf, earliestOnGrain, earliestStart, latestStart } from './passBreaks.ts';
+import { earliestStartOf, endOf, orderOf, placeOfNode, pressedStart, type RouteState } from './routeState.ts';
 import { scoreOf } from './scoreOf.ts';
 
 export function readPlan(compiled: CompiledProblem, state: RouteState): Plan {
@@ -81,13 +81,30 @@ function keptStarts(
       model.optionFrom[state.optionOf[node] as number] as number,
       state.notBefore[node] as number,
     );
-    const wanted = Math.max(from, kept[at] ?? from);
-    const late = earliestStart(model, route, wanted, node);
-    const start = late <= (state.latest[node] as number) ? late : earliestStart(model, route, from, node);
+    const now = kept[at] ?? null;
+    const grain = model.optionGrain[state.optionOf[node] as number] as number;
+    const onGrain = (minute: number): number => earliestOnGrain(model, route, minute, node, grain);
+    const wanted = onGrain(Math.max(from, now ?? from));
+    const isNowPossible =
+      now !== null &&
+      now >= from &&
+      earliestStart(model, route, now, node) === now &&
+      now <= latestToTheMinute(model, state, route, node);
+    const start = isNowPossible ? now : wanted <= (state.latest[node] as number) ? wanted : onGrain(from);
     left = endOf(model, state, route, node, start);
     place = there;
     return start;
   });
+}
+
+/** The start somebody has chosen stays, on the grain or not. */
+function latestToTheMinute(model: CompiledProblem['model'], state: RouteState, route: number, node: number): number {
+  const following = state.next[node] as number;
+  const onward = placeOfNode(model, following, route);
+  const way = model.travel[(model.visitPlace[node] as number) * model.placeCount + onward] as number;
+  const over = departureOf(model, route, state.latest[following] as number, way);
+  const until = Math.min(model.optionTo[state.optionOf[node] as number] as number, state.notAfter[node] as number);
+  return latestStart(model, route, until, over, node);
 }
 
 /** The last visit as early as it can be, the others as late as that allows: no waiting that could be spent at home. */

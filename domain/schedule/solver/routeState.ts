@@ -3,7 +3,15 @@
  * and one end node per route. Each node keeps the earliest departure and the latest start, so that one position for one
  * visit is judged in constant time.
  */
-import { arrivalOf, closedMinutes, departureOf, earliestStart, latestStart, workEnd, workStart } from './passBreaks.ts';
+import {
+  arrivalOf,
+  closedMinutes,
+  departureOf,
+  earliestOnGrain,
+  latestOnGrain,
+  workEnd,
+  workStart,
+} from './passBreaks.ts';
 import type { RoutingModel } from './routingModel.ts';
 
 export type RouteState = {
@@ -123,7 +131,8 @@ export function refreshRoute(model: RoutingModel, state: RouteState, route: numb
       isLastAVisit = false;
     } else {
       if (begins < from) begins = from;
-      if (hasBreaks) begins = earliestStart(model, route, begins, node);
+      const grain = model.optionGrain[option] as number;
+      if (hasBreaks || grain > 1) begins = earliestOnGrain(model, route, begins, node, grain);
       if (begins > (model.optionTo[option] as number) || begins > (state.notAfter[node] as number)) isPossible = false;
       left = hasBreaks ? workEnd(model, route, begins, node) : begins + duration;
       isLastAVisit = true;
@@ -154,7 +163,8 @@ export function refreshRoute(model: RoutingModel, state: RouteState, route: numb
     } else {
       const over = hasBreaks ? departureOf(model, route, until, travel) : until - travel;
       until = Math.min(over - duration, model.optionTo[option] as number, state.notAfter[node] as number);
-      if (hasBreaks) until = latestStart(model, route, until, over, node);
+      const grain = model.optionGrain[option] as number;
+      if (hasBreaks || grain > 1) until = latestOnGrain(model, route, until, over, node, grain);
     }
     latest[node] = until;
     onward = here;
@@ -221,7 +231,7 @@ export function pressedStart(
   if (node >= model.firstStay) return model.optionFrom[option] as number;
   const over = departureOf(model, route, nextStart, travel);
   const until = Math.min(model.optionTo[option] as number, state.notAfter[node] as number);
-  return latestStart(model, route, until, over, node);
+  return latestOnGrain(model, route, until, over, node, model.optionGrain[option] as number);
 }
 
 /** Puts a visit behind a node of a route; the caller has judged it possible. */

@@ -38,10 +38,14 @@ export type RoutingModel = {
   readonly optionRoute: Int32Array;
   readonly optionFrom: Int32Array;
   readonly optionTo: Int32Array;
+  /** Starts are whole multiples of it. */
+  readonly optionGrain: Int32Array;
+  /** What a start to the minute costs, as minutes of travel, where the option before is the same on the grain; else 0. */
+  readonly optionOffGrain: Float64Array;
   readonly optionS2: Float64Array;
   readonly optionS3: Float64Array;
   readonly optionS4: Float64Array;
-  /** S2–S4 in one number, so far apart that no travel outweighs them: what insertion compares. */
+  /** S2–S4 and what is off the grain in one number, so far apart that no travel outweighs them: what insertion compares. */
   readonly optionPenalty: Float64Array;
   /** A visit that must be over before this one; −1: none. */
   readonly after: Int32Array;
@@ -59,6 +63,11 @@ export type RoutingModel = {
   /** Whether goals S6 and S7 count. */
   readonly countsTime: boolean;
 };
+
+/** Whether the option after this one is the same without the grain. */
+export function isAlsoToTheMinute(model: RoutingModel, option: number): boolean {
+  return (model.optionGrain[option] as number) > 1 && (model.optionOffGrain[option + 1] ?? 0) > 0;
+}
 
 /** Far apart, yet a sum of one visit's goals stays an exact double. */
 export const PENALTY_PER_S4 = 4096;

@@ -20,6 +20,8 @@ export type SearchControl = {
   readonly elapsedShare?: () => number;
   /** From how hot it cools, as a share of the usual; less where the start is a plan to stay near. */
   readonly heat?: number;
+  /** Whether wished grains are passed over: then more fits. */
+  readonly isToTheMinute?: boolean;
   /** Called when a better plan is found; the state is only valid during the call. */
   readonly onBetter?: (state: RouteState, rounds: number) => void;
 };
@@ -48,9 +50,9 @@ const RETRIED = 24;
 
 export function search(model: RoutingModel, start: RouteState, control: SearchControl): SearchOutcome {
   const random = randomSource(control.seed);
-  const inserter = createInserter(model, random);
+  const inserter = createInserter(model, random, control.isToTheMinute);
   const removals = createRemovals(model, random);
-  const swapRoutes = createSwapRoutes(model, random);
+  const swapRoutes = createSwapRoutes(model, random, control.isToTheMinute);
   const current = createState(model);
   const working = createState(model);
   const best = createState(model);

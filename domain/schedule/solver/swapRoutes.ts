@@ -11,10 +11,10 @@ import type { RoutingModel } from './routingModel.ts';
 /** What finds no place in the other route is left in the pool. */
 export type SwapRoutes = (state: RouteState, pool: Pool) => void;
 
-export function createSwapRoutes(model: RoutingModel, random: RandomSource): SwapRoutes {
+export function createSwapRoutes(model: RoutingModel, random: RandomSource, isToTheMinute = false): SwapRoutes {
   const { visitCount, routeCount } = model;
   const changed = new Set<number>();
-  const best = newInsertion();
+  const best = newInsertion(isToTheMinute);
 
   function takeAll(state: RouteState, route: number): readonly number[] {
     const end = visitCount + routeCount + route;

@@ -62,6 +62,7 @@ export function sampleWeek(
     visits,
     firstDate: MONDAY,
     lastDate: TUESDAY,
+    grainMin: 1,
     safetyMarginDays: 3,
   };
 }

@@ -104,9 +104,15 @@ export function randomProblem(from: number, shape: ProblemShape): PlanningProble
     visits,
     firstDate,
     lastDate: dates.at(-1) ?? firstDate,
+    grainMin: 1,
     safetyMarginDays: random.whole(0, 5),
   };
-  return isForOracle ? problem : { ...problem, technicians: withStays(random, technicians, anyPlace) };
+  if (isForOracle) return problem;
+  return {
+    ...problem,
+    technicians: withStays(random, technicians, anyPlace),
+    grainMin: random.pick([1, 1, 5, 15]),
+  };
 }
 
 function randomValidity(random: Random, firstDate: string): { validFrom: string | null; validTo: string | null } {

@@ -73,6 +73,8 @@ export function routingModelOf(instance: RoutingInstance): RoutingModel {
     optionRoute: Int32Array.from(flat, (option) => option.route),
     optionFrom: Int32Array.from(flat, (option) => option.from),
     optionTo: Int32Array.from(flat, (option) => option.to),
+    optionGrain: new Int32Array(flat.length).fill(1),
+    optionOffGrain: new Float64Array(flat.length),
     optionS2: new Float64Array(flat.length),
     optionS3: new Float64Array(flat.length),
     optionS4: new Float64Array(flat.length),
