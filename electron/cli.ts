@@ -1,10 +1,11 @@
 /** Lightoff without a window. Usage: npm run demo -- --out DIR · npm run verify -- FILE */
-import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
+import { mkdirSync, mkdtempSync, readFileSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { parseArgs } from 'node:util';
 import { findAppRoot } from './appRoot.ts';
 import { runDemo } from './demo/runDemo.ts';
+import { fileWords } from './documents/verify/fileWords.ts';
 import { verifyFile } from './documents/verify/verifyFile.ts';
 
 const [command, ...rest] = process.argv.slice(2);
@@ -14,15 +15,12 @@ else if (command === 'verify') verify(rest);
 else usage();
 
 async function demo(args: readonly string[]): Promise<void> {
-  const { values } = parseArgs({ args: [...args], options: { out: { type: 'string' } } });
-  if (values.out === undefined) {
-    usage();
-    return;
-  }
+  const out = outFolder(args);
+  if (out === null) return;
   const dataFolder = mkdtempSync(join(tmpdir(), 'lightoff-demo-'));
   try {
     const files = await runDemo({
-      out: values.out,
+      out,
       dataFolder,
       appRoot: findAppRoot(import.meta.url),
       now: new Date().toISOString(),
@@ -35,24 +33,45 @@ async function demo(args: readonly string[]): Promise<void> {
   }
 }
 
+/** Made before the work begins: a folder that cannot be there should not cost half a minute. */
+function outFolder(args: readonly string[]): string | null {
+  try {
+    const { out } = parseArgs({ args: [...args], options: { out: { type: 'string' } } }).values;
+    if (out === undefined) usage();
+    else mkdirSync(out, { recursive: true });
+    return out ?? null;
+  } catch (error) {
+    sayWhyNot(error);
+    return null;
+  }
+}
+
 function verify(args: readonly string[]): void {
   const [file] = args;
   if (file === undefined) {
     usage();
     return;
   }
-  const found = verifyFile(readFileSync(file));
-  process.stdout.write(`${file}: ${found.kind}\n`);
-  if (found.sha256 !== null) process.stdout.write(`fingerprint ${found.sha256}\n`);
-  if (!found.isSealed && found.sha256 !== null) process.stdout.write('a draft: this record was never sealed\n');
-  for (const problem of found.problems)
-    process.stdout.write(`problem: ${[problem.code, problem.detail].filter(Boolean).join(': ')}\n`);
-  process.stdout.write(
-    found.isIntact
-      ? 'nothing in the file contradicts anything else in it; compare the fingerprint with the printed one\n'
-      : 'NOT intact\n',
-  );
+  const bytes = readOrSay(file);
+  if (bytes === null) return;
+  const found = verifyFile(bytes);
+  process.stdout.write(`${fileWords(file, found).join('\n')}\n`);
   if (!found.isIntact) process.exitCode = 1;
+}
+
+/** Null when there is nothing to read, which is said: a name typed wrong is a slip, not a fault. */
+function readOrSay(file: string): Uint8Array | null {
+  try {
+    return readFileSync(file);
+  } catch (error) {
+    sayWhyNot(error);
+    return null;
+  }
+}
+
+function sayWhyNot(error: unknown): void {
+  process.stderr.write(`${error instanceof Error ? error.message : String(error)}\n`);
+  usage();
 }
 
 function usage(): void {
