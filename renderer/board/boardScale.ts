@@ -96,5 +96,5 @@ export function snapPointer(minute: number, scale: BoardScale, keptMin: number):
 
 export function snap(minute: number, scale: BoardScale, stepMin = START_GRAIN_MIN): number {
   const snapped = Math.round(minute / stepMin) * stepMin;
-  return Math.max(scale.fromMin, Math.min(scale.toMin - snapped));
+  return Math.max(scale.fromMin, Math.min(scale.toMin - START_GRAIN_MIN, snapped));
 }
