@@ -164,6 +164,25 @@ describe('a yearly service', () => {
     await look('service-run');
   }, 60_000);
 
+  it('asks once which analyser it was, and keeps the number with the answer', async () => {
+    const run = await begin(SERVICED, 'service', 'before-firing');
+    await open(`#/run/${run.visitId}/${run.runId}/arrival`);
+    await page.getByRole('button', { name: /CO in the room/ }).focus();
+    await hands.press('Enter');
+    await page.locator('[data-card] input:focus').waitFor();
+    await hands.type('1');
+    await hands.press('Enter');
+    await page.getByText('Read with which instrument?').waitFor();
+    await hands.press('Alt+1');
+    const roomCo = async () =>
+      (await must('visits.getRun', { visitId: run.visitId, runId: run.runId })).record.readings
+        .filter((one) => one.typedText === '1')
+        .map((one) => one.instrumentId);
+    await expect.poll(roomCo).toHaveLength(1);
+    const instruments = await must('instruments.list', {});
+    expect(await roomCo()).toEqual([instruments.find((one) => one.kind === 'analyser')?.instrumentId]);
+  }, 60_000);
+
   it('has the years as pictures, each with its table', async () => {
     const { rows } = await must('appliances.list', { query: SERVICED });
     await open(`#/appliances/${rows[0]?.applianceId}/history`);

@@ -2,7 +2,7 @@
  * Holds the keyboard while something is asked about a number: Enter goes on, Escape goes back to the box, Alt with a digit
  * picks. What is typed meanwhile was meant for another box: it is collected, so that it can be said that nobody took it.
  */
-import { type ReactNode, useEffect, useRef, useState } from 'react';
+import { type FocusEvent, type ReactNode, useEffect, useRef, useState } from 'react';
 import { KeyHint } from '../../kit/KeyHint.tsx';
 import { isAltKey, plainKey } from '../focus/isAltKey.ts';
 import { useKeys } from '../focus/useKeys.ts';
@@ -14,6 +14,7 @@ export function Question({
   onPick,
   onGoOn,
   onBack,
+  onBlur,
   children,
 }: {
   /** `leaves it as it is and goes on` */
@@ -21,11 +22,13 @@ export function Question({
   readonly onPick: (index: number) => void;
   readonly onGoOn: (notTaken: string) => void;
   readonly onBack: () => void;
+  /** The keyboard leaves it, or something in it. */
+  readonly onBlur?: (event: FocusEvent) => void;
   readonly children: ReactNode;
 }) {
   const notTaken = useRef('');
   const [shown, setShown] = useState('');
-  const keys = useKeys<HTMLDivElement>((event) => {
+  const keys = useKeys<HTMLFieldSetElement>((event) => {
     const digit = DIGITS.findIndex((one) => isAltKey(event, one));
     const typed = plainKey(event);
     if (digit >= 0) onPick(digit);
@@ -43,12 +46,12 @@ export function Question({
     keys.current?.scrollIntoView({ block: 'nearest' });
   }, [keys]);
   return (
-    <div ref={keys} className="run-question" tabIndex={-1}>
+    <fieldset ref={keys} className="run-question" aria-label="Question" tabIndex={-1} onBlur={onBlur}>
       {children}
       <p role="status">
         <KeyHint keys="Enter" /> {goOnWords} <KeyHint keys="Esc" /> goes back to the box.
         {shown === '' ? null : <b> “{shown}” is not taken: answer this first.</b>}
       </p>
-    </div>
+    </fieldset>
   );
 }

@@ -2,7 +2,7 @@
  * The box a number is typed into: unit shown and switchable, read and judged at every keystroke, saved when it is left.
  * What the judgement says stands in `detail`, below the box or in a place the caller keeps for it.
  */
-import { useId, useMemo, useRef, useState } from 'react';
+import { type FocusEvent, useId, useMemo, useRef, useState } from 'react';
 import { createPortal } from 'react-dom';
 import type { Finding, Suggestion } from '../../../domain/judgement/finding.ts';
 import { isAbout } from '../../../domain/judgement/judgeRun.ts';
@@ -176,6 +176,13 @@ export function ReadingBox(props: ReadingBoxProps) {
     latestInstrument.current = chosenId;
     goOn(notTaken);
   };
+  /** Into the question which instrument it was, the number goes along unsaved: it is saved with the answer, once. */
+  const saveWhenLeft = (event: FocusEvent) => {
+    const to = event.relatedTarget;
+    const staysHere = to === input.current || (to instanceof Element && to.closest('.run-question') !== null);
+    if (held === 'instrument' && staysHere) return;
+    void field.commit();
+  };
   const enter = () => {
     if (isChanged && problem === null && mustAsk) setHeld('instrument');
     else goOn('');
@@ -226,6 +233,7 @@ export function ReadingBox(props: ReadingBoxProps) {
         }}
         onGoOn={(notTaken) => chooseInstrument(null, notTaken)}
         onBack={backToBox}
+        onBlur={saveWhenLeft}
       >
         <InstrumentAsk choices={choices} onChoose={(chosenId) => chooseInstrument(chosenId, '')} />
       </Question>
@@ -283,9 +291,7 @@ export function ReadingBox(props: ReadingBoxProps) {
             onLookedAt?.();
             event.currentTarget.select();
           }}
-          onBlur={() => {
-            void field.commit();
-          }}
+          onBlur={saveWhenLeft}
           onKeyDown={(event) => {
             const digit = ['1', '2', '3', '4'].findIndex((key) => isAltKey(event, key));
             const meaning = meanings[digit];

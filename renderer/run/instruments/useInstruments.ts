@@ -10,22 +10,25 @@ export type Instruments = {
   readonly choose: (kind: InstrumentKind, instrumentId: string | null) => void;
 };
 
-export function useInstruments(list: readonly RecordedInstrument[], today: string): Instruments {
+export function useInstruments(list: readonly RecordedInstrument[], today: string, runId: string): Instruments {
   // Counts the choices made, so that every box asks the memory again.
   const [choices, setChoices] = useState(0);
-  const choose = useCallback((kind: InstrumentKind, instrumentId: string | null) => {
-    rememberInstrument(localStorage, kind, instrumentId);
-    setChoices((count) => count + 1);
-  }, []);
+  const choose = useCallback(
+    (kind: InstrumentKind, instrumentId: string | null) => {
+      rememberInstrument(localStorage, kind, instrumentId, runId);
+      setChoices((count) => count + 1);
+    },
+    [runId],
+  );
   return useMemo(
     () => ({
       list,
       inHand: (kind) =>
         kind === null || choices < 0
           ? { state: 'chosen', instrumentId: null }
-          : rememberedInstrument(localStorage, kind, list, today),
+          : rememberedInstrument(localStorage, kind, list, today, runId),
       choose,
     }),
-    [list, today, choose, choices],
+    [list, today, runId, choose, choices],
   );
 }

@@ -4,6 +4,7 @@ import { rememberedInstrument, rememberInstrument } from '../../../../renderer/r
 import { memoryStorage } from '../memoryStorage.ts';
 
 const TODAY = '2026-03-02';
+const RUN = 'run-1';
 
 function instrument(instrumentId: string, kind: RecordedInstrument['kind'], dueOn: string | null): RecordedInstrument {
   return {
@@ -24,40 +25,46 @@ describe('rememberedInstrument', () => {
   const manometer = instrument('m-1', 'manometer', null);
 
   it('takes the only one of its kind', () => {
-    expect(rememberedInstrument(memoryStorage(), 'manometer', [inDate, manometer], TODAY)).toEqual({
+    expect(rememberedInstrument(memoryStorage(), 'manometer', [inDate, manometer], TODAY, RUN)).toEqual({
       state: 'chosen',
       instrumentId: 'm-1',
     });
   });
 
   it('takes the only one in date', () => {
-    expect(rememberedInstrument(memoryStorage(), 'analyser', [outOfDate, inDate], TODAY)).toEqual({
+    expect(rememberedInstrument(memoryStorage(), 'analyser', [outOfDate, inDate], TODAY, RUN)).toEqual({
       state: 'chosen',
       instrumentId: 'a-1',
     });
   });
 
   it('asks where two would do, and where none of the kind is on file', () => {
-    expect(rememberedInstrument(memoryStorage(), 'analyser', [inDate, alsoInDate], TODAY)).toEqual({
+    expect(rememberedInstrument(memoryStorage(), 'analyser', [inDate, alsoInDate], TODAY, RUN)).toEqual({
       state: 'unknown',
     });
-    expect(rememberedInstrument(memoryStorage(), 'analyser', [manometer], TODAY)).toEqual({ state: 'unknown' });
+    expect(rememberedInstrument(memoryStorage(), 'analyser', [manometer], TODAY, RUN)).toEqual({ state: 'unknown' });
   });
 
-  it('remembers what was said for the kind, also that it was none', () => {
+  it('remembers what was said for the kind, also that it was none in this run', () => {
     const memory = memoryStorage();
-    rememberInstrument(memory, 'analyser', 'a-2');
-    expect(rememberedInstrument(memory, 'analyser', [inDate, alsoInDate], TODAY)).toEqual({
+    rememberInstrument(memory, 'analyser', 'a-2', RUN);
+    expect(rememberedInstrument(memory, 'analyser', [inDate, alsoInDate], TODAY, RUN)).toEqual({
       state: 'chosen',
       instrumentId: 'a-2',
     });
-    rememberInstrument(memory, 'analyser', null);
-    expect(rememberedInstrument(memory, 'analyser', [inDate], TODAY)).toEqual({ state: 'chosen', instrumentId: null });
+    rememberInstrument(memory, 'analyser', null, RUN);
+    expect(rememberedInstrument(memory, 'analyser', [inDate, alsoInDate], TODAY, RUN)).toEqual({
+      state: 'chosen',
+      instrumentId: null,
+    });
+    expect(rememberedInstrument(memory, 'analyser', [inDate, alsoInDate], TODAY, 'run-2')).toEqual({
+      state: 'unknown',
+    });
   });
 
   it('forgets one that is no longer on file', () => {
     const memory = memoryStorage();
-    rememberInstrument(memory, 'analyser', 'sold');
-    expect(rememberedInstrument(memory, 'analyser', [inDate, alsoInDate], TODAY)).toEqual({ state: 'unknown' });
+    rememberInstrument(memory, 'analyser', 'sold', RUN);
+    expect(rememberedInstrument(memory, 'analyser', [inDate, alsoInDate], TODAY, RUN)).toEqual({ state: 'unknown' });
   });
 });
