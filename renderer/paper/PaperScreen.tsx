@@ -76,7 +76,7 @@ function FromPaper({ view }: { readonly view: RunView }) {
   const signedIn = useSignedIn();
   const unitSystem = useUnitSystem();
   const transcribe = useAct('paper.transcribe');
-  const instruments = useInstruments(view.record.instruments, today);
+  const instruments = useInstruments(view, today);
   const [byId, setById] = useState(signedIn.staffId);
   const [lastAt, setLastAt] = useState('');
   const [refused, setRefused] = useState<{ readonly slotKey: string; readonly why: string } | null>(null);

@@ -69,7 +69,7 @@ export function Run({
     whereToResume(analysis.progress, stepKey, view.currentStepKey),
   );
   const unsaved = useUnsavedBoxes(() => draftsLeftOver(runId, analysis.steps));
-  const instruments = useInstruments(view.record.instruments, today, runId);
+  const instruments = useInstruments(view, today);
   const [measuredById, chooseMeasuredBy] = useState(signedIn.staffId);
   const [keysTooEarly, setKeysTooEarly] = useState('');
   const [isTakingIn, setIsTakingIn] = useState(false);

@@ -20,6 +20,8 @@ export function SignInScreen() {
     const last = window.localStorage.getItem(LAST_PERSON_KEY);
     return people.find((person) => person.staffId === last)?.staffId ?? people[0]?.staffId ?? null;
   });
+  // Picked again is picked: the keyboard goes to the PIN each time.
+  const [picks, setPicks] = useState(0);
   const [notice] = useState(readSignInNotice);
   const chosen = people.find((person) => person.staffId === staffId) ?? null;
   return (
@@ -46,14 +48,17 @@ export function SignInScreen() {
             type="button"
             className="lo-person"
             aria-pressed={person.staffId === staffId}
-            onClick={() => setStaffId(person.staffId)}
+            onClick={() => {
+              setStaffId(person.staffId);
+              setPicks((count) => count + 1);
+            }}
           >
             <strong>{person.name}</strong>
             <span className="lo-faint">{person.roles.map(roleWords).join(', ')}</span>
           </button>
         ))}
       </fieldset>
-      {chosen ? <PinForm key={chosen.staffId} person={chosen} /> : null}
+      {chosen ? <PinForm key={`${chosen.staffId} ${picks}`} person={chosen} /> : null}
     </Stack>
   );
 }

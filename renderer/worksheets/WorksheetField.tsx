@@ -1,9 +1,9 @@
 /** One input: a box with its unit, or a choice; under it what to watch, or what is wrong with what was typed. */
 import { Button, Input, NativeSelect } from '@mantine/core';
 import { type KeyboardEvent, useId } from 'react';
-import type { TypedMeaning } from '../../domain/quantity/parseTyped.ts';
 import { useUnitSystem } from '../operations/AppStatus.tsx';
-import { meaningText } from '../run/field/meaningText.ts';
+import { meaningsOf } from '../run/field/meaningsOf.ts';
+import { meaningText, type PickedMeaning } from '../run/field/meaningText.ts';
 import { problemWords } from '../run/words/problemWords.ts';
 import { chosen, type FieldProblem, type TypedInput, typedNumber } from './core/evaluate.ts';
 import type { ChoiceField, Field, NumberField } from './core/fields.ts';
@@ -105,10 +105,10 @@ function ProblemText({
   onMeaning,
 }: {
   readonly problem: FieldProblem;
-  readonly onMeaning: (meaning: TypedMeaning) => void;
+  readonly onMeaning: (meaning: PickedMeaning) => void;
 }) {
   if (problem.kind === 'words') return problem.words;
-  const meanings = problem.problem.code === 'ambiguous' ? problem.problem.meanings : [];
+  const meanings = meaningsOf(problem.problem);
   return (
     <>
       {problemWords(problem.problem)}
@@ -127,7 +127,7 @@ function ProblemText({
   );
 }
 
-function typedAs(meaning: TypedMeaning): TypedInput {
+function typedAs(meaning: PickedMeaning): TypedInput {
   return { text: meaningText(meaning), unit: meaning.unit };
 }
 

@@ -54,7 +54,7 @@ export function InstrumentPick({
           aria-keyshortcuts="Alt+N"
           onClick={() => onChoose(chosen === undefined ? only.instrumentId : null)}
         >
-          {chosen === undefined ? `${label} ${named(only)}?` : 'without it'} <KeyHint keys="Alt+N" />
+          <span>{chosen === undefined ? `${label} ${named(only)}?` : 'without it'}</span> <KeyHint keys="Alt+N" />
         </button>
       </span>
     );

@@ -31,7 +31,7 @@ export function NumberPad() {
   return (
     <div ref={place} className="run-pad-place">
       <button type="button" className="run-quiet-button" aria-expanded={isShown} onClick={toggle}>
-        {isShown ? 'Hide the number pad' : 'Number pad'}
+        <span>{isShown ? 'Hide the number pad' : 'Number pad'}</span>
       </button>
       {isShown ? (
         <fieldset className="run-pad" aria-label="Number pad">

@@ -8,7 +8,7 @@ import type { Finding, Suggestion } from '../../../domain/judgement/finding.ts';
 import { isAbout } from '../../../domain/judgement/judgeRun.ts';
 import type { ItemAddress } from '../../../domain/procedure/progressTypes.ts';
 import type { RecordedReading } from '../../../domain/procedure/runRecord.ts';
-import { parseTyped, type TypedMeaning } from '../../../domain/quantity/parseTyped.ts';
+import { parseTyped } from '../../../domain/quantity/parseTyped.ts';
 import type { QuantityKey } from '../../../domain/quantity/quantities.ts';
 import { FieldSaved, type SaveState } from '../../kit/FieldSaved.tsx';
 import { VerdictMark } from '../../kit/VerdictMark.tsx';
@@ -24,7 +24,8 @@ import { InstrumentAsk } from './InstrumentAsk.tsx';
 import { LastTime } from './LastTime.tsx';
 import { limitsFor } from './limitsFor.ts';
 import { asksSomething, heaviestFirst, liveFindings } from './liveFindings.ts';
-import { meaningText } from './meaningText.ts';
+import { meaningsOf } from './meaningsOf.ts';
+import { meaningText, type PickedMeaning } from './meaningText.ts';
 import { Question } from './Question.tsx';
 import { ReadingDetail } from './ReadingDetail.tsx';
 import { useEntryUnit } from './useEntryUnit.ts';
@@ -155,12 +156,12 @@ export function ReadingBox(props: ReadingBoxProps) {
     past,
   ]);
   const problem = parsed !== null && !parsed.ok ? parsed.error : null;
-  const meanings = problem?.code === 'ambiguous' ? problem.meanings : [];
+  const meanings = meaningsOf(problem);
   // A table of samples asks once for all of them, below it.
   const suggestions = size === 'large' ? findings.flatMap((finding) => finding.suggestions).filter(mayTake) : [];
   const verdict = shownVerdict(findings);
 
-  const takeMeaning = (meaning: TypedMeaning) => field.type(meaningText(meaning));
+  const takeMeaning = (meaning: PickedMeaning) => field.type(meaningText(meaning));
   const takeSuggestion = async (suggestion: Suggestion) => {
     // It is about stored readings: what is typed is stored first, and stays on file as the original.
     if (!(await field.commit())) return;

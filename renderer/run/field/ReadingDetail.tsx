@@ -2,7 +2,7 @@
 import type { Finding, Suggestion } from '../../../domain/judgement/finding.ts';
 import type { SheetLimit } from '../../../domain/procedure/modelSheet.ts';
 import type { EntryUnit } from '../../../domain/quantity/entryUnits.ts';
-import type { TypedMeaning, TypedProblem } from '../../../domain/quantity/parseTyped.ts';
+import type { TypedProblem } from '../../../domain/quantity/parseTyped.ts';
 import type { QuantityKey } from '../../../domain/quantity/quantities.ts';
 import { KeyHint } from '../../kit/KeyHint.tsx';
 import { ProofMark } from '../../kit/VerdictMark.tsx';
@@ -13,7 +13,8 @@ import { sourceWords } from '../words/findingWords.ts';
 import { limitWords, stopWords } from '../words/limitWords.ts';
 import { problemWords } from '../words/problemWords.ts';
 import { waitsForMore } from '../words/shownVerdict.ts';
-import { meaningText } from './meaningText.ts';
+import { meaningsOf } from './meaningsOf.ts';
+import { meaningText, type PickedMeaning } from './meaningText.ts';
 import { Suggestions } from './Suggestions.tsx';
 
 export function ReadingDetail({
@@ -33,7 +34,7 @@ export function ReadingDetail({
   readonly problem: TypedProblem | null;
   /** The box says so already. */
   readonly isRefused: boolean;
-  readonly onMeaning: (meaning: TypedMeaning) => void;
+  readonly onMeaning: (meaning: PickedMeaning) => void;
   /** null: they are asked somewhere else. */
   readonly onSuggestion: ((suggestion: Suggestion) => void) | null;
 }) {
@@ -48,6 +49,7 @@ export function ReadingDetail({
       !(finding.readingId !== null && finding.subject.startsWith('limit:')),
   );
   const because = notProvenBecause(findings);
+  const meanings = meaningsOf(problem);
   return (
     <>
       <p className="run-limit">
@@ -70,9 +72,9 @@ export function ReadingDetail({
           {problemWords(problem)}
         </p>
       )}
-      {problem?.code === 'ambiguous' ? (
+      {meanings.length > 0 ? (
         <div className="run-ready-words">
-          {problem.meanings.map((meaning, index) => (
+          {meanings.map((meaning, index) => (
             <button
               key={`${meaning.valueTyped} ${meaning.unit}`}
               type="button"

@@ -2,6 +2,7 @@
 import type { ItemAddress } from '../../../domain/procedure/progressTypes.ts';
 
 const ROOM_TO_GROW_PX = 120;
+const GAP_PX = 8;
 
 export function focusActive(address: ItemAddress): void {
   if (document.querySelector('dialog[open]') !== null) return;
@@ -10,13 +11,22 @@ export function focusActive(address: ItemAddress): void {
   if (main === null || main === undefined) return;
   // The head of the step stays in view as long as the card does.
   const scroller = card?.closest('main');
-  if (scroller !== null && scroller !== undefined) scroller.scrollTop = 0;
+  const covered = scroller?.querySelector<HTMLElement>('.run-caution')?.offsetHeight ?? 0;
+  if (scroller !== null && scroller !== undefined) {
+    scroller.scrollTop = 0;
+    // Nothing comes to rest below the caution that sticks to the top.
+    scroller.style.scrollPaddingBlockStart = `${covered + GAP_PX}px`;
+  }
   main.focus({ preventScroll: true });
   if (main instanceof HTMLInputElement) main.select();
   const bottom = scroller?.getBoundingClientRect().bottom ?? window.innerHeight;
-  // What the judgement says grows below the box: a card near the bottom is brought up.
+  // What the judgement says grows below the box: a card near the bottom is brought up, with the answer just given above it
+  // where there is room for both.
   if (card !== null && card.getBoundingClientRect().bottom + ROOM_TO_GROW_PX > bottom) {
-    card.scrollIntoView({ block: 'start' });
+    const before = card.closest('li')?.previousElementSibling ?? null;
+    const room = (scroller?.clientHeight ?? window.innerHeight) - covered - (before?.clientHeight ?? 0);
+    const first = before === null || card.offsetHeight > room ? card : before;
+    first.scrollIntoView({ block: 'start' });
   }
   // Far down a tall card, or below the number pad: the box itself counts.
   main.scrollIntoView({ block: 'nearest' });

@@ -28,8 +28,12 @@ export function RunHeader({ makeSafes, isLeaving }: { readonly makeSafes: MakeSa
           {visit.customerName} <span className="run-who-where">{visit.street}</span>
         </h1>
         <p className="run-what">
-          <b>{record.appliance.serial}</b> · {fuelWords(record.fuel)} · {sheet.title}, rev. {sheet.revision}
-          {isSealed ? ' · sealed' : ''}
+          <b>{record.appliance.serial}</b>
+          <span className="run-what-more">
+            {' '}
+            · {fuelWords(record.fuel)} · {sheet.title}, rev. {sheet.revision}
+            {isSealed ? ' · sealed' : ''}
+          </span>
         </p>
         <RunningWaits />
         {isLeaving ? null : (

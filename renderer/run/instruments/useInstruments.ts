@@ -1,6 +1,7 @@
 /** Which instrument is in hand for each kind of reading; chosen once, remembered on this laptop. */
 import { useCallback, useMemo, useState } from 'react';
 import type { RecordedInstrument } from '../../../domain/procedure/runRecord.ts';
+import type { RunView } from '../../../electron/contract/runs.ts';
 import type { InstrumentKind } from './instrumentKindFor.ts';
 import { type InHand, rememberedInstrument, rememberInstrument } from './rememberedInstrument.ts';
 
@@ -10,7 +11,8 @@ export type Instruments = {
   readonly choose: (kind: InstrumentKind, instrumentId: string | null) => void;
 };
 
-export function useInstruments(list: readonly RecordedInstrument[], today: string, runId: string): Instruments {
+export function useInstruments({ runId, record }: RunView, today: string): Instruments {
+  const list = record.instruments;
   // Counts the choices made, so that every box asks the memory again.
   const [choices, setChoices] = useState(0);
   const choose = useCallback(

@@ -107,7 +107,7 @@ export function SeriesItem({ item, progress }: { readonly item: ItemOf<'series'>
         {reached === undefined ? null : (
           <>
             <span>
-              At {pointLabel} since <b>{timeOfDay(reached.reachedAt, timeZone, true)}</b>
+              since <b>{timeOfDay(reached.reachedAt, timeZone, true)}</b>
             </span>
             <CountDown
               startedAt={reached.reachedAt}
@@ -121,7 +121,7 @@ export function SeriesItem({ item, progress }: { readonly item: ItemOf<'series'>
                 key={lastRowAt}
                 startedAt={lastRowAt}
                 totalS={sheet.steady.apartS}
-                overWords="next sample may be taken"
+                overWords="take the next sample"
                 leftWords="to the next sample"
                 isSmall
               />

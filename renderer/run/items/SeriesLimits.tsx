@@ -19,13 +19,13 @@ export function SeriesLimits({
     <span className="run-column-limit">
       {limits.length === 0
         ? 'no limit'
-        : limits
-            .map((limit) =>
-              limit.severity === 'stop'
+        : limits.map((limit) => (
+            <span key={`${limit.severity} ${limit.min} ${limit.max}`}>
+              {limit.severity === 'stop'
                 ? `stop ${stopWords(quantity, limit, unit)}`
-                : limitWords(quantity, limit, unit),
-            )
-            .join('; ')}
+                : limitWords(quantity, limit, unit)}{' '}
+            </span>
+          ))}
     </span>
   );
 }

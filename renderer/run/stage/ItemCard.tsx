@@ -49,7 +49,7 @@ export function ItemCard({ item, progress }: { readonly item: StepItem; readonly
         </span>
         {mayLeaveOut && !isLeavingOut ? (
           <button type="button" className="run-quiet-button" onClick={() => setLeavingOut(true)}>
-            {item.kind === 'read' ? 'Not measured' : 'Not possible'} … <KeyHint keys="Alt+X" />
+            <span>{item.kind === 'read' ? 'Not measured' : 'Not possible'} …</span> <KeyHint keys="Alt+X" />
           </button>
         ) : null}
       </div>

@@ -68,7 +68,7 @@ function OneVisit({
 }) {
   const { today } = useAppStatus();
   const unitSystem = useUnitSystem();
-  const instruments = useInstruments(view.record.instruments, today);
+  const instruments = useInstruments(view, today);
   const [put, setPut] = useState<readonly string[]>([]);
   const analysis = useMemo(
     () => analyseRun(view, judgeView(view), { now: new Date().toISOString(), firingReleasedAt: null }),
