@@ -3,6 +3,7 @@
  * Instants are ISO UTC strings, calendar days 'YYYY-MM-DD'. Nothing in it is derived.
  */
 import type { QuantityKey } from '../quantity/quantities.ts';
+import type { InstrumentKind } from '../vocabulary/people.ts';
 import type { EmitterKind, FuelKey } from './modelSheet.ts';
 
 export type RecordedReading = {
@@ -129,7 +130,7 @@ export type RecordedInstrument = {
   readonly instrumentId: string;
   readonly label: string;
   readonly serial: string;
-  readonly kind: 'analyser' | 'manometer' | 'thermometer' | 'water-test' | 'stopwatch' | 'multimeter' | 'other';
+  readonly kind: InstrumentKind;
   /** Day after which it is out of date; null when unknown. */
   readonly calibrationDueOn: string | null;
   /** Accuracy class as data: `abs` in the quantity's own unit, `relPct` of the value; the larger counts. */

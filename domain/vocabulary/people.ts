@@ -33,3 +33,4 @@ export const INSTRUMENT_KINDS = [
   'multimeter',
   'other',
 ] as const;
+export type InstrumentKind = (typeof INSTRUMENT_KINDS)[number];

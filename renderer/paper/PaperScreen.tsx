@@ -1,6 +1,7 @@
 /** When the laptop could not go on: printing what is left, and typing in what was written, step by step in the sheet's order. */
 import { Button, Group, NativeSelect } from '@mantine/core';
 import { useEffect, useRef, useState } from 'react';
+import { instrumentKindFor } from '../../domain/judgement/proof/instrumentKindFor.ts';
 import type { RunView } from '../../electron/contract/runs.ts';
 import { DayInput } from '../form/DayField.tsx';
 import { readDay } from '../form/FormReader.ts';
@@ -18,7 +19,6 @@ import { useAct } from '../operations/useAct.ts';
 import { useOperation } from '../operations/useOperation.ts';
 import { RouteLink } from '../RouteLink.tsx';
 import { analyseRun, judgeView } from '../run/analyseRun.ts';
-import { instrumentKindFor } from '../run/instruments/instrumentKindFor.ts';
 import { useInstruments } from '../run/instruments/useInstruments.ts';
 import { dayOfInstant } from '../run/words/dayOfInstant.ts';
 import { lockWords } from '../run/words/reasonWords.ts';

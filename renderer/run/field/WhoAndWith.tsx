@@ -1,11 +1,11 @@
 /** With which instrument, and by whom: chosen once and remembered. A change is about the number in the box as well. */
 import { useEffect, useId, useRef } from 'react';
+import { instrumentKindFor } from '../../../domain/judgement/proof/instrumentKindFor.ts';
 import type { RecordedReading } from '../../../domain/procedure/runRecord.ts';
 import type { QuantityKey } from '../../../domain/quantity/quantities.ts';
 import { KeyHint } from '../../kit/KeyHint.tsx';
 import { isAltKey } from '../focus/isAltKey.ts';
 import { worthNaming } from '../instruments/instrumentChoices.ts';
-import { instrumentKindFor } from '../instruments/instrumentKindFor.ts';
 import { useRun } from '../state/RunContext.ts';
 import { InstrumentPick } from './InstrumentPick.tsx';
 import { nextToMeasure } from './nextToMeasure.ts';

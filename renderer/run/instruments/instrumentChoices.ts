@@ -1,8 +1,9 @@
 /** Which instruments a quantity may have been read with: those of its kind first, and whether one must be named at all. */
+
+import { instrumentKindFor } from '../../../domain/judgement/proof/instrumentKindFor.ts';
 import { NEEDS_INSTRUMENT } from '../../../domain/judgement/quantityGroups.ts';
 import type { RecordedInstrument } from '../../../domain/procedure/runRecord.ts';
 import type { QuantityKey } from '../../../domain/quantity/quantities.ts';
-import { instrumentKindFor } from './instrumentKindFor.ts';
 
 export function instrumentChoices(
   quantity: QuantityKey,

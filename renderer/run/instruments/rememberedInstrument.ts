@@ -1,7 +1,7 @@
 /** The instrument last used for a kind of reading on this laptop, so that it is named once and not at every box. */
 import type { RecordedInstrument } from '../../../domain/procedure/runRecord.ts';
+import type { InstrumentKind } from '../../../domain/vocabulary/people.ts';
 import { isOutOfDate } from './instrumentChoices.ts';
-import type { InstrumentKind } from './instrumentKindFor.ts';
 
 type Memory = Pick<Storage, 'getItem' | 'setItem'>;
 

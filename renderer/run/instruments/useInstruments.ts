@@ -1,8 +1,8 @@
 /** Which instrument is in hand for each kind of reading; chosen once, remembered on this laptop. */
 import { useCallback, useMemo, useState } from 'react';
 import type { RecordedInstrument } from '../../../domain/procedure/runRecord.ts';
+import type { InstrumentKind } from '../../../domain/vocabulary/people.ts';
 import type { RunView } from '../../../electron/contract/runs.ts';
-import type { InstrumentKind } from './instrumentKindFor.ts';
 import { type InHand, rememberedInstrument, rememberInstrument } from './rememberedInstrument.ts';
 
 export type Instruments = {

@@ -2,9 +2,10 @@
 import type { ExportColumn, ExportMapping } from '../../../domain/intake/exportMapping.ts';
 import type { ExportLayout, ExportTable } from '../../../domain/intake/exportTable.ts';
 import { unitOfColumn } from '../../../domain/intake/proposeMapping.ts';
+import { instrumentKindFor } from '../../../domain/judgement/proof/instrumentKindFor.ts';
 import { entryUnits } from '../../../domain/quantity/entryUnits.ts';
 import { isQuantityKey, type QuantityKey, quantitySpec } from '../../../domain/quantity/quantities.ts';
-import { type InstrumentKind, instrumentKindFor } from '../instruments/instrumentKindFor.ts';
+import type { InstrumentKind } from '../../../domain/vocabulary/people.ts';
 
 export function IntakeColumns({
   table,

@@ -1,9 +1,9 @@
 /** Which instrument the readings were taken with, asked once for each kind: without one a reading is not proven. */
 import { NativeSelect } from '@mantine/core';
+import { instrumentKindFor } from '../../../domain/judgement/proof/instrumentKindFor.ts';
 import type { QuantityKey } from '../../../domain/quantity/quantities.ts';
 import { useAppStatus } from '../../operations/AppStatus.tsx';
 import { instrumentChoices, isOutOfDate } from '../../run/instruments/instrumentChoices.ts';
-import { instrumentKindFor } from '../../run/instruments/instrumentKindFor.ts';
 import type { Instruments } from '../../run/instruments/useInstruments.ts';
 
 export function InstrumentChoices({

@@ -1,11 +1,11 @@
 /** One number and the place in the run that asks for it. What is kept there is replaced only after a second press. */
 import { Button } from '@mantine/core';
 import { useState } from 'react';
+import { instrumentKindFor } from '../../../domain/judgement/proof/instrumentKindFor.ts';
 import type { RunView } from '../../../electron/contract/runs.ts';
 import { useSignedIn } from '../../operations/AppStatus.tsx';
 import { useAct } from '../../operations/useAct.ts';
 import { instrumentChoices, mustNameInstrument } from '../../run/instruments/instrumentChoices.ts';
-import { instrumentKindFor } from '../../run/instruments/instrumentKindFor.ts';
 import type { Instruments } from '../../run/instruments/useInstruments.ts';
 import { pointWords } from '../../run/words/pointWords.ts';
 import { saveErrorWords } from '../../run/words/saveErrorWords.ts';
