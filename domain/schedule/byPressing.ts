@@ -1,9 +1,14 @@
-/** The order in which waiting work presses: priority, then the latest day, then the wanted days, then who waited longest. */
+/**
+ * The order in which waiting work presses: priority, then the latest day, then the wanted days, then what still keeps it from
+ * being booked firmly (somebody has to see to that first), then who waited longest.
+ */
 
 export type Pressing = {
   readonly priority: number;
   readonly latestOn: string | null;
   readonly wantedToOn: string | null;
+  /** What blocks it, by key. */
+  readonly openReadiness: readonly string[];
   readonly openedAt: string;
 };
 
@@ -13,6 +18,7 @@ export function byPressing(a: Pressing, b: Pressing): number {
     b.priority - a.priority ||
     compareDays(a.latestOn, b.latestOn) ||
     compareDays(a.wantedToOn, b.wantedToOn) ||
+    Number(b.openReadiness.length > 0) - Number(a.openReadiness.length > 0) ||
     (a.openedAt < b.openedAt ? -1 : a.openedAt > b.openedAt ? 1 : 0)
   );
 }

@@ -1,6 +1,7 @@
 /** Work that is to be done on an appliance, and whether its site is ready for it. */
 import { z } from 'zod';
-import { id, instant, nothing, operation, optionalLine, words } from './operation.ts';
+import { priority } from './board.ts';
+import { day, id, instant, nothing, operation, optionalLine, words } from './operation.ts';
 import { jobKind, visitOutcome } from './visits.ts';
 
 const readinessAnswer = z.enum(['yes', 'no', 'unknown', 'not-applicable']);
@@ -17,6 +18,10 @@ const jobRow = z.strictObject({
   street: z.string().nullable(),
   city: z.string().nullable(),
   openedAt: instant,
+  priority,
+  wantedToOn: day.nullable(),
+  latestOn: day.nullable(),
+  latestWhy: optionalLine,
   /** Blocking readiness items not yet answered yes. */
   openReadiness: z.array(z.string()),
   openMakeSafes: z.number().int(),
@@ -32,7 +37,7 @@ export const jobOperations = {
     input: z.strictObject({ applianceId: id, kind: jobKind, note: words }),
     output: z.strictObject({ jobId: id }),
   }),
-  /** Jobs without a visit yet, or all of them. */
+  /** Jobs without a visit yet, what presses first; or all of them, the newest first. */
   'jobs.list': operation({
     access: 'signed-in',
     input: z.strictObject({ unplannedOnly: z.boolean().default(true), applianceId: id.nullable().default(null) }),

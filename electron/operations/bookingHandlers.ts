@@ -9,6 +9,7 @@ import type { StoreWriter } from '../../db/storeWriter.ts';
 import { findJob, findVisit, listCrews, listJobs, listReadiness, type VisitRecord } from '../../db/visits.ts';
 import type { FuelKey } from '../../domain/procedure/modelSheet.ts';
 import { READINESS_ITEMS } from '../../domain/procedure/readiness.ts';
+import { byPressing } from '../../domain/schedule/byPressing.ts';
 import { findObstacles } from '../../domain/schedule/obstacles.ts';
 import type { OutputOf } from '../contract/index.ts';
 import type { VisitRow } from '../contract/visits.ts';
@@ -39,11 +40,9 @@ export const bookingHandlers: Handlers<
   },
 
   'jobs.list': (input, context) => {
-    const rows = listJobs(context.db, { applianceId: input.applianceId }).filter(
-      (row) => !input.unplannedOnly || (row.visitId === null && row.job.closedAt === null),
-    );
+    const rows = listJobs(context.db, { applianceId: input.applianceId, isWaiting: input.unplannedOnly });
     const open = openReadinessOf(context.db, rows);
-    return rows.map((row) => ({
+    const listed = rows.map((row) => ({
       jobId: row.job.id,
       kind: row.job.kind as 'startup',
       applianceId: row.appliance.id,
@@ -55,12 +54,17 @@ export const bookingHandlers: Handlers<
       street: row.street,
       city: row.city,
       openedAt: row.job.openedAt,
+      priority: row.job.priority,
+      wantedToOn: row.job.wantedToOn,
+      latestOn: row.job.latestOn,
+      latestWhy: row.job.latestWhy,
       openReadiness: [...(open.get(row.job.id) ?? [])],
       openMakeSafes: row.openMakeSafes,
       visitId: row.visitId,
       returnBecause:
         row.visitId !== null || row.lastOutcome === 'finished' ? null : (row.lastOutcome as 'return-needed' | null),
     }));
+    return input.unplannedOnly ? listed.toSorted(byPressing) : listed;
   },
 
   'jobs.getReadiness': (input, context) => {

@@ -1,20 +1,16 @@
 /** Work without a day, what presses first; each can be carried onto the board by mouse or by keys. */
 import type { UnplacedJob } from '../../electron/contract/board.ts';
 import { durationWords } from '../form/readTime.ts';
+import { pressWords } from '../jobs/pressWords.ts';
 import { moveByArrows } from '../kit/arrowKeys.ts';
 import { capital } from '../kit/capital.ts';
-import { dayWords } from '../kit/dayWords.ts';
 import { EmptyState } from '../kit/EmptyState.tsx';
 import { Panel } from '../kit/Panel.tsx';
 import { JOB_KIND_WORDS } from '../kit/tradeWords.ts';
 import { useAppStatus } from '../operations/AppStatus.tsx';
 import { RouteLink } from '../RouteLink.tsx';
-import { daysBetween } from '../visits/week.ts';
 import type { Carried } from './carryStore.ts';
 import type { PointerCarry } from './usePointerCarry.ts';
-
-/** Sooner than this it is said with a mark. */
-const PRESSES_WITHIN_DAYS = 14;
 
 export function UnplacedList({
   jobs,
@@ -87,18 +83,4 @@ export function UnplacedList({
       )}
     </Panel>
   );
-}
-
-function pressWords(job: UnplacedJob, today: string): { readonly words: string | null; readonly isUrgent: boolean } {
-  if (job.priority >= 3) return { words: 'before everything else', isUrgent: true };
-  if (job.latestOn !== null) {
-    const left = daysBetween(today, job.latestOn);
-    const words = left < 0 ? `latest day was ${dayWords(job.latestOn)}` : `latest ${dayWords(job.latestOn)}`;
-    return {
-      words: job.latestWhy === null ? words : `${words}: ${job.latestWhy}`,
-      isUrgent: left <= PRESSES_WITHIN_DAYS,
-    };
-  }
-  if (job.wantedToOn !== null) return { words: `wanted by ${dayWords(job.wantedToOn)}`, isUrgent: false };
-  return { words: job.priority === 2 ? 'soon' : null, isUrgent: false };
 }

@@ -1,4 +1,5 @@
-/** Jobs that nobody has booked yet, with what still stands in the way. */
+/** Jobs that nobody has booked yet, what presses first, with what still stands in the way. */
+import type { OutputOf } from '../../electron/contract/index.ts';
 import { Answer } from '../kit/Answer.tsx';
 import { capital } from '../kit/capital.ts';
 import { InstantText } from '../kit/DateText.tsx';
@@ -7,11 +8,14 @@ import { MakeSafeCount } from '../kit/MakeSafeCount.tsx';
 import { PlainTable } from '../kit/PlainTable.tsx';
 import { Screen } from '../kit/Screen.tsx';
 import { JOB_KIND_WORDS, OUTCOME_WORDS } from '../kit/tradeWords.ts';
+import { useAppStatus } from '../operations/AppStatus.tsx';
 import { useOperation } from '../operations/useOperation.ts';
 import { RouteLink } from '../RouteLink.tsx';
+import { pressWords } from './pressWords.ts';
 
 export function JobsScreen() {
   const jobs = useOperation('jobs.list', {});
+  const { today } = useAppStatus();
   return (
     <Screen
       title="Jobs to book"
@@ -60,6 +64,7 @@ export function JobsScreen() {
                       <span style={{ color: 'var(--lo-ochre)' }}>{row.openReadiness.length} open</span>
                     ),
                 },
+                { label: 'Presses', cell: (row) => <Press of={row} today={today} /> },
                 { label: 'Opened', cell: (row) => <InstantText at={row.openedAt} /> },
                 { label: 'Safety', cell: (row) => <MakeSafeCount count={row.openMakeSafes} /> },
               ]}
@@ -69,4 +74,9 @@ export function JobsScreen() {
       </Answer>
     </Screen>
   );
+}
+
+function Press({ of, today }: { readonly of: OutputOf<'jobs.list'>[number]; readonly today: string }) {
+  const { words, isUrgent } = pressWords(of, today);
+  return <span style={{ color: isUrgent ? 'var(--lo-ochre)' : undefined }}>{words}</span>;
 }

@@ -32,6 +32,20 @@ describe('the board, through the operations', () => {
     return visitId;
   };
 
+  it('lists the jobs to book in the order of the work without a day beside the board', async () => {
+    const opened: string[] = [];
+    for (const latestOn of [null, '2026-04-20', '2026-03-20']) {
+      const { jobId } = await test.must('jobs.open', { applianceId: office.applianceId, kind: 'service', note: null });
+      const planning = { priority: 1, wantedFromOn: null, wantedToOn: null, latestWhy: null, expectedMin: null };
+      await test.must('jobs.setPlanning', { jobId, ...planning, latestOn, skills: [] });
+      opened.push(jobId);
+    }
+    const listed = (await test.must('jobs.list', {})).map(({ jobId }) => jobId);
+    expect(listed).toEqual(opened.toReversed());
+    const { unplaced } = await test.must('board.get', { from: ON, to: ON });
+    expect(unplaced.map(({ jobId }) => jobId)).toEqual(listed);
+  });
+
   it('keeps hours, base, skills and absences, and says who is away', async () => {
     const staffId = office.technicianId;
     await test.must('staff.setHours', { staffId, hours: [1, 2, 3].map((weekday) => ({ weekday, ...WEEKDAY })) });
