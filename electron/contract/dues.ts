@@ -7,8 +7,7 @@ import type { ExplainedDemand } from '../../domain/service/explainService.ts';
 import { SURENESSES } from '../../domain/service/serviceRule.ts';
 import { CHANNELS, LANGUAGES } from '../../domain/vocabulary/people.ts';
 import { FIRST_YEAR_KINDS } from '../../domain/vocabulary/work.ts';
-import { page } from './customers.ts';
-import { day, domainValue, id, nothing, operation, optionalLine, words } from './operation.ts';
+import { day, domainValue, id, nothing, operation, optionalLine, page, words } from './operation.ts';
 
 /** `2026-10` */
 const month = z.string().regex(/^\d{4}-(0[1-9]|1[0-2])$/, 'year and month: 2026-10');

@@ -1,7 +1,7 @@
 /** An appliance's whole life: what happened to it, who owned it, what was claimed for it. */
 import { z } from 'zod';
-import { partyFields } from './customers.ts';
 import { day, id, instant, line, nothing, operation, optionalLine, words } from './operation.ts';
+import { partyFields } from './parties.ts';
 
 export const HISTORY_KINDS = [
   'visit',

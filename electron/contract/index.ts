@@ -2,6 +2,7 @@
 import type { z } from 'zod';
 import { agreementOperations } from './agreements.ts';
 import { appOperations } from './app.ts';
+import { applianceOperations } from './appliances.ts';
 import { backupOperations } from './backups.ts';
 import { boardOperations } from './board.ts';
 import { customerOperations } from './customers.ts';
@@ -28,6 +29,7 @@ import { runOperations } from './runs.ts';
 import { serviceOperations } from './service.ts';
 import { sheetDraftOperations } from './sheetDrafts.ts';
 import { sheetOperations } from './sheets.ts';
+import { siteOperations } from './sites.ts';
 import { travelOperations } from './travel.ts';
 import { visitOperations } from './visits.ts';
 import { workforceOperations } from './workforce.ts';
@@ -36,6 +38,8 @@ export const contract = {
   ...appOperations,
   ...peopleOperations,
   ...customerOperations,
+  ...siteOperations,
+  ...applianceOperations,
   ...sheetOperations,
   ...sheetDraftOperations,
   ...jobOperations,

@@ -64,6 +64,13 @@ export const line = z.string().trim().min(1).max(300);
 export const optionalLine = z.string().trim().max(300).nullable();
 export const words = z.string().trim().max(4000).nullable();
 
+/** Lists come a page at a time; `after` is the last row's id of the page before. */
+export const page = {
+  query: z.string().max(200).default(''),
+  limit: z.number().int().min(1).max(200).default(50),
+  after: id.nullable().default(null),
+};
+
 /** A value of the domain's own, in or out as it is: no client makes one up. */
 export function domainValue<T>() {
   return z.custom<T>((value) => typeof value === 'object' && value !== null);

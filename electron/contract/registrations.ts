@@ -2,8 +2,7 @@
 import { z } from 'zod';
 import { COVER_DATES } from '../../domain/procedure/modelSheet.ts';
 import { REGISTRATION_STATES } from '../../domain/vocabulary/work.ts';
-import { page } from './customers.ts';
-import { day, id, line, nothing, operation, optionalLine, words } from './operation.ts';
+import { day, id, line, nothing, operation, optionalLine, page, words } from './operation.ts';
 
 /** The last day and how it came about; every part is data, the sentence is made on the screen. */
 export const deadline = z.strictObject({

@@ -4,17 +4,12 @@ import { WRITTEN_CHANNELS } from '../../domain/messages/messageKinds.ts';
 import { CHANNELS, INSTRUMENT_KINDS, PURPOSES, STAFF_ROLES } from '../../domain/vocabulary/people.ts';
 import { agreementFields } from '../contract/agreements.ts';
 import { companyProfile } from '../contract/app.ts';
-import {
-  applianceDate,
-  applianceFields,
-  gasSupplyFields,
-  partyFields,
-  permitFields,
-  siteFields,
-} from '../contract/customers.ts';
+import { applianceDate, applianceFields } from '../contract/appliances.ts';
 import { claimFields } from '../contract/history.ts';
+import { partyFields } from '../contract/parties.ts';
 import { wastedTripCode } from '../contract/readiness.ts';
 import { RECALL_OUTCOMES, recallFields } from '../contract/recalls.ts';
+import { gasSupplyFields, permitFields, siteFields } from '../contract/sites.ts';
 import { base, minuteOfDay, skill, travelSettings, workingHours } from '../contract/workforce.ts';
 import { recordedRun } from './recordedRun.ts';
 

@@ -19,7 +19,7 @@ import { findNewestRevision } from '../../db/sheets.ts';
 import { findSite } from '../../db/sites.ts';
 import { findDateOrderProblem, type KnownDate } from '../../domain/coverage/dateOrder.ts';
 import { serialKeyOf } from '../../domain/text/serialKey.ts';
-import type { ApplianceFields } from '../contract/customers.ts';
+import type { ApplianceFields } from '../contract/appliances.ts';
 import { fail, type Handlers, notFound } from './handler.ts';
 import { dayIn } from './today.ts';
 

@@ -6,7 +6,7 @@ import { findCompany } from '../../db/people.ts';
 import { consents, customers, parties } from '../../db/schema/index.ts';
 import { listSitesOf } from '../../db/sites.ts';
 import { foldForSearch } from '../../domain/text/foldForSearch.ts';
-import type { Party } from '../contract/customers.ts';
+import type { Party } from '../contract/parties.ts';
 import { fail, type Handlers, notFound } from './handler.ts';
 import { toPartyRow } from './partyFields.ts';
 import { dayIn } from './today.ts';

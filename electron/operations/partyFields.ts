@@ -1,7 +1,7 @@
 /** A party as typed, made ready for the store: phone in its international form beside what was typed, and the folded search text. */
 import { type CountryCode, isSupportedCountry, parsePhoneNumberFromString } from 'libphonenumber-js';
 import { foldForSearch } from '../../domain/text/foldForSearch.ts';
-import type { PartyFields } from '../contract/customers.ts';
+import type { PartyFields } from '../contract/parties.ts';
 
 export function toPartyRow(fields: PartyFields, companyCountry: string) {
   const phoneE164 = toE164(fields.phoneTyped, fields.country ?? companyCountry);

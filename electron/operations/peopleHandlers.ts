@@ -1,9 +1,7 @@
 /** People with licences and training, and instruments with calibrations. */
-import type { ReadableDb } from '../../db/openStore.ts';
 import {
   findCompany,
   findMapping,
-  findStaff,
   isInstrument,
   listInstruments,
   listLicences,
@@ -17,6 +15,7 @@ import type { Instrument, StaffMember } from '../contract/people.ts';
 import { setRoles } from './appHandlers.ts';
 import { fail, type HandlerContext, type Handlers, notFound } from './handler.ts';
 import { hashPin } from './pins.ts';
+import { requireStaff } from './requireStaff.ts';
 import { dayIn } from './today.ts';
 
 export const peopleHandlers: Handlers<
@@ -162,10 +161,6 @@ export const peopleHandlers: Handlers<
     return {};
   },
 };
-
-function requireStaff(db: ReadableDb, staffId: string): void {
-  if (findStaff(db, staffId) === undefined) notFound('staff', staffId);
-}
 
 function companyToday(context: HandlerContext): string {
   return dayIn(findCompany(context.db)?.timeZone ?? 'UTC', context.now);

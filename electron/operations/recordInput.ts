@@ -6,7 +6,7 @@ import { findCompany, listInstruments, listLicencesOf, listStaff, listTrainings 
 import { listPermits } from '../../db/registrations.ts';
 import { findGasSupply, findSite, listEmitters, listGasLoads } from '../../db/sites.ts';
 import { listCrews, type VisitRecord } from '../../db/visits.ts';
-import type { PartyFields } from '../contract/customers.ts';
+import type { PartyFields } from '../contract/parties.ts';
 import type { PartyAtVisit, RecordInput } from '../sealing/sealInput.ts';
 import { toProfile } from './appHandlers.ts';
 import { toApplianceFields } from './applianceHandlers.ts';

@@ -26,7 +26,7 @@ import {
 import type { StoreWriter } from '../../db/storeWriter.ts';
 import { foldForSearch } from '../../domain/text/foldForSearch.ts';
 import { isTimeZone } from '../../domain/text/isTimeZone.ts';
-import type { GasSupplyFields, PermitFields, SiteFields } from '../contract/customers.ts';
+import type { GasSupplyFields, PermitFields, SiteFields } from '../contract/sites.ts';
 import { fail, type Handlers, notFound } from './handler.ts';
 import { toPartyRow } from './partyFields.ts';
 

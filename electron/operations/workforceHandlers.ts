@@ -1,6 +1,6 @@
 /** Hours, absences, bases, skills and travel: kept with the people, read by the board and the planner. */
 import type { ReadableDb } from '../../db/openStore.ts';
-import { findCompany, findStaff, listStaff } from '../../db/people.ts';
+import { findCompany, listStaff } from '../../db/people.ts';
 import { absences, companies, staff, staffSkills, workingHours } from '../../db/schema/index.ts';
 import {
   type AbsenceRecord,
@@ -13,6 +13,7 @@ import {
 import type { StaffRole } from '../../domain/vocabulary/people.ts';
 import type { AbsenceRow, WorkforceMember } from '../contract/workforce.ts';
 import { fail, type Handlers, notFound } from './handler.ts';
+import { requireStaff } from './requireStaff.ts';
 
 export const workforceHandlers: Handlers<
   | 'workforce.get'
@@ -156,8 +157,4 @@ function isInOrder({ fromMin, toMin, breakFromMin, breakToMin }: Times): boolean
   if (toMin <= fromMin) return false;
   if (breakFromMin === null || breakToMin === null) return breakFromMin === breakToMin;
   return fromMin <= breakFromMin && breakFromMin < breakToMin && breakToMin <= toMin;
-}
-
-function requireStaff(db: ReadableDb, staffId: string): void {
-  if (findStaff(db, staffId) === undefined) notFound('staff', staffId);
 }

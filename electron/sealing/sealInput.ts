@@ -5,8 +5,10 @@ import type { StepList } from '../../domain/procedure/progressTypes.ts';
 import type { RunRecord } from '../../domain/procedure/runRecord.ts';
 import type { PartyRole } from '../../domain/vocabulary/people.ts';
 import type { CompanyProfile } from '../contract/app.ts';
-import type { ApplianceFields, GasSupplyFields, PartyFields, SiteFields } from '../contract/customers.ts';
+import type { ApplianceFields } from '../contract/appliances.ts';
+import type { PartyFields } from '../contract/parties.ts';
 import type { Licence } from '../contract/people.ts';
+import type { GasSupplyFields, SiteFields } from '../contract/sites.ts';
 import type { SealedRecord } from './sealedRecord.ts';
 
 /** A number worked out from readings, with how. */

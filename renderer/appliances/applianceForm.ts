@@ -1,6 +1,6 @@
 /** An appliance as a form holds it. */
 import type { UnitSystem } from '../../domain/quantity/preferredUnit.ts';
-import type { ApplianceFields } from '../../electron/contract/customers.ts';
+import type { ApplianceFields } from '../../electron/contract/appliances.ts';
 import type { FormReader } from '../form/FormReader.ts';
 import { showAmount, type TypedAmount, usualUnit } from '../form/typedAmount.ts';
 import { FUEL_WORDS, keyOf } from '../kit/tradeWords.ts';

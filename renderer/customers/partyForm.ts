@@ -1,5 +1,5 @@
 /** A person or firm as a form holds it. */
-import type { PartyFields } from '../../electron/contract/customers.ts';
+import type { PartyFields } from '../../electron/contract/parties.ts';
 import type { FormReader } from '../form/FormReader.ts';
 
 export type PartyForm = {

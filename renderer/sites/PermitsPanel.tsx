@@ -1,7 +1,7 @@
 /** The permits of a site: the packet asks for their number, and the dispatcher for how far they are. */
 import { Button, Stack } from '@mantine/core';
 import { useState } from 'react';
-import type { PermitFields } from '../../electron/contract/customers.ts';
+import type { PermitFields } from '../../electron/contract/sites.ts';
 import { DayField } from '../form/DayField.tsx';
 import { DraftFormFrame } from '../form/DraftFormFrame.tsx';
 import { SelectField } from '../form/SelectField.tsx';

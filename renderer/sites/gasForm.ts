@@ -1,6 +1,6 @@
 /** A gas supply as a form holds it. */
 import type { UnitSystem } from '../../domain/quantity/preferredUnit.ts';
-import type { GasSupplyFields } from '../../electron/contract/customers.ts';
+import type { GasSupplyFields } from '../../electron/contract/sites.ts';
 import type { FormReader } from '../form/FormReader.ts';
 import { readAmount, showAmount, type TypedAmount, usualUnit } from '../form/typedAmount.ts';
 import { dayWords } from '../kit/dayWords.ts';

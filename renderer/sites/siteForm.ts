@@ -1,7 +1,7 @@
 /** A site as a form holds it: numbers as typed with their unit, read into the store's own units on the way out. */
 import type { UnitSystem } from '../../domain/quantity/preferredUnit.ts';
 import type { CompanyProfile } from '../../electron/contract/app.ts';
-import type { SiteFields } from '../../electron/contract/customers.ts';
+import type { SiteFields } from '../../electron/contract/sites.ts';
 import type { FormReader } from '../form/FormReader.ts';
 import { showAmount, type TypedAmount, usualUnit } from '../form/typedAmount.ts';
 import { BUILDING_WORDS, EMITTER_WORDS, keyOf } from '../kit/tradeWords.ts';

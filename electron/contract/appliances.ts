@@ -1,0 +1,139 @@
+/** Appliances: identity, dates kept apart, fuel states, history. */
+import { z } from 'zod';
+import { coverDate, fuel } from '../../domain/procedure/modelSheet.ts';
+import { DATE_PRECISIONS } from '../../domain/vocabulary/places.ts';
+import { JOB_KINDS } from '../../domain/vocabulary/work.ts';
+import { day, id, line, nothing, operation, optionalLine, page, words } from './operation.ts';
+
+export const applianceFields = z.strictObject({
+  serial: line,
+  maker: line,
+  model: line,
+  sheetId: z.string().nullable(),
+  plateFuel: fuel.nullable(),
+  tagFuel: fuel.nullable(),
+  ratedInputKw: z.number().positive().nullable(),
+  ratedInputBasis: z.enum(['gross', 'net']),
+  ventKind: optionalLine,
+  ventLengthM: z.number().nonnegative().nullable(),
+  ventElbows: z.number().int().nonnegative().nullable(),
+  isVentConcealed: z.boolean().nullable(),
+  note: words,
+});
+export type ApplianceFields = z.output<typeof applianceFields>;
+
+export const applianceDate = z.strictObject({
+  kind: coverDate,
+  on: day,
+  precision: z.enum(DATE_PRECISIONS),
+  source: line,
+});
+
+export const applianceSummary = z.strictObject({
+  applianceId: id,
+  serial: z.string(),
+  maker: z.string(),
+  model: z.string(),
+  siteId: id.nullable(),
+  street: z.string().nullable(),
+  city: z.string().nullable(),
+  customerId: id.nullable(),
+  customerName: z.string().nullable(),
+  sheetId: z.string().nullable(),
+  openMakeSafes: z.number().int(),
+  startedOn: day.nullable(),
+});
+
+export const applianceOperations = {
+  'appliances.list': operation({
+    access: 'signed-in',
+    input: z.strictObject(page),
+    output: z.strictObject({ rows: z.array(applianceSummary), next: id.nullable() }),
+  }),
+  'appliances.get': operation({
+    access: 'signed-in',
+    input: z.strictObject({ applianceId: id }),
+    output: z.strictObject({
+      applianceId: id,
+      appliance: applianceFields,
+      dates: z.array(applianceDate),
+      siteId: id.nullable(),
+      customerId: id.nullable(),
+      fuelStates: z.array(
+        z.strictObject({ fuel, fromOn: day, conversionKit: optionalLine, orifice: optionalLine, proof: optionalLine }),
+      ),
+      visits: z.array(
+        z.strictObject({
+          visitId: id,
+          runId: id.nullable(),
+          kind: z.enum(JOB_KINDS),
+          plannedOn: day,
+          state: z.string(),
+          outcome: z.string().nullable(),
+          isSealed: z.boolean(),
+        }),
+      ),
+      makeSafes: z.array(
+        z.strictObject({
+          makeSafeId: id,
+          what: z.string(),
+          isolatedHow: z.string().nullable(),
+          labelNumber: z.string().nullable(),
+          toldWhom: z.string().nullable(),
+          deliveredHow: z.string().nullable(),
+          /** The occupant would not have it isolated. */
+          isRefused: z.boolean(),
+          openedAt: z.string(),
+          openedByName: z.string(),
+          closedAt: z.string().nullable(),
+          closedByName: z.string().nullable(),
+          closedReason: z.string().nullable(),
+          photoIds: z.array(id),
+        }),
+      ),
+    }),
+  }),
+  'appliances.create': operation({
+    access: ['dispatcher', 'owner', 'technician'],
+    input: z.strictObject({
+      siteId: id,
+      appliance: applianceFields,
+      position: optionalLine,
+      dates: z.array(applianceDate),
+    }),
+    output: z.strictObject({ applianceId: id }),
+    errors: {
+      /** The same maker and serial stands somewhere: the wrong one of a pair, or a typing slip. */
+      'serial-taken': z.strictObject({ applianceId: id, where: z.string().nullable() }),
+      'unknown-sheet': z.strictObject({ sheetId: z.string() }),
+      'dates-out-of-order': z.strictObject({ earlier: coverDate, later: coverDate }),
+    },
+  }),
+  'appliances.update': operation({
+    access: ['dispatcher', 'owner', 'technician'],
+    input: z.strictObject({ applianceId: id, appliance: applianceFields }),
+    output: nothing,
+    errors: {
+      'serial-taken': z.strictObject({ applianceId: id, where: z.string().nullable() }),
+      'unknown-sheet': z.strictObject({ sheetId: z.string() }),
+    },
+  }),
+  'appliances.setDate': operation({
+    access: ['dispatcher', 'owner', 'technician'],
+    input: z.strictObject({ applianceId: id, date: applianceDate }),
+    output: nothing,
+    errors: { 'dates-out-of-order': z.strictObject({ earlier: coverDate, later: coverDate }) },
+  }),
+  'appliances.recordFuelState': operation({
+    access: ['technician'],
+    input: z.strictObject({
+      applianceId: id,
+      fuel,
+      fromOn: day,
+      conversionKit: optionalLine,
+      orifice: optionalLine,
+      proof: optionalLine,
+    }),
+    output: nothing,
+  }),
+} as const;
