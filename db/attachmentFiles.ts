@@ -44,6 +44,16 @@ export function writeDurably(path: string, bytes: Uint8Array): void {
   syncFolder(dirname(path));
 }
 
+export function syncFile(path: string): void {
+  // Windows syncs only what is open for writing.
+  const handle = openSync(path, 'r+');
+  try {
+    fsyncSync(handle);
+  } finally {
+    closeSync(handle);
+  }
+}
+
 export function syncFolder(folder: string): void {
   // Windows cannot open a folder for syncing; there the rename itself is journaled.
   if (process.platform === 'win32') return;

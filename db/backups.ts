@@ -1,9 +1,9 @@
-/** Copies of the store: made with SQLite's own copy command, verified by reopening, kept 7 daily, 4 weekly, 12 monthly. */
+/** Copies of the store: made with SQLite's own copy command, verified by reopening, so many of each kind kept. */
 import { existsSync, mkdirSync, readdirSync, renameSync, rmSync, statSync } from 'node:fs';
 import { join } from 'node:path';
 import Database from 'better-sqlite3';
 import { Temporal } from 'temporal-polyfill';
-import { syncFolder } from './attachmentFiles.ts';
+import { syncFile, syncFolder } from './attachmentFiles.ts';
 import { MigrationRefused, pendingMigrations, readMigrations } from './migrate.ts';
 import { newId } from './newId.ts';
 
@@ -16,6 +16,16 @@ export type BackupCopy = {
   readonly byteLength: number;
   readonly kept: CopyKind;
 };
+
+/** A copy was made and thrown away again: what was copied is not whole. */
+export class CopyNotWhole extends Error {
+  readonly problem: CopyProblem;
+  constructor(problem: CopyProblem) {
+    super(`the copy does not verify: ${problem}`);
+    this.name = 'CopyNotWhole';
+    this.problem = problem;
+  }
+}
 
 export type BackupFolder = {
   readonly folder: string;
@@ -33,15 +43,21 @@ export type BackupFolder = {
 export type ChainCheck = (raw: Database.Database) => boolean;
 
 const NAME = /^(\d{8}T\d{6}Z)-(daily|weekly|monthly|before-update|before-restore)\.db$/;
-const KEEP: Partial<Record<CopyKind, number>> = { daily: 7, weekly: 4, monthly: 12 };
+/** How many of each kind stay; the oldest go. */
+const KEEP: Readonly<Record<CopyKind, number>> = {
+  daily: 7,
+  weekly: 4,
+  monthly: 12,
+  'before-update': 3,
+  'before-restore': 3,
+};
 
 export function openBackupFolder(folder: string, migrationsFolder: string, hasIntactChain: ChainCheck): BackupFolder {
   const pathOf = (name: string): string => {
     if (!NAME.test(name)) throw new Error(`not the name of a copy: ${name}`);
     return join(folder, name);
   };
-  const list = (): readonly BackupCopy[] =>
-    (existsSync(folder) ? readdirSync(folder) : []).flatMap(toCopy(folder)).sort(byNewest);
+  const list = (): readonly BackupCopy[] => namesIn(folder).flatMap(toCopy(folder)).sort(byNewest);
   const checked = new Map<string, CopyProblem | null>();
   const problemOf = (name: string): CopyProblem | null => {
     if (!existsSync(pathOf(name))) return 'not-a-store';
@@ -63,11 +79,14 @@ export function openBackupFolder(folder: string, migrationsFolder: string, hasIn
       const name = `${now.replaceAll(/[-:]|\.\d+/g, '')}-${kept}.db`;
       const aside = join(folder, `${name}.part`);
       rmSync(aside, { force: true });
-      raw.prepare('VACUUM INTO ?').run(aside);
-      const problem = findProblem(aside, migrationsFolder, hasIntactChain);
-      if (problem !== null) {
+      try {
+        raw.prepare('VACUUM INTO ?').run(aside);
+        const problem = findProblem(aside, migrationsFolder, hasIntactChain);
+        if (problem !== null) throw new CopyNotWhole(problem);
+        syncFile(aside);
+      } catch (error) {
         rmSync(aside, { force: true });
-        throw new Error(`the copy does not verify: ${problem}`);
+        throw error;
       }
       renameSync(aside, join(folder, name));
       syncFolder(folder);
@@ -128,6 +147,15 @@ function findProblem(path: string, migrationsFolder: string, hasIntactChain: Cha
   } finally {
     raw.close();
     for (const suffix of ['-wal', '-shm', '-journal']) rmSync(`${path}${suffix}`, { force: true });
+  }
+}
+
+/** A folder that cannot be read holds nothing that could be used; why not is said when the next copy is made. */
+function namesIn(folder: string): readonly string[] {
+  try {
+    return readdirSync(folder);
+  } catch {
+    return [];
   }
 }
 

@@ -7,7 +7,7 @@ import { uptime } from 'node:os';
 import { extname, join } from 'node:path';
 import { openAttachmentFiles } from '../db/attachmentFiles.ts';
 import { findAttachment } from '../db/attachments.ts';
-import { type BackupFolder, kindForToday, openBackupFolder, putCopyInPlace } from '../db/backups.ts';
+import { type BackupFolder, openBackupFolder, putCopyInPlace } from '../db/backups.ts';
 import { takeFolderLock } from '../db/folderLock.ts';
 import { openStore, type Store, storePath } from '../db/openStore.ts';
 import { findStaff } from '../db/people.ts';
@@ -16,6 +16,7 @@ import { contract, isOperationName, type OperationName } from './contract/index.
 import { type AnyReply, commonErrors } from './contract/operation.ts';
 import { type FileFound, fileLimitBytes, type PutFileReply } from './contract/wire.ts';
 import type { ChangeListener, ClientId, Core } from './core.ts';
+import { keepDailyCopies } from './dailyCopies.ts';
 import { buildDemoStore } from './demo/demoStore.ts';
 import type { CoreServices } from './operations/coreServices.ts';
 import { createExportRuns } from './operations/exports/exportRuns.ts';
@@ -81,7 +82,15 @@ export function createCore(options: CoreOptions): Core {
 
   const lock = takeFolderLock(options.dataFolder);
   let store: Store = openOrRelease();
-  keepDailyCopy();
+  const dailyCopies = keepDailyCopies({
+    backups: () => backupFolders[purpose],
+    store: () => store,
+    isWanted: () => purpose === 'real',
+    clock,
+    logFault: (error) => (options.logFault ?? logToStderr)(crypto.randomUUID(), error),
+    changed: () => changed(['backups', 'app']),
+  });
+  dailyCopies.look();
 
   function openOrRelease(): Store {
     try {
@@ -90,14 +99,6 @@ export function createCore(options: CoreOptions): Core {
       lock.release();
       throw error;
     }
-  }
-
-  function keepDailyCopy(): void {
-    if (purpose === 'demo') return;
-    const backups = backupFolders.real;
-    const today = clock().slice(0, 10);
-    if (backups.list().some((copy) => copy.madeAt.startsWith(today))) return;
-    backups.make(store.raw, kindForToday(backups.list(), clock()), clock());
   }
 
   function switchStore(to: 'real' | 'demo'): void {
@@ -146,6 +147,7 @@ export function createCore(options: CoreOptions): Core {
     isDemo: () => purpose === 'demo',
     attachments: openAttachmentFiles(join(folderOf(purpose), 'attachments')),
     backups: backupFolders[purpose],
+    dailyCopies,
     steadyClockMs: options.steadyClockMs ?? (() => uptime() * 1000),
     bootId,
     signIn: (clientId, staffId) =>
@@ -236,6 +238,7 @@ export function createCore(options: CoreOptions): Core {
     },
 
     close() {
+      dailyCopies.stop();
       plans.stopAll();
       exports.stopAll();
       store.close();

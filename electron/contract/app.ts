@@ -1,6 +1,7 @@
 /** The app itself: first run, demo, who is working, and what is wrong with the place the data lies in. */
 import { z } from 'zod';
 import { LANGUAGES, STAFF_ROLES, UNIT_SYSTEMS } from '../../domain/vocabulary/people.ts';
+import { copyTrouble } from './backups.ts';
 import { day, id, line, nothing, operation, optionalLine } from './operation.ts';
 
 export const unitSystem = z.enum(UNIT_SYSTEMS);
@@ -56,6 +57,8 @@ export const appOperations = {
       unitSystem,
       dataFolder: z.string(),
       warnings: z.array(storeWarning),
+      /** Why no backup could be made; null: one could, or none was tried yet. */
+      copyTrouble: copyTrouble.nullable(),
       version: z.string(),
       today: day,
     }),

@@ -30,6 +30,9 @@ export function operation<
   return { errors: {} as E, ...spec };
 }
 
+/** Why the disk or the store did not take something. */
+export const storageFailure = z.enum(['disk-full', 'read-only', 'locked', 'damaged', 'failed']);
+
 /** Failures that any operation may answer with. */
 export const commonErrors = {
   'bad-input': z.strictObject({ issues: z.array(z.strictObject({ path: z.string(), message: z.string() })) }),
@@ -38,7 +41,7 @@ export const commonErrors = {
   'not-allowed': z.strictObject({ needs: z.array(z.enum(STAFF_ROLES)) }),
   'not-found': z.strictObject({ entity: z.string(), id: z.string() }),
   /** The store did not take it; nothing was written. */
-  'not-saved': z.strictObject({ why: z.enum(['disk-full', 'read-only', 'locked', 'failed']) }),
+  'not-saved': z.strictObject({ why: storageFailure }),
   /** A bug: the details are in the log under this reference. */
   internal: z.strictObject({ ref: z.string() }),
   /** The core could not be reached. */

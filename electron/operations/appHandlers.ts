@@ -7,6 +7,7 @@ import type { StoreWriter } from '../../db/storeWriter.ts';
 import { isTimeZone } from '../../domain/text/isTimeZone.ts';
 import type { StaffRole } from '../../domain/vocabulary/people.ts';
 import type { CompanyProfile, Person } from '../contract/app.ts';
+import type { CoreServices } from './coreServices.ts';
 import { folderWarnings } from './folderWarnings.ts';
 import { actorOf, fail, type Handlers, notFound } from './handler.ts';
 import { hashPin, isPin } from './pins.ts';
@@ -42,6 +43,7 @@ export const appHandlers: Handlers<
       unitSystem: (own?.unitSystem as 'metric' | 'us' | null | undefined) ?? companyUnits,
       dataFolder: context.services.dataFolder,
       warnings: [...folderWarnings(context.services.dataFolder), ...storeWarnings(context.now, context)],
+      copyTrouble: context.services.isDemo() ? null : context.services.dailyCopies.failure(),
       version: appVersion(context.services.appRoot),
       today,
     };
@@ -156,7 +158,7 @@ function storeWarnings(
   now: string,
   context: {
     store: { raw: { prepare: (sql: string) => { get: () => unknown } } };
-    services: { backups: { list: () => readonly { madeAt: string }[] }; isDemo: () => boolean };
+    services: Pick<CoreServices, 'backups' | 'dailyCopies' | 'isDemo'>;
   },
 ): readonly ('clock-before-last-change' | 'no-backup-today')[] {
   const warnings: ('clock-before-last-change' | 'no-backup-today')[] = [];
@@ -165,8 +167,9 @@ function storeWarnings(
   if (Number(last.last_hlc.split('-')[0] ?? 0) > Date.parse(now) + 60_000) warnings.push('clock-before-last-change');
   const newest = context.services.backups.list()[0]?.madeAt ?? '';
   const dayMs = 86_400_000;
-  if (!context.services.isDemo() && (newest === '' || Date.parse(now) - Date.parse(newest) > dayMs))
-    warnings.push('no-backup-today');
+  // A copy that could not be made says so itself, with the reason.
+  const isOwed = !context.services.isDemo() && context.services.dailyCopies.failure() === null;
+  if (isOwed && (newest === '' || Date.parse(now) - Date.parse(newest) > dayMs)) warnings.push('no-backup-today');
   return warnings;
 }
 

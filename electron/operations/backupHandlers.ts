@@ -1,5 +1,4 @@
 /** Copies of the store, and its history by record. */
-import { kindForToday } from '../../db/backups.ts';
 import { listOperations } from '../../db/history.ts';
 import { findStaff } from '../../db/people.ts';
 import { fail, type Handlers, notFound } from './handler.ts';
@@ -18,10 +17,15 @@ export const backupHandlers: Handlers<'backups.list' | 'backups.make' | 'backups
   },
 
   'backups.make': (_input, context) => {
-    const { backups } = context.services;
-    const made = backups.make(context.store.raw, kindForToday(backups.list(), context.now), context.now);
-    context.services.changed(['backups', 'app']);
-    return { ...made, isVerified: true };
+    const { dailyCopies } = context.services;
+    try {
+      return { ...dailyCopies.make(), isVerified: true };
+    } catch (error) {
+      context.services.logFault(error);
+      return fail('copy-failed', { why: dailyCopies.failure()?.why ?? 'failed' });
+    } finally {
+      context.services.changed(['backups', 'app']);
+    }
   },
 
   'backups.restore': (input, context) => {

@@ -2,6 +2,7 @@
 import type { AttachmentFiles } from '../../db/attachmentFiles.ts';
 import type { BackupFolder } from '../../db/backups.ts';
 import type { ClientId } from '../core.ts';
+import type { DailyCopies } from '../dailyCopies.ts';
 import type { ExportRuns } from './exports/exportRuns.ts';
 import type { ProposalBasis } from './planningHandlers.ts';
 import type { PlanRuns } from './planRuns.ts';
@@ -12,6 +13,7 @@ export type CoreServices = {
   readonly isDemo: () => boolean;
   readonly attachments: AttachmentFiles;
   readonly backups: BackupFolder;
+  readonly dailyCopies: DailyCopies;
   /** A clock that cannot be set: to notice when the other one was. Restarts with the machine, named by `bootId`. */
   readonly steadyClockMs: () => number;
   readonly bootId: string;

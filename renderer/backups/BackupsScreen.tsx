@@ -46,7 +46,8 @@ export function BackupsScreen() {
             </p>
             {copies.length === 0 ? (
               <EmptyState title="No backup yet">
-                One is made every day by itself and checked by opening it again; make the first now.
+                One is made every day by itself while the program runs, and checked by opening it again; make the first
+                now.
               </EmptyState>
             ) : (
               <PlainTable

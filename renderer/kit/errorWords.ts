@@ -60,6 +60,7 @@ const WORDS: { readonly [C in ErrorCode]: (data: DataByCode[C]) => string } = {
   'unknown-time-zone': ({ timeZone }) => `“${timeZone}” is no time zone this computer knows. Example: America/Toronto.`,
   'not-in-demo': () => 'The demo is not open.',
   'wrong-pin': ({ waitS }) => (waitS > 0 ? `Wrong PIN. Try again in ${waitS} s.` : 'Wrong PIN. Try again.'),
+  'copy-failed': ({ why }) => `No backup was made: ${COPY_FAILED[why]}. The store in use was left as it is.`,
   'copy-damaged': ({ why }) => `This backup cannot be used: ${DAMAGED[why]}. The store in use was left as it is.`,
   'looks-like': ({ others }) => `Somebody much like this is on file: ${others.map(({ name }) => name).join(', ')}.`,
   'serial-taken': ({ where }) =>
@@ -178,15 +179,29 @@ const NOT_SAVED = {
   'disk-full': 'the disk is full',
   'read-only': 'the data folder may not be written to',
   locked: 'another program holds the data file',
+  damaged: 'the data file is damaged. Close the program and open it again, and it offers to go back to a backup',
   failed: 'the disk refused',
 } as const;
 
-const DAMAGED = {
+export const DAMAGED = {
   integrity: 'the file is damaged',
   'foreign-keys': 'records in it do not fit together',
   'seal-chain': 'the chain of sealed records is broken',
   'not-a-store': 'it is not a Lightoff store',
   'newer-program': 'it was made by a newer version of the program',
+} as const;
+
+/** Also said on top of every screen and on that of the backups. */
+export const COPY_FAILED = {
+  ...DAMAGED,
+  'disk-full': 'the disk is full',
+  'read-only': 'the folder of the backups may not be written to',
+  locked: 'another program holds the file',
+  damaged: 'the data file is damaged',
+  failed: 'the folder of the backups cannot be reached or written to',
+  integrity: 'the data file is damaged',
+  'foreign-keys': 'records in the data do not fit together',
+  'seal-chain': 'a sealed record was altered outside the program',
 } as const;
 
 export const LICENCE = {

@@ -1,6 +1,8 @@
 /** What everybody must see on top of every screen: the demo, a lost core, a data folder in a bad place. */
 import { Button } from '@mantine/core';
 import { useEffect, useState } from 'react';
+import { instantWords } from '../kit/dayWords.ts';
+import { COPY_FAILED } from '../kit/errorWords.ts';
 import type { AppStatusValue } from '../operations/AppStatus.tsx';
 import { useCore } from '../operations/CoreAccess.tsx';
 import { useAct } from '../operations/useAct.ts';
@@ -11,6 +13,11 @@ export function Strips({ status }: { readonly status: AppStatusValue }) {
     <section aria-label="Notices">
       <ConnectionStrip />
       {status.isDemo ? <DemoStrip /> : null}
+      {status.copyTrouble === null ? null : (
+        <div className="lo-strip" data-tone="ember">
+          {copyTroubleWords(status.copyTrouble)}
+        </div>
+      )}
       {status.warnings.map((warning) => (
         <div key={warning} className="lo-strip" data-tone={warning === 'no-backup-today' ? undefined : 'ember'}>
           {warningWords(warning, status.dataFolder)}
@@ -52,6 +59,16 @@ function DemoStrip() {
       </Button>
     </div>
   );
+}
+
+/** What is wrong with the store itself does not go away by trying again: the way back is named. */
+function copyTroubleWords({ at, why }: NonNullable<AppStatusValue['copyTrouble']>): string {
+  const isOfStore = why === 'integrity' || why === 'damaged' || why === 'foreign-keys' || why === 'seal-chain';
+  return `No backup could be made (${instantWords(at)}): ${COPY_FAILED[why]}. ${
+    isOfStore
+      ? 'Nothing recorded from now on is in any backup. See Backups for the newest good one.'
+      : 'It is tried again every hour; see Backups.'
+  }`;
 }
 
 function warningWords(warning: AppStatusValue['warnings'][number], dataFolder: string): string {
