@@ -138,13 +138,26 @@ export function listApplianceDates(db: ReadableDb, applianceId: string): readonl
     .all();
 }
 
-export function listFuelStates(db: ReadableDb, applianceId: string): readonly (typeof fuelStates.$inferSelect)[] {
+export type FuelStateRow = typeof fuelStates.$inferSelect;
+
+/** The newest first; of two of the same day the one recorded later. */
+export function listFuelStates(db: ReadableDb, applianceId: string): readonly FuelStateRow[] {
   return db
     .select()
     .from(fuelStates)
     .where(eq(fuelStates.applianceId, applianceId))
-    .orderBy(desc(fuelStates.fromOn))
+    .orderBy(desc(fuelStates.fromOn), sql`rowid DESC`)
     .all();
+}
+
+/** How the appliance was set up on a day: a conversion of a later day says nothing about it. */
+export function findFuelStateOn(db: ReadableDb, applianceId: string, on: string): FuelStateRow | undefined {
+  return listFuelStates(db, applianceId).find((state) => state.fromOn <= on);
+}
+
+/** Photos of a conversion, as attachments. */
+export function listFuelStatePhotos(db: ReadableDb, fuelStateId: string): readonly string[] {
+  return listLinked(db, 'fuel_states', fuelStateId);
 }
 
 export function listVisitsOfAppliance(db: ReadableDb, applianceId: string) {
@@ -214,14 +227,18 @@ export function findPlacement(db: ReadableDb, applianceId: string): typeof place
 
 /** Photos of a make-safe, as attachments, in the order they were taken in. */
 export function listMakeSafePhotos(db: ReadableDb, makeSafeId: string): readonly string[] {
+  return listLinked(db, 'make_safes', makeSafeId);
+}
+
+function listLinked(db: ReadableDb, entity: string, entityId: string): readonly string[] {
   return (
     db
       .select({ attachmentId: attachmentLinks.attachmentId })
       .from(attachmentLinks)
       .where(
         and(
-          eq(attachmentLinks.entity, 'make_safes'),
-          eq(attachmentLinks.entityId, makeSafeId),
+          eq(attachmentLinks.entity, entity),
+          eq(attachmentLinks.entityId, entityId),
           isNull(attachmentLinks.removedAt),
         ),
       )

@@ -1,10 +1,12 @@
 /** Reads a run whole, as the plain record that the domain judges, walks and prints. */
 import { and, asc, desc, eq, isNotNull, isNull, sql } from 'drizzle-orm';
 import { alias } from 'drizzle-orm/sqlite-core';
+import { siteDay } from '../domain/judgement/proof/siteDay.ts';
+import { type FuelSetUp, isConvertedTo } from '../domain/procedure/conversion.ts';
 import type { EmitterKind, FuelKey } from '../domain/procedure/modelSheet.ts';
 import type { RecordedInstrument, RunRecord, Transcription } from '../domain/procedure/runRecord.ts';
 import type { QuantityKey } from '../domain/quantity/quantities.ts';
-import { findAppliance, findPlacement, listFuelStates } from './appliances.ts';
+import { findAppliance, findFuelStateOn, findPlacement, listFuelStatePhotos } from './appliances.ts';
 import type { ReadableDb } from './openStore.ts';
 import { listInstruments } from './people.ts';
 import { preparedOnce } from './preparedOnce.ts';
@@ -233,12 +235,19 @@ export function findLastMakeSafeClosedAt(db: ReadableDb, applianceId: string): s
   );
 }
 
-export function readRunRecord(db: ReadableDb, run: RunRow, job: typeof jobs.$inferSelect): RunRecord {
+/** `visitStartedAt`: of the visit it is read for; a return trip knows what was recorded of the appliance since the first. */
+export function readRunRecord(
+  db: ReadableDb,
+  run: RunRow,
+  job: typeof jobs.$inferSelect,
+  visitStartedAt: string | null = null,
+): RunRecord {
   const appliance = findAppliance(db, job.applianceId);
   if (appliance === undefined) throw new Error(`run ${run.id} has no appliance`);
   const placement = findPlacement(db, appliance.id);
   const site = placement === undefined ? undefined : findSite(db, placement.siteId);
   if (site === undefined) throw new Error(`appliance ${appliance.id} stands nowhere`);
+  const on = siteDay(Date.parse(visitStartedAt ?? run.startedAt), site.timeZone);
   const supply = findGasSupply(db, site.id);
   const emitters = listEmitters(db, site.id);
   const transcribed = listTranscriptions(db, run.id);
@@ -274,9 +283,7 @@ export function readRunRecord(db: ReadableDb, run: RunRow, job: typeof jobs.$inf
       model: appliance.model,
       plateFuel: appliance.plateFuel as FuelKey | null,
       tagFuel: appliance.tagFuel as FuelKey | null,
-      hasConversionRecord: listFuelStates(db, appliance.id).some(
-        (state) => state.conversionKit !== null && state.fuel === run.fuel,
-      ),
+      hasConversionRecord: isConvertedTo(run.fuel as FuelKey, readSetUp(db, appliance.id, on)),
       ratedInputKw: appliance.ratedInputKw,
       ratedInputBasis: appliance.ratedInputBasis as 'gross' | 'net',
       ventElbows: appliance.ventElbows,
@@ -407,6 +414,13 @@ export function readRunRecord(db: ReadableDb, run: RunRow, job: typeof jobs.$inf
       })),
     openMakeSafes: countOpenMakeSafes(db, appliance.id),
   };
+}
+
+function readSetUp(db: ReadableDb, applianceId: string, on: string): FuelSetUp | null {
+  const state = findFuelStateOn(db, applianceId, on);
+  if (state === undefined) return null;
+  const { fuel, conversionKit, orifice } = state;
+  return { fuel: fuel as FuelKey, conversionKit, orifice, photoCount: listFuelStatePhotos(db, state.id).length };
 }
 
 /** A photo's copy without place hangs on the photo itself: that way round there is an index. */

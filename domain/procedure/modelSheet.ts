@@ -121,6 +121,7 @@ const confirmItem = z.strictObject({
   notApplicable: z.boolean().default(false),
 });
 
+/** An option `converted` says that the appliance was converted to the site's fuel; beside a plate for another fuel no other will do. */
 const chooseItem = z.strictObject({
   ...itemBase,
   kind: z.literal('choose'),

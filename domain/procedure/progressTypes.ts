@@ -67,6 +67,8 @@ export type ItemReason =
       readonly seen: string;
     }
   | { readonly code: 'fuel-mismatch'; readonly appliance: FuelKey; readonly site: FuelKey }
+  /** Said not to be converted, and the plate is for another fuel than the site burns. */
+  | { readonly code: 'plate-for-other-fuel'; readonly plate: FuelKey; readonly site: FuelKey }
   | { readonly code: 'not-licensed'; readonly name: string }
   | { readonly code: 'witness-did-the-work'; readonly name: string }
   | { readonly code: 'finding'; readonly finding: Finding };

@@ -162,6 +162,7 @@ export type RecordedAppliance = {
   readonly plateFuel: FuelKey | null;
   /** Tag or carton, when it says a fuel of its own. */
   readonly tagFuel: FuelKey | null;
+  /** Set up for the fuel burnt here by the visit's day, with kit, orifice and photo on record. */
   readonly hasConversionRecord: boolean;
   readonly ratedInputKw: number | null;
   readonly ratedInputBasis: 'gross' | 'net';

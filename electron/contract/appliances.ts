@@ -4,6 +4,7 @@ import { coverDate, fuel } from '../../domain/procedure/modelSheet.ts';
 import { DATE_PRECISIONS } from '../../domain/vocabulary/places.ts';
 import { JOB_KINDS } from '../../domain/vocabulary/work.ts';
 import { day, id, line, nothing, operation, optionalLine, page, words } from './operation.ts';
+import { licenceProblem } from './visits.ts';
 
 export const applianceFields = z.strictObject({
   serial: line,
@@ -60,7 +61,14 @@ export const applianceOperations = {
       siteId: id.nullable(),
       customerId: id.nullable(),
       fuelStates: z.array(
-        z.strictObject({ fuel, fromOn: day, conversionKit: optionalLine, orifice: optionalLine, proof: optionalLine }),
+        z.strictObject({
+          fuel,
+          fromOn: day,
+          conversionKit: optionalLine,
+          orifice: optionalLine,
+          proof: optionalLine,
+          photoIds: z.array(id),
+        }),
       ),
       visits: z.array(
         z.strictObject({
@@ -124,16 +132,20 @@ export const applianceOperations = {
     output: nothing,
     errors: { 'dates-out-of-order': z.strictObject({ earlier: coverDate, later: coverDate }) },
   }),
+  /** Kit, orifice and photo are what proves it, and a licensed person vouches for them: it opens a hold before firing. */
   'appliances.recordFuelState': operation({
     access: ['technician'],
     input: z.strictObject({
       applianceId: id,
       fuel,
       fromOn: day,
-      conversionKit: optionalLine,
-      orifice: optionalLine,
+      conversionKit: line,
+      orifice: line,
       proof: optionalLine,
+      /** Of kit, orifice and label. */
+      photoIds: z.array(id).min(1).max(20),
     }),
     output: nothing,
+    errors: { 'day-in-future': nothing, 'needs-licence': licenceProblem, 'no-photo': nothing },
   }),
 } as const;

@@ -7,20 +7,24 @@ import {
   findPlacement,
   listApplianceDates,
   listAppliances,
+  listFuelStatePhotos,
   listFuelStates,
   listMakeSafePhotos,
   listMakeSafes,
   listVisitsOfAppliance,
 } from '../../db/appliances.ts';
+import { findAttachment } from '../../db/attachments.ts';
 import type { ReadableDb } from '../../db/openStore.ts';
 import { findCompany } from '../../db/people.ts';
-import { applianceDates, appliances, fuelStates, placements } from '../../db/schema/index.ts';
+import { applianceDates, appliances, attachmentLinks, fuelStates, placements } from '../../db/schema/index.ts';
 import { findNewestRevision } from '../../db/sheets.ts';
 import { findSite } from '../../db/sites.ts';
 import { findDateOrderProblem, type KnownDate } from '../../domain/coverage/dateOrder.ts';
+import type { FuelKey } from '../../domain/procedure/modelSheet.ts';
 import { serialKeyOf } from '../../domain/text/serialKey.ts';
 import type { ApplianceFields } from '../contract/appliances.ts';
-import { fail, type Handlers, notFound } from './handler.ts';
+import { actorOf, fail, type Handlers, notFound } from './handler.ts';
+import { requireLicence } from './licensing.ts';
 import { dayIn } from './today.ts';
 
 export const applianceHandlers: Handlers<
@@ -51,12 +55,13 @@ export const applianceHandlers: Handlers<
       })),
       siteId: summary.siteId,
       customerId: summary.customerId,
-      fuelStates: listFuelStates(context.db, row.id).map(({ fuel, fromOn, conversionKit, orifice, proof }) => ({
-        fuel: fuel as never,
+      fuelStates: listFuelStates(context.db, row.id).map(({ id, fuel, fromOn, conversionKit, orifice, proof }) => ({
+        fuel: fuel as FuelKey,
         fromOn,
         conversionKit,
         orifice,
         proof,
+        photoIds: [...listFuelStatePhotos(context.db, id)],
       })),
       visits: listVisitsOfAppliance(context.db, row.id).map(({ sealedAt, kind, ...visit }) => ({
         ...visit,
@@ -125,8 +130,24 @@ export const applianceHandlers: Handlers<
   },
 
   'appliances.recordFuelState': (input, context) => {
-    if (findPlacement(context.db, input.applianceId) === undefined) return notFound('appliances', input.applianceId);
-    context.write((writer) => writer.insert(fuelStates, input));
+    const { photoIds, ...state } = input;
+    const placement = findPlacement(context.db, input.applianceId) ?? notFound('appliances', input.applianceId);
+    const today = dayIn(findSite(context.db, placement.siteId)?.timeZone ?? 'UTC', context.now);
+    if (input.fromOn > today) return fail('day-in-future', {});
+    requireLicence(context.db, actorOf(context).staffId, {
+      on: today,
+      fuel: input.fuel,
+      ratedInputKw: findAppliance(context.db, input.applianceId)?.ratedInputKw ?? null,
+    });
+    for (const attachmentId of photoIds) {
+      const photo = findAttachment(context.db, attachmentId) ?? notFound('attachments', attachmentId);
+      if (!photo.mediaType.startsWith('image/')) return fail('no-photo', {});
+    }
+    context.write((writer) => {
+      const entityId = writer.insert(fuelStates, state);
+      for (const attachmentId of new Set(photoIds))
+        writer.insert(attachmentLinks, { attachmentId, entity: 'fuel_states', entityId });
+    });
     context.services.changed(['appliances', 'runs']);
     return {};
   },

@@ -1,5 +1,5 @@
 /** Begins a visit: a run for each of its jobs, with the sheet revision it keeps; a run that is there already is taken up again. */
-import { findAppliance, findApplianceSummary, listFuelStates } from '../../db/appliances.ts';
+import { findAppliance, findApplianceSummary, findFuelStateOn } from '../../db/appliances.ts';
 import type { ReadableDb } from '../../db/openStore.ts';
 import { findRunOfJob } from '../../db/runs.ts';
 import { runs, visitCrew, visitJobs, visits } from '../../db/schema/index.ts';
@@ -19,7 +19,7 @@ export type BegunRun = { readonly jobId: string; readonly runId: string };
 export function beginVisit(writer: StoreWriter, visit: VisitRecord, byId: string): BegunRun[] {
   const on = visitDay(writer.db, { ...visit, startedAt: visit.startedAt ?? writer.now });
   const begun = listVisitJobs(writer.db, [visit.id]).map(({ job, appliance, runId }) => {
-    const fuel = fuelOf(writer.db, appliance.id);
+    const fuel = fuelOf(writer.db, appliance.id, on);
     requireLicence(writer.db, byId, { on, fuel, ratedInputKw: appliance.ratedInputKw });
     if (runId !== null) {
       const run = findRunOfJob(writer.db, job.id);
@@ -63,12 +63,12 @@ export function returnTripOf(writer: StoreWriter, ended: VisitRecord, byId: stri
   return findVisit(writer.db, visitId) ?? notFound('visits', visitId);
 }
 
-/** The fuel of the site's gas supply, else of the appliance as last converted, else of its plate. */
-function fuelOf(db: ReadableDb, applianceId: string): FuelKey {
+/** The fuel of the site's gas supply, else of the appliance as converted by that day, else of its plate. */
+function fuelOf(db: ReadableDb, applianceId: string, on: string): FuelKey {
   const siteId = findApplianceSummary(db, applianceId)?.siteId ?? null;
   const fuel =
     (siteId === null ? undefined : findGasSupply(db, siteId)?.fuel) ??
-    listFuelStates(db, applianceId)[0]?.fuel ??
+    findFuelStateOn(db, applianceId, on)?.fuel ??
     findAppliance(db, applianceId)?.plateFuel;
   return fuel === undefined || fuel === null ? fail('fuel-unknown', { applianceId }) : (fuel as FuelKey);
 }

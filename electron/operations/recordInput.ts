@@ -1,5 +1,5 @@
 /** Gathers, for sealing or a draft, everything a run's record holds. */
-import { findAppliance, findPlacement, listApplianceDates, listFuelStates } from '../../db/appliances.ts';
+import { findAppliance, findFuelStateOn, findPlacement, listApplianceDates } from '../../db/appliances.ts';
 import { findCustomer, listConsents, listSiteRoles } from '../../db/customers.ts';
 import type { ReadableDb } from '../../db/openStore.ts';
 import { findCompany, listInstruments, listLicencesOf, listStaff, listTrainings } from '../../db/people.ts';
@@ -22,7 +22,8 @@ export function readRecordInput(db: ReadableDb, state: RunState, visit: VisitRec
   const appliance = findAppliance(db, state.job.applianceId) ?? notFound('appliances', state.job.applianceId);
   const site = findSite(db, visit.siteId) ?? notFound('sites', visit.siteId);
   const supply = findGasSupply(db, site.id);
-  const fuelState = listFuelStates(db, appliance.id)[0];
+  const on = dayIn(site.timeZone, visit.startedAt ?? now);
+  const fuelState = findFuelStateOn(db, appliance.id, on);
   const customer = findCustomer(db, site.customerId) ?? notFound('customers', site.customerId);
   return {
     language: company.language,
@@ -31,7 +32,7 @@ export function readRecordInput(db: ReadableDb, state: RunState, visit: VisitRec
     job: { jobId: state.job.id, kind: state.record.kind },
     visit: {
       visitId: visit.id,
-      on: dayIn(site.timeZone, visit.startedAt ?? now),
+      on,
       startedAt: visit.startedAt,
       finishedAt: visit.endedAt,
       outcome: visit.outcome as RecordInput['visit']['outcome'],

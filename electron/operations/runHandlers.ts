@@ -62,7 +62,7 @@ export const runHandlers: Handlers<
     const stored = findVisit(context.db, input.visitId);
     if (visit === undefined || stored === undefined || !isJobOfVisit(context.db, input.visitId, loaded.job.id))
       return notFound('visits', input.visitId);
-    const record = readRunRecord(context.db, loaded.run, loaded.job);
+    const record = readRunRecord(context.db, loaded.run, loaded.job, stored.startedAt);
     return {
       runId: loaded.run.id,
       visitId: visit.visitId,

@@ -50,7 +50,7 @@ export type RunState = LoadedRun & {
 export function readRunState(db: ReadableDb, runId: string, visitId: string, now: string): RunState {
   const loaded = loadRun(db, runId);
   const visit = findVisit(db, visitId) ?? notFound('visits', visitId);
-  const record = readRunRecord(db, loaded.run, loaded.job);
+  const record = readRunRecord(db, loaded.run, loaded.job, visit.startedAt);
   const people = listRunPeople(db, record, visitDay(db, visit));
   const findings = judgeRun({
     record,

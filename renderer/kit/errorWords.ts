@@ -54,6 +54,7 @@ const WORDS: { readonly [C in ErrorCode]: (data: DataByCode[C]) => string } = {
   'firm-email-missing': () => 'Drafts need a sender: give the company’s e-mail address in the settings.',
   'emergency-number-missing': () =>
     'The sheet says whom to call about gas: give the gas emergency number in the settings first.',
+  'no-photo': () => 'A photo is needed: a JPEG or PNG picture.',
   'day-in-future': () => 'This day is still to come.',
   'already-set-up': () => 'This store already belongs to a company. Sign in instead.',
   'no-owner': () => 'At least one person needs the role “owner”, and the first one must have it.',

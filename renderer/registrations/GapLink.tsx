@@ -46,7 +46,10 @@ export function GapLink({
         site
       );
     case 'appliance':
-      return gap.code === 'date-missing' || gap.code === 'make-safe-open' || gap.code === 'conversion-kit-missing' ? (
+      return gap.code === 'date-missing' ||
+        gap.code === 'make-safe-open' ||
+        gap.code === 'conversion-kit-missing' ||
+        gap.code === 'orifice-missing' ? (
         <RouteLink to="appliance" params={{ applianceId }}>
           Give it at the appliance
         </RouteLink>

@@ -24,6 +24,7 @@ const GAP_WORDS: Readonly<Record<string, string>> = {
   'serial-missing': 'The serial number',
   'fuel-missing': 'The fuel on the plate',
   'conversion-kit-missing': 'The conversion kit: the plate’s fuel is not the one burnt',
+  'orifice-missing': 'The marking of the orifice: the plate’s fuel is not the one burnt',
   'rated-input-missing': 'The rated input',
   'vent-missing': 'The vent’s kind and material',
   'vent-length-missing': 'The vent’s length',

@@ -13,7 +13,8 @@ export function isAfterSiteDay(atMs: number, day: string, timeZone: string): boo
   return siteDay(atMs, timeZone) > day;
 }
 
-function siteDay(atMs: number, timeZone: string): string {
+/** The calendar day an instant falls on at the site, 'YYYY-MM-DD'. */
+export function siteDay(atMs: number, timeZone: string): string {
   const instant = Temporal.Instant.fromEpochMilliseconds(atMs);
   try {
     return instant.toZonedDateTimeISO(timeZone).toPlainDate().toString();

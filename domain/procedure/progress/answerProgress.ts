@@ -1,7 +1,9 @@
 /** Items answered with a word: confirm, choose and note. A "no" and a bad option are answers, and keep blocking. */
-import { FUELS, type FuelKey, type ItemOf } from '../modelSheet.ts';
+import { CONVERTED, isOtherFuelThanPlate, plateFuelOf } from '../conversion.ts';
+import type { ItemOf } from '../modelSheet.ts';
 import type { ItemReason } from '../progressTypes.ts';
 import type { RecordedAnswer } from '../runRecord.ts';
+import { isFuelKey } from './isFuelKey.ts';
 import {
   answeredAt,
   blockedBecause,
@@ -34,6 +36,8 @@ export function chooseProgress(item: ItemOf<'choose'>, context: ItemContext): Ow
   if (option.outcome === 'finding' && (answer.reason?.trim() ?? '') === '') {
     return blockedBecause(answer.at, { code: 'option-needs-explanation', option: option.value });
   }
+  const denied = deniedConversion(item, option.value, context);
+  if (denied !== null) return blockedBecause(answer.at, denied);
   const fuelProblem = item.identifies === undefined ? null : fuelReason(item.identifies, option.value, context);
   return fuelProblem === null ? answeredAt(answer.at) : blockedBecause(answer.at, fuelProblem);
 }
@@ -48,10 +52,6 @@ export function noteProgress(item: ItemOf<'note'>, context: ItemContext): OwnPro
     }
   }
   return answeredAt(answer.at);
-}
-
-export function isFuelKey(value: string): value is FuelKey {
-  return (FUELS as readonly string[]).includes(value);
 }
 
 type Given = RecordedAnswer & { readonly value: string };
@@ -70,6 +70,16 @@ function fuelReason(field: 'plate-fuel' | 'tag-fuel', seen: string, context: Ite
   if (onJob !== null && onJob !== seen) return { code: 'differs-from-job', field, onJob, seen };
   if (seen !== fuel && !appliance.hasConversionRecord) return { code: 'fuel-mismatch', appliance: seen, site: fuel };
   return null;
+}
+
+/** "Not converted" beside a plate for another fuel than the site burns: one of the two is wrong, and nothing is lit until it is known which. */
+function deniedConversion(item: ItemOf<'choose'>, value: string, context: ItemContext): ItemReason | null {
+  if (value === CONVERTED || !item.options.some((option) => option.value === CONVERTED)) return null;
+  const { input, byItem } = context;
+  const steps = input.sheet[input.steps] ?? [];
+  const plate = plateFuelOf(steps, byItem);
+  if (plate === null || !isOtherFuelThanPlate(steps, byItem)) return null;
+  return { code: 'plate-for-other-fuel', plate, site: byItem.record.fuel };
 }
 
 /** Spaces, hyphens and case are how people write a serial; look-alike letters are left for the judgement to ask about. */

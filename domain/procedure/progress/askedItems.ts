@@ -1,4 +1,5 @@
 /** The items of a list of steps that this run asks for, and whether the answer they hang on is still missing. */
+import { isOtherFuelThanPlate } from '../conversion.ts';
 import type { ModelSheet, SheetStep, StepItem } from '../modelSheet.ts';
 import { type Asked, isAsked } from './isAsked.ts';
 import type { RecordByItem } from './recordByItem.ts';
@@ -11,12 +12,13 @@ export function askedItems(
   byItem: RecordByItem,
   sheet: Pick<ModelSheet, 'parts'>,
 ): readonly AskedStep[] {
+  const isOtherFuel = isOtherFuelThanPlate(steps, byItem);
   const askedByKey = new Map<string, Asked>();
   return steps.map((step) => ({
     step,
     items: step.items.flatMap((item) => {
       const hangsOn = item.onlyFor?.answer?.item ?? null;
-      const asked = isAsked(item, byItem, sheet, hangsOn === null || askedByKey.get(hangsOn) !== 'no');
+      const asked = isAsked(item, byItem, sheet, hangsOn === null || askedByKey.get(hangsOn) !== 'no', isOtherFuel);
       askedByKey.set(item.key, asked);
       return asked === 'no' ? [] : [{ item, waitsForAnswerOf: asked === 'unknown' ? hangsOn : null }];
     }),

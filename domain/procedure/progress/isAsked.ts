@@ -1,5 +1,7 @@
 /** Whether this run asks for an item at all: the sheet may keep it to a fuel, an emitter or an earlier answer. */
+
 import { changedParts } from '../changedParts.ts';
+import { CONVERTED } from '../conversion.ts';
 import type { ModelSheet, StepItem } from '../modelSheet.ts';
 import type { RecordByItem } from './recordByItem.ts';
 
@@ -11,6 +13,7 @@ export function isAsked(
   byItem: RecordByItem,
   sheet: Pick<ModelSheet, 'parts'>,
   answerItemIsAsked: boolean,
+  isOtherFuel: boolean,
 ): Asked {
   const condition = item.onlyFor;
   if (condition === undefined) return 'yes';
@@ -25,6 +28,8 @@ export function isAsked(
     return 'no';
   if (condition.answer === undefined) return 'yes';
   if (!answerItemIsAsked) return 'no';
+  // A plate for another fuel says that it was converted: its proof is asked for whatever the answer was.
+  if (isOtherFuel && condition.answer.is.includes(CONVERTED)) return 'yes';
   const answer = byItem.answer(condition.answer.item);
   if (answer === undefined) return 'unknown';
   // "Not possible" tells nothing about what it stood for, so the question that hangs on it is asked.

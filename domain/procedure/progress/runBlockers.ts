@@ -1,7 +1,7 @@
 /** What shuts a gate without any item being to blame: an open make-safe, a fuel that does not fit, a finding on the whole run. */
+import { plateFuelOf } from '../conversion.ts';
 import type { Block, SheetStep } from '../modelSheet.ts';
 import type { RunProgressInput, RunReason } from '../progressTypes.ts';
-import { isFuelKey } from './answerProgress.ts';
 import type { OpenFinding } from './findingsByItem.ts';
 import { isBefore } from './instants.ts';
 import type { RecordByItem } from './recordByItem.ts';
@@ -39,11 +39,7 @@ export function runBlockers(
 /** The plate as seen on this run, or else as known of the appliance, must fit the fuel here or have a conversion on record. */
 function plateProblem(input: RunProgressInput, steps: readonly SheetStep[], byItem: RecordByItem): RunReason | null {
   const { appliance, fuel } = input.record;
-  const plateItem = steps
-    .flatMap((step) => step.items)
-    .find((item) => item.kind === 'choose' && item.identifies === 'plate-fuel');
-  const seen = plateItem === undefined ? null : (byItem.answer(plateItem.key)?.value ?? null);
-  const plateFuel = seen !== null && isFuelKey(seen) ? seen : appliance.plateFuel;
+  const plateFuel = plateFuelOf(steps, byItem);
   if (plateFuel === null) return { code: 'plate-fuel-unknown' };
   if (plateFuel === fuel || appliance.hasConversionRecord) return null;
   return { code: 'fuel-mismatch', appliance: plateFuel, site: fuel };

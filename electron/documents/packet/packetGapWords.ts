@@ -29,6 +29,7 @@ export const PACKET_GAPS = {
   'serial-missing': { where: 'appliance', words: 'Serial number' },
   'fuel-missing': { where: 'appliance', words: 'Fuel on the rating plate' },
   'conversion-kit-missing': { where: 'appliance', words: 'Conversion kit: the plate’s fuel is not the fuel burnt' },
+  'orifice-missing': { where: 'appliance', words: 'Marking of the orifice: the plate’s fuel is not the fuel burnt' },
   'rated-input-missing': { where: 'appliance', words: 'Rated input' },
   'vent-missing': { where: 'appliance', words: 'Vent material' },
   'vent-length-missing': { where: 'appliance', words: 'Vent length' },

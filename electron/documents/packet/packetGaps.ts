@@ -94,8 +94,9 @@ function applianceGaps(record: OpenRecord): PacketGap[] {
   if (lacks(appliance.model)) gaps.push(gap('model-missing'));
   if (lacks(appliance.serial)) gaps.push(gap('serial-missing'));
   if (appliance.plateFuel === null) gaps.push(gap('fuel-missing'));
-  else if (appliance.plateFuel !== run.fuel && lacks(appliance.fuelState?.conversionKit)) {
-    gaps.push(gap('conversion-kit-missing'));
+  else if (appliance.plateFuel !== run.fuel) {
+    if (lacks(appliance.fuelState?.conversionKit)) gaps.push(gap('conversion-kit-missing'));
+    if (lacks(appliance.fuelState?.orifice)) gaps.push(gap('orifice-missing'));
   }
   if (appliance.ratedInputKw === null) gaps.push(gap('rated-input-missing'));
   if (lacks(appliance.vent.kind)) gaps.push(gap('vent-missing'));

@@ -63,7 +63,9 @@ export function reasonWords(reason: ItemReason | RunReason, source: WordSource):
     case 'differs-from-job':
       return `${FIELDS[reason.field]} “${reason.seen}”, the job says “${reason.onJob}”`;
     case 'fuel-mismatch':
-      return `appliance for ${fuelWords(reason.appliance)}, site burns ${fuelWords(reason.site)}, no conversion on record`;
+      return `appliance for ${fuelWords(reason.appliance)}, site burns ${fuelWords(reason.site)}, no conversion with kit, orifice and photo on record`;
+    case 'plate-for-other-fuel':
+      return `the plate is for ${fuelWords(reason.plate)}, the site burns ${fuelWords(reason.site)}: that is a conversion`;
     case 'not-licensed':
       return `${reason.name} holds no valid licence for this`;
     case 'witness-did-the-work':

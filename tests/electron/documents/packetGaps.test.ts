@@ -69,6 +69,13 @@ describe('packetGaps', () => {
     ['licence-not-valid', { ...full, visit: { ...full.visit, on: '2023-12-31' } }],
     ['fuel-missing', withAppliance({ plateFuel: null })],
     ['conversion-kit-missing', withAppliance({ plateFuel: 'propane' })],
+    [
+      'orifice-missing',
+      withAppliance({
+        plateFuel: 'propane',
+        fuelState: { fuel: 'natural-gas', fromOn: '2026-04-14', conversionKit: 'K-31', orifice: null, proof: null },
+      }),
+    ],
     ['rated-input-missing', withAppliance({ ratedInputKw: null })],
     ['vent-missing', withAppliance({ ventKind: null })],
     ['vent-length-missing', withAppliance({ ventLengthM: null })],
