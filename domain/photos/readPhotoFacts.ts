@@ -1,19 +1,23 @@
 /**
- * What a camera wrote into a JPEG beside the picture: when it was taken, and whether anything in it may say where.
+ * What a camera wrote into a JPEG beside the picture: when it was taken, and whether anything in it may say where. Of the
+ * satellites' notes the time alone is read, never the place.
  *
  * Source  Exif 2.32 (CIPA DC-008): IFD0 tag 0x8769 points to the Exif directory, 0x8825 to the GPS directory; 0x9003
- *         DateTimeOriginal "YYYY:MM:DD HH:MM:SS", 0x9011 OffsetTimeOriginal "+hh:mm"; tag numbers from memory
+ *         DateTimeOriginal "YYYY:MM:DD HH:MM:SS", 0x9011 OffsetTimeOriginal "+hh:mm"; GPS 0x001D GPSDateStamp
+ *         "YYYY:MM:DD" and 0x0007 GPSTimeStamp, three fractions, both UTC; tag numbers from memory
  */
 export type PhotoFacts = {
   /** At the camera's own clock, 'YYYY-MM-DDTHH:MM:SS'; null: not written, or no date there ever was. */
   readonly takenLocal: string | null;
   /** Of that clock, '+02:00'; null: not written, as in most older cameras. */
   readonly offset: string | null;
+  /** The satellites' own time at the last fix, 'YYYY-MM-DDTHH:MM:SSZ'; null: not written. */
+  readonly satelliteUtc: string | null;
   /** GPS data, or a kind of note in which a place may stand. When in doubt, true. */
   readonly mayTellPlace: boolean;
 };
 
-const NOTHING: PhotoFacts = { takenLocal: null, offset: null, mayTellPlace: false };
+const NOTHING: PhotoFacts = { takenLocal: null, offset: null, satelliteUtc: null, mayTellPlace: false };
 
 /** Never throws: a damaged file tells nothing, and may tell a place. */
 export function readPhotoFacts(bytes: Uint8Array): PhotoFacts {
@@ -57,10 +61,37 @@ function withExif(facts: PhotoFacts, tiff: Uint8Array): PhotoFacts {
   const offset = offsetFrom(asciiOf(tiff, exif?.get(0x9011)));
   // A maker's own note (0x927C) is read by nobody but the maker: it may hold anything.
   const mayTellPlace = facts.mayTellPlace || first.has(0x8825) || exif?.has(0x927c) === true;
-  return { takenLocal: takenLocal ?? facts.takenLocal, offset: offset ?? facts.offset, mayTellPlace };
+  const satelliteUtc = satelliteTime(view, directoryAt(view, first.get(0x8825)?.value ?? 0, isLittle), isLittle);
+  return {
+    takenLocal: takenLocal ?? facts.takenLocal,
+    offset: offset ?? facts.offset,
+    satelliteUtc: satelliteUtc ?? facts.satelliteUtc,
+    mayTellPlace,
+  };
 }
 
-type Entry = { readonly count: number; readonly at: number; readonly value: number };
+function satelliteTime(view: DataView, gps: ReadonlyMap<number, Entry> | null, isLittle: boolean): string | null {
+  const bytes = new Uint8Array(view.buffer, view.byteOffset, view.byteLength);
+  const day = asciiOf(bytes, gps?.get(0x001d));
+  const time = gps?.get(0x0007);
+  if (time === undefined || time.count !== 3 || time.value + 24 > view.byteLength) return null;
+  const [hour, minute, second] = [0, 8, 16].map((offset) => {
+    const parts = view.getUint32(time.value + offset + 4, isLittle);
+    return parts === 0
+      ? ''
+      : String(Math.floor(view.getUint32(time.value + offset, isLittle) / parts)).padStart(2, '0');
+  });
+  const moment = dateFrom(`${day} ${hour}:${minute}:${second}`);
+  return moment === null ? null : `${moment}Z`;
+}
+
+type Entry = {
+  readonly count: number;
+  /** Where a text of that many bytes stands. */
+  readonly at: number;
+  /** A number, or where what is longer than four bytes stands. */
+  readonly value: number;
+};
 
 /** null: it does not lie within the block. */
 function directoryAt(view: DataView, start: number, isLittle: boolean): ReadonlyMap<number, Entry> | null {

@@ -4,7 +4,7 @@ import { Temporal } from 'temporal-polyfill';
 /** A camera writes its file as it takes the picture; seconds, on a slow card. */
 const WRITTEN_WITHIN_S = 20;
 /** Zones lie whole half hours apart; the three that keep a quarter (from memory) are left to the other checks. */
-const ZONE_STEP_S = 30 * 60;
+export const ZONE_STEP_S = 30 * 60;
 /** From −12 to +14 hours. */
 const MOST_APART_S = 26 * 3600;
 

@@ -21,6 +21,8 @@ export const photoOperations = {
         isFromCamera: z.boolean(),
         /** The zone a camera's clock was read in that does not say its own; null: it does, or there is no such clock. */
         readIn: z.string().nullable(),
+        /** The satellites' own time stands in the picture and bears its zone out. */
+        isProven: z.boolean(),
         /** By how much that zone seems wrong; 0: nothing says so. */
         doubtS: z.number().int(),
         place: z.strictObject({ stepKey: z.string(), itemKey: z.string() }).nullable(),

@@ -2,12 +2,12 @@
  * Puts a file beside the store as it is. Of a photo it reads when the camera says it was taken; where something in it may say
  * where, a copy without any of that is kept too, and only the copy is ever handed out in a packet.
  */
-import { Temporal } from 'temporal-polyfill';
 import type { AttachmentFiles } from '../../db/attachmentFiles.ts';
 import { findCompany } from '../../db/people.ts';
 import { attachmentLinks, attachments } from '../../db/schema/index.ts';
 import type { StoreWriter } from '../../db/storeWriter.ts';
-import { type PhotoFacts, readPhotoFacts } from '../../domain/photos/readPhotoFacts.ts';
+import { readPhotoFacts } from '../../domain/photos/readPhotoFacts.ts';
+import { takenInstant } from '../../domain/photos/takenInstant.ts';
 import type { FileToPut } from '../contract/wire.ts';
 import { photoForPdf } from '../documents/packet/photoForPdf.ts';
 import type { TakenMediaType } from './sniffMediaType.ts';
@@ -26,7 +26,7 @@ export function keepFile(
   const plain = facts?.mayTellPlace === true ? photoForPdf(file.bytes) : null;
   const copy = plain?.kind === 'drawable' ? { bytes: plain.bytes, ...files.put(plain.bytes) } : null;
   const attachmentId = write((writer) => {
-    const exifAt = facts === null ? null : instantOf(facts, findCompany(writer.db)?.timeZone ?? 'UTC');
+    const exifAt = facts === null ? null : (takenInstant(facts, findCompany(writer.db)?.timeZone ?? 'UTC')?.at ?? null);
     const row = {
       mediaType,
       fileName: file.fileName.slice(0, 300),
@@ -50,14 +50,4 @@ export function keepFile(
     return id;
   });
   return { attachmentId, sha256 };
-}
-
-/** Cameras that do not say their offset are taken to be set to the firm's own time. */
-function instantOf({ takenLocal, offset }: PhotoFacts, timeZone: string): string | null {
-  if (takenLocal === null) return null;
-  const moment =
-    offset === null
-      ? Temporal.PlainDateTime.from(takenLocal).toZonedDateTime(timeZone).toInstant()
-      : Temporal.Instant.from(`${takenLocal}${offset}`);
-  return new Date(moment.epochMilliseconds).toISOString();
 }

@@ -3,6 +3,7 @@ import { findAttachment } from '../../db/attachments.ts';
 import { findCompany } from '../../db/people.ts';
 import { matchPhotos } from '../../domain/photos/matchPhotos.ts';
 import { readPhotoFacts } from '../../domain/photos/readPhotoFacts.ts';
+import { takenInstant } from '../../domain/photos/takenInstant.ts';
 import { zoneDoubtS } from '../../domain/photos/zoneDoubt.ts';
 import type { RunRecord } from '../../domain/procedure/runRecord.ts';
 import { type Handlers, notFound } from './handler.ts';
@@ -16,17 +17,19 @@ export const photoHandlers: Handlers<'photos.match'> = {
       const row = findAttachment(context.db, attachmentId) ?? notFound('attachments', attachmentId);
       const bytes = row.exifAt === null ? null : context.services.attachments.get(row.sha256);
       // The zone is no part of what is stored: the original still says it, or does not.
-      const readIn = bytes !== null && readPhotoFacts(bytes).offset === null ? firmZone : null;
+      const read = bytes === null ? null : takenInstant(readPhotoFacts(bytes), firmZone);
+      const readIn = read?.zoneBy === 'firm' ? firmZone : null;
+      const isProven = read?.isProven === true && read.at === row.takenAt;
       const doubtS =
         readIn === null || row.takenAt === null
-          ? 0
+          ? (read?.satelliteDoubtS ?? 0)
           : zoneDoubtS({
               takenAt: row.takenAt,
               readIn,
               siteZone: state.record.site.timeZone,
               fileAt: input.fileTimes[attachmentId] ?? null,
             });
-      return { row, readIn, doubtS };
+      return { row, readIn, isProven, doubtS };
     });
     const steps = stepsOf(state);
     const asked = new Set(
@@ -48,7 +51,7 @@ export const photoHandlers: Handlers<'photos.match'> = {
       marks: marksOf(state.record),
       visit: { startedAt: state.run.startedAt, endedAt: context.now },
     });
-    return photos.map(({ row, readIn, doubtS }, index) => {
+    return photos.map(({ row, readIn, isProven, doubtS }, index) => {
       const { place = null, when = 'unknown', awayS = 0 } = matched[index] ?? {};
       return {
         attachmentId: row.id,
@@ -56,6 +59,7 @@ export const photoHandlers: Handlers<'photos.match'> = {
         takenAt: row.takenAt,
         isFromCamera: row.exifAt !== null,
         readIn,
+        isProven,
         doubtS,
         place,
         when,

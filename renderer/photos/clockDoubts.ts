@@ -41,7 +41,7 @@ const KINDS: readonly {
   {
     kind: 'doubted',
     title: 'The camera may be set to another time zone',
-    one: 'has no time zone in it, and the time it shows may not be the site’s.',
-    several: 'have no time zone in them, and the times they show may not be the site’s.',
+    one: 'has a time that may be another zone’s than the site’s.',
+    several: 'have times that may be another zone’s than the site’s.',
   },
 ];

@@ -4,15 +4,16 @@ import { awayWords, lengthWords } from './awayWords.ts';
 
 export type PhotoTime = Pick<
   OutputOf<'photos.match'>[number],
-  'isFromCamera' | 'readIn' | 'doubtS' | 'when' | 'awayS' | 'takenAt'
+  'isFromCamera' | 'readIn' | 'isProven' | 'doubtS' | 'when' | 'awayS' | 'takenAt'
 >;
 
 export function clockWords(photo: PhotoTime): string {
   return [clockOf(photo), against(photo)].filter((words) => words !== '').join('; ');
 }
 
-function clockOf({ takenAt, isFromCamera, readIn }: PhotoTime): string {
+function clockOf({ takenAt, isFromCamera, readIn, isProven }: PhotoTime): string {
   if (takenAt === null) return '';
+  if (isProven) return 'time proven by the camera’s satellite clock';
   if (!isFromCamera) return 'the file’s own date';
   return readIn === null
     ? 'by the camera’s clock'

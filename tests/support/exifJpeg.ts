@@ -5,11 +5,14 @@ export function exifJpeg({
   taken,
   offset,
   hasGps = false,
+  satellite,
   isLittle = false,
 }: {
   readonly taken?: string;
   readonly offset?: string;
   readonly hasGps?: boolean;
+  /** The satellites' time, UTC; written beside the place as cameras do. */
+  readonly satellite?: { readonly day: string; readonly time: readonly [hour: number, minute: number, second: number] };
   readonly isLittle?: boolean;
 }): Uint8Array {
   const picture = grayMosaicJpeg({ tilesAcross: 2, tilesDown: 2, gray: () => 128 });
@@ -44,11 +47,22 @@ export function exifJpeg({
     textAt += bytes.length;
   }
   if (hasGps) {
-    view.setUint16(tiff + GPS_AT, 1, isLittle);
+    view.setUint16(tiff + GPS_AT, satellite === undefined ? 1 : 3, isLittle);
     // GPSLatitude, three fractions: 44° 38' 20", in the open sea of the file.
-    entry(GPS_AT + 2, 0x0002, 5, 3, GPS_AT + 30);
-    for (const [index, number] of [44, 1, 38, 1, 20, 1].entries())
-      view.setUint32(tiff + GPS_AT + 30 + index * 4, number, isLittle);
+    entry(GPS_AT + 2, 0x0002, 5, 3, GPS_AT + 50);
+    const fractions = (at: number, numbers: readonly number[]) => {
+      for (const [index, number] of numbers.entries()) view.setUint32(tiff + at + index * 4, number, isLittle);
+    };
+    fractions(GPS_AT + 50, [44, 1, 38, 1, 20, 1]);
+    if (satellite !== undefined) {
+      const [hour, minute, second] = satellite.time;
+      entry(GPS_AT + 14, 0x0007, 5, 3, GPS_AT + 80);
+      // Seconds in thousandths, as some cameras write them.
+      fractions(GPS_AT + 80, [hour, 1, minute, 1, second * 1000, 1000]);
+      const day = new TextEncoder().encode(`${satellite.day}\0`);
+      entry(GPS_AT + 26, 0x001d, 2, day.length, GPS_AT + 110);
+      body.set(day, tiff + GPS_AT + 110);
+    }
   }
   const segment = new Uint8Array([0xff, 0xe1, (body.length + 2) >> 8, (body.length + 2) & 0xff, ...body]);
   return new Uint8Array([...picture.subarray(0, 2), ...segment, ...picture.subarray(2)]);

@@ -12,19 +12,39 @@ describe('readPhotoFacts', () => {
     expect(readPhotoFacts(bytes)).toEqual({
       takenLocal: '2026-03-02T11:40:05',
       offset: '-04:00',
+      satelliteUtc: null,
       mayTellPlace: false,
     });
   });
 
   it('reads what exifr reads, a reader of its own', async () => {
     for (const isLittle of [true, false]) {
-      const bytes = exifJpeg({ taken: '2026:03:02 11:40:05', offset: '+02:00', hasGps: true, isLittle });
+      const bytes = exifJpeg({
+        taken: '2026:03:02 11:40:05',
+        offset: '+02:00',
+        hasGps: true,
+        satellite: { day: '2026:03:02', time: [9, 40, 7] },
+        isLittle,
+      });
       const theirs = await parse(bytes, { gps: true, reviveValues: false });
       const ours = readPhotoFacts(bytes);
       expect(ours.takenLocal?.replaceAll('-', ':').replace('T', ' ')).toBe(theirs.DateTimeOriginal);
       expect(ours.offset).toBe(theirs.OffsetTimeOriginal);
       expect(ours.mayTellPlace).toBe(theirs.GPSLatitude !== undefined);
+      const [hour, minute, second] = theirs.GPSTimeStamp as readonly number[];
+      const [year, month, day] = String(theirs.GPSDateStamp).split(':').map(Number);
+      const theirTime = Date.UTC(year ?? 0, (month ?? 0) - 1, day, hour, minute, second);
+      expect(Date.parse(ours.satelliteUtc ?? '')).toBe(theirTime);
     }
+  });
+
+  it('takes no satellite time that never was, and none where only a place stands', () => {
+    const at = (day: string, time: readonly [number, number, number]) =>
+      readPhotoFacts(exifJpeg({ hasGps: true, satellite: { day, time } })).satelliteUtc;
+    expect(at('2026:03:02', [9, 40, 7])).toBe('2026-03-02T09:40:07Z');
+    expect(at('2026:13:02', [9, 40, 7])).toBeNull();
+    expect(at('2026:03:02', [25, 0, 0])).toBeNull();
+    expect(readPhotoFacts(exifJpeg({ hasGps: true })).satelliteUtc).toBeNull();
   });
 
   it('sees a GPS directory, and says nothing of a place where there is none', () => {

@@ -64,6 +64,34 @@ describe('photos from a camera', () => {
     expect(matched[2]).toMatchObject({ readIn: 'America/Halifax', doubtS: 3600, when: 'doubted' });
   });
 
+  it('goes by the satellites’ time where it settles the zone, though both readings lie within the visit', async () => {
+    test.wait(4 * 3600);
+    const satellite = { day: '2026:03:02', time: [15, 20, 1] } as const;
+    const elsewhere = await put(exifJpeg({ taken: '2026:03:02 10:20:00', hasGps: true, satellite }), 'DSC_0007.JPG');
+    const contradicted = await put(
+      exifJpeg({ taken: '2026:03:02 10:20:00', offset: '-04:00', hasGps: true, satellite }),
+      'DSC_0008.JPG',
+    );
+    const matched = await test.must('photos.match', {
+      visitId: run.visitId,
+      runId: run.runId,
+      attachmentIds: [elsewhere, contradicted],
+    });
+    // 10:20 in Halifax would be 14:20 UTC, within the visit as well: only the satellites tell.
+    expect(matched[0]).toMatchObject({
+      takenAt: '2026-03-02T15:20:00.000Z',
+      readIn: null,
+      isProven: true,
+      doubtS: 0,
+    });
+    expect(matched[1]).toMatchObject({
+      takenAt: '2026-03-02T14:20:00.000Z',
+      isProven: false,
+      doubtS: 3600,
+      when: 'doubted',
+    });
+  });
+
   it('keeps the original as it is and hands out a copy that says nothing of a place', async () => {
     const attachmentId = await put(withPlace, 'DSC_0003.JPG');
     const stored = await test.core.getFile(attachmentId, 'test-window');
