@@ -6,9 +6,15 @@ import { id, nothing, operation } from './operation.ts';
 const language = z.enum(MESSAGE_LANGUAGES);
 
 export const handoverOperations = {
+  /** What it speaks when nobody says otherwise, and whose language that is. */
+  'handovers.getLanguage': operation({
+    access: 'signed-in',
+    input: z.strictObject({ runId: id }),
+    output: z.strictObject({ language, of: z.enum(['occupant', 'customer', 'company']), name: z.string() }),
+  }),
   'handovers.build': operation({
     access: ['technician', 'dispatcher', 'owner'],
-    /** Without a language it is the customer's; where none is on file, the company's. */
+    /** Without a language it is the occupant's or the customer's; where none is on file, the company's. */
     input: z.strictObject({ runId: id, language: language.nullable().default(null) }),
     output: z.strictObject({ attachmentId: id, fileName: z.string(), language, awaitsNativeReader: z.boolean() }),
     errors: {

@@ -1,30 +1,29 @@
 /** Makes the handover sheet from what stands in the run: settings, pressures, the service's day, whom to call. */
 
-import { findPlacement } from '../../db/appliances.ts';
-import { findCustomer } from '../../db/customers.ts';
 import { readDueFacts } from '../../db/dues/readDueFacts.ts';
 import { findCompany } from '../../db/people.ts';
 import { readRunRecord } from '../../db/runs.ts';
 import { attachments } from '../../db/schema/index.ts';
-import { findSite } from '../../db/sites.ts';
 import { awaitsNativeReader, safetyWords } from '../../domain/messages/builtInWordings.ts';
 import { dayInLanguage } from '../../domain/messages/dayInLanguage.ts';
-import type { MessageLanguage } from '../../domain/messages/messageKinds.ts';
 import type { RunRecord } from '../../domain/procedure/runRecord.ts';
 import type { UnitSystem } from '../../domain/quantity/preferredUnit.ts';
 import type { QuantityKey } from '../../domain/quantity/quantities.ts';
 import { nextService } from '../../domain/service/nextService.ts';
 import { type Handover, handoverPdf } from '../documents/handover/handoverPdf.ts';
 import { actorOf, fail, type HandlerContext, type Handlers, notFound } from './handler.ts';
+import { handoverLanguage } from './handoverLanguage.ts';
 import { loadRun } from './runState.ts';
 import { dayIn } from './today.ts';
 
-export const handoverHandlers: Handlers<'handovers.build'> = {
+export const handoverHandlers: Handlers<'handovers.getLanguage' | 'handovers.build'> = {
+  'handovers.getLanguage': (input, context) =>
+    handoverLanguage(context, loadRun(context.db, input.runId).job.applianceId),
+
   'handovers.build': async (input, context) => {
     const { run, job } = loadRun(context.db, input.runId);
     const company = findCompany(context.db) ?? notFound('companies', 'this');
-    const language =
-      input.language ?? languageOnFile(context, job.applianceId) ?? (company.language as MessageLanguage);
+    const language = input.language ?? handoverLanguage(context, job.applianceId).language;
     const safety = safetyWords(company.emergencyNumber, language) ?? fail('emergency-number-missing', {});
     const record = readRunRecord(context.db, run, job);
     const service = nextServiceOf(context, job.applianceId);
@@ -64,14 +63,6 @@ export const handoverHandlers: Handlers<'handovers.build'> = {
     return { attachmentId, fileName, language, awaitsNativeReader: awaitsNativeReader(language) };
   },
 };
-
-/** What the customer reads; null: nobody noted it. */
-function languageOnFile({ db }: HandlerContext, applianceId: string): MessageLanguage | null {
-  const siteId = findPlacement(db, applianceId)?.siteId;
-  const customerId = siteId === undefined ? undefined : findSite(db, siteId)?.customerId;
-  const customer = customerId === undefined ? undefined : findCustomer(db, customerId);
-  return (customer?.party.language ?? null) as MessageLanguage | null;
-}
 
 function nextServiceOf(context: HandlerContext, applianceId: string) {
   const [source] = readDueFacts(context.store.raw, [applianceId], context.now);

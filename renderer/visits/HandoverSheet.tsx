@@ -9,17 +9,18 @@ import { optionsOf } from '../kit/tradeWords.ts';
 import { LANGUAGE_WORDS } from '../messages/messageWords.ts';
 import { useCore } from '../operations/CoreAccess.tsx';
 import { useAct } from '../operations/useAct.ts';
+import { useOperation } from '../operations/useOperation.ts';
+import { handoverLanguageWords } from './handoverLanguageWords.ts';
 
 export function HandoverSheet({ runId, serial }: { readonly runId: string; readonly serial: string }) {
   const core = useCore();
   const build = useAct('handovers.build');
+  const onFile = useOperation('handovers.getLanguage', { runId });
   const [language, setLanguage] = useState<MessageLanguage | null>(null);
   const [awaits, setAwaits] = useState(false);
   const make = async () => {
     const reply = await build.act({ runId, language });
     if (!reply.ok) return;
-    // What was on file is said by showing it.
-    setLanguage(reply.value.language);
     setAwaits(reply.value.awaitsNativeReader);
     await downloadAttachment(core, reply.value.attachmentId);
   };
@@ -29,7 +30,10 @@ export function HandoverSheet({ runId, serial }: { readonly runId: string; reado
         <NativeSelect
           aria-label={`Language of the handover sheet, ${serial}`}
           value={language ?? ''}
-          data={[{ value: '', label: 'The customer’s language' }, ...optionsOf(LANGUAGE_WORDS)]}
+          data={[
+            { value: '', label: onFile.state === 'ready' ? handoverLanguageWords(onFile.value) : 'Their language' },
+            ...optionsOf(LANGUAGE_WORDS),
+          ]}
           onChange={(event) => setLanguage((event.currentTarget.value || null) as MessageLanguage | null)}
         />
         <Button variant="default" loading={build.isBusy} onClick={() => void make()}>

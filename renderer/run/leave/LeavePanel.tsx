@@ -1,6 +1,7 @@
 /** Before leaving: what stands in the way of it and of the registration, what is not proven, then the end of the visit. */
 import { useEffect, useRef } from 'react';
 import type { ProgressBlocker } from '../../../domain/procedure/progressTypes.ts';
+import { HandoverSheet } from '../../visits/HandoverSheet.tsx';
 import { BlockersByStep } from '../stage/BlockersByStep.tsx';
 import { useRun } from '../state/RunContext.ts';
 import { FinishForm } from './FinishForm.tsx';
@@ -38,6 +39,10 @@ export function LeavePanel() {
           />
         </>
       )}
+      <section className="run-gate">
+        <h3>For the people who live there</h3>
+        <HandoverSheet runId={view.runId} serial={view.record.appliance.serial} />
+      </section>
       {isFinished || isSealed ? null : <FinishForm />}
       {isFinished || isSealed ? <SealForm /> : null}
     </section>

@@ -51,6 +51,18 @@ describe('the handover sheet', () => {
     expect(pages[0]).toContain(pressure);
     expect(awaitsNativeReader).toBe(true);
   });
+});
+
+describe('the language of the handover sheet, and its number to call', () => {
+  let test: TestCore;
+  let office: Office;
+  let run: BookedRun;
+  beforeEach(async () => {
+    test = openTestCore();
+    office = await setUpOffice(test);
+    run = await bookAndBegin(test, office);
+  });
+  afterEach(() => test.remove());
 
   it('speaks the customer’s language where it is on file, not the firm’s', async () => {
     const onFile = await test.must('customers.get', { customerId: office.customerId });
@@ -65,6 +77,37 @@ describe('the handover sheet', () => {
     };
     expect(await speaks('fr')).toBe('fr');
     expect(await speaks(null)).toBe('en');
+  });
+
+  it('speaks the language of whoever lives there before that of whoever pays, and another one on the spot', async () => {
+    const asked = () => test.must('handovers.getLanguage', { runId: run.runId });
+    expect(await asked()).toMatchObject({ language: 'en', of: 'customer', name: 'Lowri Kestrel' });
+    const person = {
+      kind: 'person',
+      contactName: null,
+      email: null,
+      phoneTyped: null,
+      street: null,
+      postcode: null,
+      city: null,
+      region: null,
+      country: null,
+      note: null,
+    } as const;
+    const moveIn = (name: string, language: 'fr' | 'es' | null, fromOn: string) =>
+      test.must('sites.addRole', {
+        siteId: office.siteId,
+        party: { ...person, name, language },
+        role: 'occupant',
+        fromOn,
+      });
+    await moveIn('Aurelien Brume', null, '2025-06-01');
+    expect(await asked()).toMatchObject({ language: 'en', of: 'customer' });
+    await moveIn('Inés Montoro', 'es', '2025-06-01');
+    await moveIn('Odile Vasse', 'fr', '2030-01-01');
+    expect(await asked()).toEqual({ language: 'es', of: 'occupant', name: 'Inés Montoro' });
+    expect((await test.must('handovers.build', { runId: run.runId })).language).toBe('es');
+    expect((await test.must('handovers.build', { runId: run.runId, language: 'fr' })).language).toBe('fr');
   });
 
   it('is not printed without an emergency number on file, and leaves nothing behind', async () => {
