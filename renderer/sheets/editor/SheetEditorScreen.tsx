@@ -85,10 +85,9 @@ function SheetEditor({ loaded, part, field }: EditorPlace & { readonly loaded: O
           </Group>
         }
       >
-        <p className="lo-faint">
+        <p className="lo-faint sheet-draft-words">
           A draft, begun from {loaded.fromSheetId} {loaded.fromRevision}. Each field is kept as you leave it
-          {draft.isSaving ? ' – keeping it now …' : ''}. Visits under way keep the revision they were begun with; a
-          published one never changes.
+          {draft.isSaving ? ' – keeping it now …' : ''}. Visits under way keep their revision.
         </p>
         <ErrorText error={draft.error} />
         <ErrorText error={publish.error} />
