@@ -16,6 +16,7 @@ export type SitePlaceRow = {
   readonly siteId: string;
   readonly postcode: string | null;
   readonly region: string | null;
+  readonly country: string;
   readonly latitude: number | null;
   readonly longitude: number | null;
   readonly access: string | null;
@@ -31,6 +32,7 @@ export function listSitePlaces(db: ReadableDb, siteIds: readonly string[]): read
       siteId: sites.id,
       postcode: sites.postcode,
       region: sites.region,
+      country: sites.country,
       latitude: sites.latitude,
       longitude: sites.longitude,
       access: sites.access,

@@ -3,6 +3,7 @@ import { findDateOrderProblem } from '../coverage/dateOrder.ts';
 import type { FuelKey } from '../procedure/modelSheet.ts';
 import { parseTyped } from '../quantity/parseTyped.ts';
 import { foldForSearch } from '../text/foldForSearch.ts';
+import { COUNTRY_NAMES } from '../vocabulary/countries.ts';
 import { type ImportFieldKey, type ImportSubject, importField } from './importFields.ts';
 import type {
   BuildingKind,
@@ -76,7 +77,7 @@ class CellReader {
       postcode: this.#line('postcode'),
       city: this.#line('city'),
       region: this.#line('region'),
-      country: this.#word('country', COUNTRIES) ?? this.#reading.country,
+      country: this.#word('country', COUNTRY_NAMES) ?? this.#reading.country,
       note: this.#words('customerNote'),
     };
   }
@@ -97,7 +98,7 @@ class CellReader {
       postcode: this.#line(own ? 'sitePostcode' : 'postcode'),
       city: this.#needed(city, this.#line(city)),
       region: this.#line(own ? 'siteRegion' : 'region'),
-      country: this.#word(own ? 'siteCountry' : 'country', COUNTRIES) ?? this.#reading.country,
+      country: this.#word(own ? 'siteCountry' : 'country', COUNTRY_NAMES) ?? this.#reading.country,
       buildingKind: this.#word('buildingKind', BUILDINGS) ?? this.#reading.buildingKind,
       access: this.#words('access'),
       altitudeM: this.#amount('altitude', 'altitudeM', this.#reading.lengthUnit),
@@ -263,22 +264,3 @@ const FUEL_NAMES: Readonly<Record<FuelKey, readonly string[]>> = {
   butane: ['butano'],
   'heating-oil': ['oil', 'heating oil', 'fuel oil', 'fioul', 'mazout', 'gasoleo'],
 };
-
-/** By ISO 3166 code; any other country is chosen for the whole file. */
-const COUNTRIES = {
-  CA: ['canada'],
-  US: ['usa', 'united states', 'united states of america', 'etats unis', 'estados unidos'],
-  GB: ['uk', 'united kingdom', 'great britain', 'england', 'scotland', 'wales'],
-  IE: ['ireland'],
-  FR: ['france', 'francia'],
-  BE: ['belgium', 'belgique', 'belgica'],
-  CH: ['switzerland', 'suisse', 'suiza'],
-  DE: ['germany', 'allemagne', 'alemania'],
-  ES: ['spain', 'espagne', 'espana'],
-  MX: ['mexico', 'mexique'],
-  NL: ['netherlands', 'pays bas', 'paises bajos'],
-  IT: ['italy', 'italie', 'italia'],
-  PT: ['portugal'],
-  AU: ['australia', 'australie'],
-  NZ: ['new zealand', 'nouvelle zelande'],
-} as const;

@@ -1,6 +1,8 @@
 /** May this person do gas work on that appliance on that day? Judged by the licence as it stood on the day, never today. */
 import type { FuelKey } from '../procedure/modelSheet.ts';
-import { type RegionCode, regionCodeOf } from '../vocabulary/regions.ts';
+import { foldForSearch } from '../text/foldForSearch.ts';
+import { countryCodeOf } from '../vocabulary/countries.ts';
+import { REGION_CODES, type RegionCode, regionCodeOf } from '../vocabulary/regions.ts';
 
 export type HeldLicence = {
   /** null: every fuel. */
@@ -32,9 +34,10 @@ export function findLicenceProblem(
 }
 
 /**
- * Where the licences count that would cover the work, when none of them names the site's own state or province. It compares and
- * never concludes: it is for somebody to ask, and forbids nothing. Empty: one of them names it, none covers the work, or a place
- * on either side is no state or province of the list (a country, a county, unknown).
+ * Where the licences count that would cover the work, when none of them may count where the site is. It compares and never
+ * concludes: it is for somebody to ask, and forbids nothing. A licence for a whole country counts in all of it. Empty: one of
+ * them names the site's state, province or country, none covers the work, or nothing can be said of a place on either side (a
+ * county, a state of a country whose states are not in the list, unknown).
  */
 export function licencePlacesElsewhere(
   licences: readonly HeldLicence[],
@@ -43,20 +46,36 @@ export function licencePlacesElsewhere(
     readonly fuel: FuelKey | null;
     readonly ratedInputKw: number | null;
     readonly region: string | null;
+    /** ISO 3166-1; null: not known. */
+    readonly country: string | null;
   },
 ): readonly string[] {
-  const region = regionCodeOf(work.region);
-  if (region === null) return [];
   const places = licences
     .filter((one) => findLicenceProblem([one], work) === null)
     .map(({ place }) => (place ?? '').trim());
-  const codes = places.map((place) => placeCodeOf(place, region));
-  if (codes.some((code) => code === null || code === region)) return [];
-  return places.filter((_place, at) => codes.indexOf(codes[at] ?? null) === at);
+  if (!places.every((place) => isElsewhere(place, work))) return [];
+  const keys = places.map((place) => regionCodeOf(place) ?? foldForSearch(place));
+  return places.filter((_place, at) => keys.indexOf(keys[at] ?? '') === at);
 }
 
-/** `CA` beside a site in Canada is the country as likely as California. */
-function placeCodeOf(place: string, siteRegion: RegionCode): RegionCode | null {
+/** Surely another state, province or country than the site's. */
+function isElsewhere(
+  place: string,
+  site: { readonly region: string | null; readonly country: string | null },
+): boolean {
+  if (place === '' || foldForSearch(place) === foldForSearch(site.region ?? '')) return false;
+  const named = regionCodeOf(site.region);
+  // `WA` is a state of Australia as well: of the list only where the site's country is not another.
+  const region = named !== null && (site.country === null || isIn(named, site.country)) ? named : null;
+  const country = site.country ?? (region === null ? null : region.slice(0, 2));
+  if (country === null || countryCodeOf(place) === country) return false;
   const code = regionCodeOf(place);
-  return siteRegion.startsWith('CA-') && /^ca$/i.test(place) ? null : code;
+  if (code === null) return countryCodeOf(place) !== null;
+  if (isIn(code, country)) return region !== null && code !== region;
+  // Two letters alone may be the site's own country's word for one of its states, where those are not in the list.
+  return place.length > 2 || REGION_CODES.some((one) => isIn(one, country));
+}
+
+function isIn(region: RegionCode, country: string): boolean {
+  return region.startsWith(`${country}-`);
 }

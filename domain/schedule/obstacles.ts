@@ -27,8 +27,9 @@ export type Work = {
   readonly kind: 'startup' | 'service' | 'repair' | 'follow-up';
   readonly fuel: FuelKey | null;
   readonly ratedInputKw: number | null;
-  /** State or province of the site as the office wrote it; null or left out: not known. */
+  /** State or province of the site as the office wrote it, and its country by code; null or left out: not known. */
   readonly region?: string | null;
+  readonly country?: string | null;
   readonly maker: string;
   readonly model: string;
   readonly skills: readonly string[];
@@ -41,7 +42,13 @@ export type Obstacle =
   | { readonly code: 'not-here' }
   | { readonly code: 'licence'; readonly why: LicenceProblem }
   /** The places the licences name are not the site's: somebody has to know whether they count there. */
-  | { readonly code: 'licence-elsewhere'; readonly places: readonly string[]; readonly region: string }
+  | {
+      readonly code: 'licence-elsewhere';
+      readonly places: readonly string[];
+      /** The site's; one of the two is known. */
+      readonly region: string | null;
+      readonly country: string | null;
+    }
   | { readonly code: 'no-skill'; readonly skill: string }
   | { readonly code: 'absent'; readonly reason: string }
   | { readonly code: 'does-not-work' }
@@ -72,10 +79,10 @@ export function qualificationObstacles(worker: Worker, works: readonly Work[], o
   for (const work of works) {
     const why = findLicenceProblem(worker.licences, { on, fuel: work.fuel, ratedInputKw: work.ratedInputKw });
     if (why !== null && !found.some((one) => one.code === 'licence')) found.push({ code: 'licence', why });
-    const region = work.region ?? null;
-    const places = licencePlacesElsewhere(worker.licences, { ...work, on, region });
-    if (region !== null && places.length > 0 && !found.some((one) => one.code === 'licence-elsewhere'))
-      found.push({ code: 'licence-elsewhere', places, region });
+    const [region, country] = [work.region ?? null, work.country ?? null];
+    const places = licencePlacesElsewhere(worker.licences, { ...work, on, region, country });
+    if (places.length > 0 && !found.some((one) => one.code === 'licence-elsewhere'))
+      found.push({ code: 'licence-elsewhere', places, region, country });
     for (const skill of work.skills)
       if (!worker.skills.includes(skill) && !found.some((one) => one.code === 'no-skill' && one.skill === skill))
         found.push({ code: 'no-skill', skill });

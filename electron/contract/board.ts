@@ -30,8 +30,9 @@ const boardJob = z.strictObject({
   model: z.string(),
   fuel: fuel.nullable(),
   ratedInputKw: z.number().nullable(),
-  /** State or province of the site. */
+  /** State or province of the site, and its country. */
   region: z.string().nullable(),
+  country: z.string().nullable(),
   openMakeSafes: z.number().int(),
   /** Blocking readiness items not yet answered yes. */
   openReadiness: z.array(z.string()),

@@ -159,6 +159,7 @@ function toJob(
     fuel: (place?.fuel ?? appliance.plateFuel) as FuelKey | null,
     ratedInputKw: appliance.ratedInputKw,
     region: place?.region ?? null,
+    country: place?.country ?? null,
     openMakeSafes,
     openReadiness: [...(details.openReadiness.get(job.id) ?? [])],
     openedAt: job.openedAt,

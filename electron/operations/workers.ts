@@ -48,12 +48,13 @@ export function worksOfJobs(db: ReadableDb, jobIds: readonly string[]): readonly
   const skills = Map.groupBy(listJobSkills(db, jobIds), (row) => row.jobId);
   const rows = listJobs(db, { applianceId: null, jobIds });
   const siteIds = [...new Set(rows.flatMap(({ siteId }) => (siteId === null ? [] : [siteId])))];
-  const regions = new Map(listSitePlaces(db, siteIds).map((row) => [row.siteId, row.region]));
+  const places = new Map(listSitePlaces(db, siteIds).map((row) => [row.siteId, row]));
   return rows.map(({ job, appliance, siteId }) => ({
     kind: job.kind as Work['kind'],
     fuel: ((siteId === null ? undefined : findGasSupply(db, siteId)?.fuel) ?? appliance.plateFuel) as FuelKey | null,
     ratedInputKw: appliance.ratedInputKw,
-    region: siteId === null ? null : (regions.get(siteId) ?? null),
+    region: siteId === null ? null : (places.get(siteId)?.region ?? null),
+    country: siteId === null ? null : (places.get(siteId)?.country ?? null),
     maker: appliance.maker,
     model: appliance.model,
     skills: (skills.get(job.id) ?? []).map((row) => row.skill),

@@ -1,4 +1,5 @@
 /** What does not fit, in words a dispatcher can act on. */
+
 import { READINESS_ITEMS } from '../../domain/procedure/readiness.ts';
 import { assertNever } from '../../domain/result.ts';
 import type { Conflict } from '../../domain/schedule/dayConflicts.ts';
@@ -6,6 +7,7 @@ import type { Obstacle } from '../../domain/schedule/obstacles.ts';
 import { durationWords } from '../form/readTime.ts';
 import { clockWords, dayWords } from '../kit/dayWords.ts';
 import { LICENCE } from '../kit/errorWords.ts';
+import { sitePlaceWords } from '../kit/places.ts';
 
 /** `nameOf`: how another visit is called. */
 export function conflictWords(conflict: Conflict, nameOf: (visitId: string) => string): string {
@@ -42,7 +44,7 @@ export function obstacleWords(obstacle: Obstacle): string {
     case 'licence':
       return LICENCE[obstacle.why];
     case 'licence-elsewhere':
-      return `licence is for ${obstacle.places.join(' and ')}, the site is in ${obstacle.region}: does it count there?`;
+      return `licence is for ${obstacle.places.join(' and ')}, the site is in ${sitePlaceWords(obstacle)}: does it count there?`;
     case 'no-skill':
       return `lacks what the job asks for: ${obstacle.skill}`;
     case 'absent':

@@ -1,6 +1,8 @@
 /** What is said once of a person and not of each of their visits: it would hide the visits that really do not fit. */
+
 import type { Conflict } from '../../domain/schedule/dayConflicts.ts';
 import { shortDayWords } from '../kit/dayWords.ts';
+import { sitePlaceWords } from '../kit/places.ts';
 import type { BoardBlock, BoardRowModel } from './boardModel.ts';
 
 export function isOfPapers(conflict: Conflict): boolean {
@@ -37,7 +39,7 @@ export function papersOf({
         if (obstacle.code === 'analyser-out-of-date') lacksAnalyser = true;
         if (obstacle.code !== 'licence-elsewhere') continue;
         for (const place of obstacle.places) places.add(place);
-        regions.add(obstacle.region);
+        regions.add(sitePlaceWords(obstacle));
       }
   const isInDate = (on: string) => technician.analysersDueOn.some((dueOn) => dueOn !== null && dueOn >= on);
   return {

@@ -54,3 +54,14 @@ export const LANGUAGE_OPTIONS: readonly Option<'en' | 'fr' | 'es'>[] = [
   { value: 'fr', label: 'French' },
   { value: 'es', label: 'Spanish' },
 ];
+
+/** As the office wrote its state or province; the country where nothing is written. */
+export function sitePlaceWords({
+  region,
+  country,
+}: {
+  readonly region: string | null;
+  readonly country: string | null;
+}): string {
+  return region ?? (country === null ? '' : countryName(country));
+}

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { type HeldLicence, licencePlacesElsewhere } from '../../../domain/schedule/gasLicence.ts';
 
 const ON = '2026-03-02';
-const WORK = { on: ON, fuel: null, ratedInputKw: 25, region: 'Ontario' } as const;
+const WORK = { on: ON, fuel: null, ratedInputKw: 25, region: 'Ontario', country: null } as const;
 
 describe('licencePlacesElsewhere', () => {
   it('should name the place of a licence that is not the site’s', () => {
@@ -42,6 +42,30 @@ describe('licencePlacesElsewhere', () => {
     ['Bavaria', 'Hesse'],
   ])('should be silent where a place is no state or province of the list: %s, %s', (place, region) => {
     expect(licencePlacesElsewhere([licence(place)], { ...WORK, region })).toEqual([]);
+  });
+
+  it.each([
+    ['a whole country, the site’s', 'Canada', 'Ontario', 'CA'],
+    ['a whole country by its code', 'CA', null, 'CA'],
+    ['the code of a country that is a state’s as well', 'DE', 'Hesse', 'DE'],
+    ['its own state by a code that another country has too', 'WA', 'WA', 'AU'],
+    ['another state by a code that another country has too', 'NT', 'WA', 'AU'],
+    ['a state, the site’s being unknown', 'Ontario', null, 'CA'],
+  ])('raises no false alarm over %s: %s beside %s, %s', (_what, place, region, country) => {
+    expect(licencePlacesElsewhere([licence(place)], { ...WORK, region, country })).toEqual([]);
+  });
+
+  it.each([
+    ['another country', 'United States', 'Ontario', 'CA'],
+    ['another country, the site’s state being unknown', 'USA', null, 'CA'],
+    ['a state of another country', 'New York', null, 'CA'],
+    ['a state of the same code in another country', 'US-WA', 'WA', 'AU'],
+    ['a state of the same name’s code in another country', 'Washington', 'WA', 'AU'],
+    ['a province, where the site’s country has no list', 'Ontario', 'Hesse', 'DE'],
+    ['another country, both outside the list of states', 'France', 'Hesse', 'DE'],
+    ['a code that is a state’s of this country', 'CA', 'NV', 'US'],
+  ])('should ask about a licence for %s: %s beside %s, %s', (_what, place, region, country) => {
+    expect(licencePlacesElsewhere([licence(place)], { ...WORK, region, country })).toEqual([place]);
   });
 
   it('should name a place once that two licences write differently', () => {

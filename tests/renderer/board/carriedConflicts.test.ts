@@ -89,6 +89,7 @@ const JOB: UnplacedJob = {
   fuel: null,
   ratedInputKw: 25,
   region: null,
+  country: null,
   openMakeSafes: 0,
   openReadiness: [],
   openedAt: '2026-03-01T12:00:00.000Z',

@@ -20,7 +20,7 @@ describe('papersOf', () => {
   });
 
   it('asks once of a person where the licence counts, not at each visit', () => {
-    const asked: Obstacle = { code: 'licence-elsewhere', places: ['NS'], region: 'BC' };
+    const asked: Obstacle = { code: 'licence-elsewhere', places: ['NS'], region: 'BC', country: 'CA' };
     expect(papersOf(row(['2027-01-01'], { '2026-03-02': [asked], '2026-03-04': [asked] })).elsewhere).toEqual({
       places: ['NS'],
       regions: ['BC'],
