@@ -1,6 +1,12 @@
 /** What the due rows of some appliances are worked out from, read in a few statements for all of them. */
 import type { Database } from 'better-sqlite3';
 import type { DueFacts, RegistrationStage } from '../../domain/coverage/applianceDues.ts';
+import {
+  type CoverRevision,
+  coverRevision,
+  oldestFirst,
+  type SheetIssue,
+} from '../../domain/coverage/coverRevision.ts';
 import type { KnownDate } from '../../domain/coverage/dateOrder.ts';
 import { dayAt } from '../../domain/coverage/dayAt.ts';
 import { addDays } from '../../domain/coverage/period.ts';
@@ -12,6 +18,8 @@ import { rawStatement } from '../rawStatement.ts';
 export type DueSource = {
   readonly applianceId: string;
   readonly facts: DueFacts;
+  /** Whose terms those are; null without a sheet. */
+  readonly coverRevision: CoverRevision | null;
   readonly maker: string;
   readonly postcode: string | null;
   readonly timeZone: string;
@@ -38,17 +46,22 @@ export function readDueFacts(raw: Database, applianceIds: readonly string[], now
   const visits = byPosition(read(VISITS) as VisitColumns[], toVisitRow);
   const contacts = byPosition(read(CONTACTS) as ContactRow[], ([, kind]) => kind);
   const agreements = byPosition(read(AGREEMENTS) as AgreementRow[], toAgreement);
-  const sheets = new Map<string | null, Sheet | null>();
+  const startedWith = new Map(read(STARTED_WITH) as (readonly [at: number, revisionId: string])[]);
+  const issues = new Map<string, readonly SheetIssue[]>();
   return (read(APPLIANCES) as ApplianceColumns[]).map((columns) => {
     const [at, sheetId, maker, ownZone, postcode, isPlaced, stage, registrationJobId] = columns;
     const work = (visits[at] ?? NONE).toSorted(byDay);
     const timeZone = ownZone ?? 'UTC';
     const finished = work.filter(({ outcome }) => outcome === 'finished');
-    let sheet = sheets.get(sheetId);
-    if (sheet === undefined) {
-      sheet = sheetOf(raw, sheetId);
-      sheets.set(sheetId, sheet);
-    }
+    const chosen =
+      sheetId === null
+        ? null
+        : coverRevision({
+            issues: issues.get(sheetId) ?? keep(issues, sheetId, issuesOf(raw, sheetId)),
+            startedWithId: startedWith.get(at) ?? null,
+            dates: dates[at] ?? NONE,
+          });
+    const sheet = chosen === null ? null : sheetOf(raw, chosen.id);
     const ofRegistration = work.findLast(({ jobId, visitId }) => jobId === registrationJobId && visitId !== null);
     return {
       applianceId: applianceIds[at] ?? '',
@@ -64,6 +77,7 @@ export function readDueFacts(raw: Database, applianceIds: readonly string[], now
         closedContacts: contacts[at] ?? NONE,
         isPlaced: isPlaced === 1,
       },
+      coverRevision: chosen,
       maker,
       postcode,
       timeZone,
@@ -106,9 +120,14 @@ const AGREEMENTS = `
 const CREW = `
   SELECT staff_id FROM visit_crew WHERE visit_id = ? ORDER BY role <> 'lead', role <> 'licensed', id LIMIT 1`;
 
-const NEWEST_SHEET = `
-  SELECT id FROM sheet_revisions WHERE sheet_id = ?
-  ORDER BY substr(revision, 1, 7) DESC, CAST(substr(revision, 9) AS INTEGER) DESC LIMIT 1`;
+/** The startup that was sealed, else the one begun first; the one that counts last, so that a map keeps it. */
+const STARTED_WITH = `
+  SELECT each.key, r.sheet_revision_id
+  ${EACH} jobs j ON j.appliance_id = each.value AND j.kind = 'startup'
+  JOIN runs r ON r.job_id = j.id
+  ORDER BY r.sealed_at IS NOT NULL, r.started_at DESC`;
+
+const ISSUES = 'SELECT id, revision FROM sheet_revisions WHERE sheet_id = ?';
 const COVER_OF_SHEET = "SELECT maker, json_extract(body, '$.cover') AS cover FROM sheet_revisions WHERE id = ?";
 
 type ApplianceColumns = readonly [
@@ -208,11 +227,17 @@ function openServiceOf(work: readonly VisitRow[]): DueSource['openService'] {
 type Sheet = Pick<ModelSheet, 'cover' | 'maker'>;
 const sheetsOf = new WeakMap<Database, Map<string, Sheet>>();
 
+function issuesOf(raw: Database, sheetId: string): readonly SheetIssue[] {
+  return oldestFirst(rawStatement(raw, ISSUES).all(sheetId) as SheetIssue[]);
+}
+
+function keep<K, V>(map: Map<K, V>, key: K, value: V): V {
+  map.set(key, value);
+  return value;
+}
+
 /** A revision never changes: each one's cover is parsed once. */
-function sheetOf(raw: Database, sheetId: string | null): Sheet | null {
-  if (sheetId === null) return null;
-  const id = rawStatement(raw, NEWEST_SHEET).pluck().get(sheetId) as string | undefined;
-  if (id === undefined) return null;
+function sheetOf(raw: Database, id: string): Sheet {
   const known = sheetsOf.get(raw) ?? new Map<string, Sheet>();
   sheetsOf.set(raw, known);
   const found = known.get(id);

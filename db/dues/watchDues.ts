@@ -56,6 +56,8 @@ const WATCHED: readonly Watched[] = [
     events: ['INSERT'],
     note: `${NOTE} SELECT id FROM appliances WHERE sheet_id = ROW.sheet_id`,
   },
+  // Cover is counted by the revision that the startup was run with.
+  { table: 'runs', events: ['INSERT', 'UPDATE OF sealed_at', 'DELETE'], note: BY_JOB },
   // What a packet lacks is dearer to count: it is only marked here and counted again when somebody looks.
   ...['run_answers', 'readings', 'run_holds', 'run_tunings', 'firing_point_marks', 'sign_offs', 'seals'].map(
     (table) => ({ table, events: ALL, note: BY_RUN }),

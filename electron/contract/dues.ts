@@ -1,6 +1,7 @@
 /** What falls due: registrations by their last day, services and first-year contacts, reminders, and an appliance's cover. */
 import { z } from 'zod';
 import type { ApplianceCover } from '../../domain/coverage/applianceCover.ts';
+import { COVER_REVISION_REASONS } from '../../domain/coverage/coverRevision.ts';
 import { DEADLINE_ALARMS } from '../../domain/coverage/deadlineAlarm.ts';
 import type { Derivation } from '../../domain/coverage/derivation.ts';
 import type { ExplainedDemand } from '../../domain/service/explainService.ts';
@@ -214,7 +215,10 @@ export const dueOperations = {
     output: z.strictObject({
       cover: domainValue<ApplianceCover>(),
       today: day,
-      sheet: z.strictObject({ title: z.string(), revision: z.string() }).nullable(),
+      /** Whose terms they are, and why that revision's. */
+      sheet: z
+        .strictObject({ title: z.string(), revision: z.string(), reason: z.enum(COVER_REVISION_REASONS) })
+        .nullable(),
     }),
   }),
   /** That the maker was told of a new owner. */

@@ -3,7 +3,7 @@ import { findAppliance } from '../../db/appliances.ts';
 import { readCoverEvidence } from '../../db/dues/readCoverEvidence.ts';
 import { readDueFacts } from '../../db/dues/readDueFacts.ts';
 import { transferNotices } from '../../db/schema/index.ts';
-import { findNewestRevision } from '../../db/sheets.ts';
+import { getRevisionById } from '../../db/sheets.ts';
 import { applianceCover } from '../../domain/coverage/applianceCover.ts';
 import { actorOf, type Handlers, notFound } from './handler.ts';
 import { dayIn } from './today.ts';
@@ -15,11 +15,15 @@ export const coverageHandlers: Handlers<'coverage.get' | 'coverage.recordTransfe
     if (appliance === undefined || source === undefined) return notFound('appliances', input.applianceId);
     const { timeZone, ...evidence } = readCoverEvidence(context.store.raw, input.applianceId);
     const today = dayIn(timeZone, context.now);
-    const sheet = appliance.sheetId === null ? undefined : findNewestRevision(context.db, appliance.sheetId);
+    const { coverRevision: chosen } = source;
+    const sheet = chosen === null ? null : getRevisionById(context.db, chosen.id);
     return {
       cover: applianceCover({ ...source.facts, ...evidence, today }),
       today,
-      sheet: sheet === undefined ? null : { title: sheet.title, revision: sheet.revision },
+      sheet:
+        sheet === null || chosen === null
+          ? null
+          : { title: sheet.title, revision: sheet.revision, reason: chosen.reason },
     };
   },
 

@@ -24,6 +24,7 @@ import {
   LENGTH_WORDS,
   PART_WORDS,
   reasonWords,
+  termsWords,
 } from './coverWords.ts';
 
 export function CoverPanel({ applianceId }: { readonly applianceId: string }) {
@@ -48,6 +49,7 @@ function Cover({ applianceId, found }: { readonly applianceId: string; readonly 
       )}
       <Facts
         facts={[
+          ['Terms of', found.sheet === null ? null : termsWords(found.sheet)],
           ['Registration', cover.registration.due === null ? null : derivationSentence(cover.registration.due)],
           ['Next service', cover.service === null ? null : <WhyDue key="service" demands={cover.service.demands} />],
         ]}

@@ -1,6 +1,7 @@
 /** The state of a term and its reasons in short words: what is on record, what is open, what is missing. Never a promise. */
 import type { CoverPart, CoverState, CoverTerm } from '../../domain/coverage/applianceCover.ts';
 import type { CoverReason } from '../../domain/coverage/coverReasons.ts';
+import type { CoverRevisionReason } from '../../domain/coverage/coverRevision.ts';
 import { assertNever } from '../../domain/result.ts';
 import { dayWords } from '../kit/dayWords.ts';
 
@@ -30,6 +31,22 @@ export const LENGTH_WORDS: Readonly<Record<CoverTerm['length'], string>> = {
   same: 'one length, registered or not',
   'other-use': 'the length for other use',
 };
+
+const REVISION_WORDS: Readonly<Record<CoverRevisionReason, string>> = {
+  'started-with': 'the one it was started up with',
+  'in-force': 'the newest there was when it was put in',
+  oldest: 'the oldest on file; all are later than the boiler',
+  newest: 'the newest; no day of the boiler is known',
+};
+
+/** A later revision is for later boilers. */
+export function termsWords(sheet: {
+  readonly title: string;
+  readonly revision: string;
+  readonly reason: CoverRevisionReason;
+}): string {
+  return `${sheet.title}, rev. ${sheet.revision}: ${REVISION_WORDS[sheet.reason]}.`;
+}
 
 export const LATEST_WORDS = {
   registration: 'register',
