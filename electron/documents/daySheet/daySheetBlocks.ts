@@ -46,7 +46,7 @@ export function daySheetBlocks(sheet: DaySheet): readonly Block[] {
           : `${sheet.companyName} · ${sheet.stops.length === 1 ? '1 visit' : `${sheet.stops.length} visits`}${sheet.homeMin === null ? '' : ` · home at about ${clockText(sheet.homeMin)}`}`,
       tone: 'muted',
     },
-    ...sheet.stops.flatMap(stopBlocks),
+    ...sheet.stops.map((stop, index): Block => ({ kind: 'together', blocks: stopBlocks(stop, index) })),
     {
       kind: 'paragraph',
       text: 'Way times are estimates by distance. On gas smell or a CO alarm: out first, touch no switch, call from outside.',
@@ -79,7 +79,7 @@ function stopBlocks(stop: DaySheetStop, index: number): readonly Block[] {
       ? [{ kind: 'paragraph', text: 'Pencilled in: not firm until readiness is given.', tone: 'strong' } as const]
       : []),
     { kind: 'facts', facts },
-    ...stop.jobs.flatMap(jobBlocks),
+    ...stop.jobs.map((job): Block => ({ kind: 'together', blocks: jobBlocks(job) })),
   ];
 }
 

@@ -17,13 +17,27 @@ const ROOT = 0;
 
 export function blockUnits(blocks: readonly Block[], area: Area, nodes: Nodes): readonly Unit[] {
   let section = ROOT;
-  return blocks.flatMap((block) => {
+  const take = (block: Block): readonly Unit[] => {
+    if (block.kind === 'together') return keptTogether(block.blocks.flatMap(take), area);
     if (block.kind === 'heading' && block.level === 2) section = nodes.add({ role: 'Sect', parent: ROOT });
     return unitsOf(block, area, nodes, section);
-  });
+  };
+  return blocks.flatMap(take);
 }
 
-function unitsOf(block: Block, area: Area, nodes: Nodes, section: number): readonly Unit[] {
+/** None of them the last on its page but the last; what is taller than a page is left to break where it may. */
+function keptTogether(units: readonly Unit[], { tallest }: Area): readonly Unit[] {
+  const height = units.reduce((sum, unit, index) => sum + (index === 0 ? 0 : unit.gapBefore) + unit.height, 0);
+  if (height > tallest) return units;
+  return units.map((unit, index) => (index < units.length - 1 ? { ...unit, keepsNext: true } : unit));
+}
+
+function unitsOf(
+  block: Exclude<Block, { kind: 'together' }>,
+  area: Area,
+  nodes: Nodes,
+  section: number,
+): readonly Unit[] {
   switch (block.kind) {
     case 'heading':
       return headingUnits(block, area, nodes, section);

@@ -69,4 +69,6 @@ export type Block =
   | TableBlock
   | FigureBlock
   | { readonly kind: 'photos'; readonly photos: readonly Photo[] }
+  /** On one page if they fit one. */
+  | { readonly kind: 'together'; readonly blocks: readonly Block[] }
   | { readonly kind: 'page-break' };
