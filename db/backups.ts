@@ -5,7 +5,6 @@ import Database from 'better-sqlite3';
 import { Temporal } from 'temporal-polyfill';
 import { syncFile, syncFolder } from './attachmentFiles.ts';
 import { MigrationRefused, pendingMigrations, readMigrations } from './migrate.ts';
-import { newId } from './newId.ts';
 
 export type CopyKind = 'daily' | 'weekly' | 'monthly' | 'before-update' | 'before-restore';
 export type CopyProblem = 'integrity' | 'foreign-keys' | 'seal-chain' | 'not-a-store' | 'newer-program';
@@ -34,6 +33,8 @@ export type BackupFolder = {
   readonly make: (raw: Database.Database, kept: CopyKind, now: string) => BackupCopy;
   /** Opens the copy and checks all of it, which takes as long as the copy is big. */
   readonly problemOf: (name: string) => CopyProblem | null;
+  /** The same of a file elsewhere: of a copy in another folder, or a store that was put aside. */
+  readonly problemAt: (path: string) => CopyProblem | null;
   /** As it was found when this file was checked last; a file that changed since is checked again. */
   readonly lastProblemOf: (name: string) => CopyProblem | null;
   readonly pathOf: (name: string) => string;
@@ -70,6 +71,7 @@ export function openBackupFolder(folder: string, migrationsFolder: string, hasIn
     list,
     pathOf,
     problemOf,
+    problemAt: (path) => findProblem(path, migrationsFolder, hasIntactChain),
     lastProblemOf(name) {
       const known = existsSync(pathOf(name)) ? checked.get(fileState(pathOf(name))) : 'not-a-store';
       return known === undefined ? problemOf(name) : known;
@@ -105,30 +107,10 @@ export function kindForToday(copies: readonly BackupCopy[], now: string): CopyKi
   return copies.some((copy) => copy.kept === 'weekly' && isoWeek(copy.madeAt) === week) ? 'daily' : 'weekly';
 }
 
-/**
- * Puts a verified copy in the store's place. The replaced store is kept, stale WAL files are removed and the store gets a
- * new incarnation, so that no other machine mistakes it for the one it was.
- */
-export function putCopyInPlace(copyPath: string, storeFile: string, keptAs: string, now: string): void {
-  const staging = `${storeFile}.restoring`;
-  rmSync(staging, { force: true });
-  const copy = new Database(copyPath, { readonly: true });
-  try {
-    copy.prepare('VACUUM INTO ?').run(staging);
-  } finally {
-    copy.close();
-  }
-  const raw = new Database(staging);
-  raw.prepare('UPDATE device SET incarnation = ?').run(newId(Date.parse(now)));
-  raw.pragma('journal_mode = DELETE');
-  raw.close();
-  if (existsSync(storeFile)) renameSync(storeFile, keptAs);
-  for (const suffix of ['-wal', '-shm']) rmSync(`${storeFile}${suffix}`, { force: true });
-  renameSync(staging, storeFile);
-}
-
 function findProblem(path: string, migrationsFolder: string, hasIntactChain: ChainCheck): CopyProblem | null {
   let raw: Database.Database;
+  // What lay beside it before belongs to it; only what the check leaves behind goes.
+  const leftBehind = ['-wal', '-shm', '-journal'].filter((suffix) => !existsSync(`${path}${suffix}`));
   try {
     raw = new Database(path, { fileMustExist: true });
   } catch {
@@ -146,7 +128,7 @@ function findProblem(path: string, migrationsFolder: string, hasIntactChain: Cha
     return error instanceof Database.SqliteError && error.code === 'SQLITE_NOTADB' ? 'not-a-store' : 'integrity';
   } finally {
     raw.close();
-    for (const suffix of ['-wal', '-shm', '-journal']) rmSync(`${path}${suffix}`, { force: true });
+    for (const suffix of leftBehind) rmSync(`${path}${suffix}`, { force: true });
   }
 }
 

@@ -9,6 +9,7 @@ import { dropSearchCaches, ensureSearchCaches } from './finds/searchCaches.ts';
 import { migrate, pendingMigrations, readMigrations } from './migrate.ts';
 import { newId } from './newId.ts';
 import * as schema from './schema/index.ts';
+import { StoreDamaged } from './storeTrouble.ts';
 import { StoreWriter } from './storeWriter.ts';
 
 type Drizzle = ReturnType<typeof drizzle<typeof schema>>;
@@ -44,7 +45,7 @@ export function openStore(options: OpenOptions): Store {
     setPragmas(raw);
     // The demo can be made anew: it is not worth the second that reading all of it takes.
     const isChecked = isExisting && options.purpose === 'real';
-    if (isChecked && raw.pragma('quick_check', { simple: true }) !== 'ok') throw new Error('the store is damaged');
+    if (isChecked && raw.pragma('quick_check', { simple: true }) !== 'ok') throw new StoreDamaged();
     const pending = pendingMigrations(raw, readMigrations(options.migrationsFolder));
     if (isExisting && pending.length > 0) options.beforeMigration?.(raw);
     if (pending.length > 0) dropSearchCaches(raw);

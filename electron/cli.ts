@@ -1,17 +1,20 @@
-/** Lightoff without a window. Usage: npm run demo -- --out DIR · npm run verify -- FILE */
+/** Lightoff without a window. Usage: npm run demo -- --out DIR · npm run verify -- FILE · npm run restore -- [--data DIR] [NAME] */
 import { mkdirSync, mkdtempSync, readFileSync, rmSync } from 'node:fs';
-import { tmpdir } from 'node:os';
-import { join } from 'node:path';
+import { homedir, tmpdir } from 'node:os';
+import { join, resolve } from 'node:path';
 import { parseArgs } from 'node:util';
 import { findAppRoot } from './appRoot.ts';
+import { defaultDataFolder } from './dataFolder.ts';
 import { runDemo } from './demo/runDemo.ts';
 import { fileWords } from './documents/verify/fileWords.ts';
 import { verifyFile } from './documents/verify/verifyFile.ts';
+import { runRestore } from './restoreCommand.ts';
 
 const [command, ...rest] = process.argv.slice(2);
 
 if (command === 'demo') await demo(rest);
 else if (command === 'verify') verify(rest);
+else if (command === 'restore') restore(rest);
 else usage();
 
 async function demo(args: readonly string[]): Promise<void> {
@@ -59,6 +62,27 @@ function verify(args: readonly string[]): void {
   if (!found.isIntact) process.exitCode = 1;
 }
 
+/** Without a name it only lists. */
+function restore(args: readonly string[]): void {
+  try {
+    const { values, positionals } = parseArgs({
+      args: [...args],
+      options: { data: { type: 'string' } },
+      allowPositionals: true,
+    });
+    const { lines, exitCode } = runRestore({
+      dataFolder: values.data ? resolve(values.data) : defaultDataFolder(process.platform, process.env, homedir()),
+      appRoot: findAppRoot(import.meta.url),
+      name: positionals[0] ?? null,
+      now: new Date().toISOString(),
+    });
+    (exitCode === 0 ? process.stdout : process.stderr).write(`${lines.join('\n')}\n`);
+    process.exitCode = exitCode;
+  } catch (error) {
+    sayWhyNot(error);
+  }
+}
+
 /** Null when there is nothing to read, which is said: a name typed wrong is a slip, not a fault. */
 function readOrSay(file: string): Uint8Array | null {
   try {
@@ -75,6 +99,8 @@ function sayWhyNot(error: unknown): void {
 }
 
 function usage(): void {
-  process.stderr.write('Usage: npm run demo -- --out DIR\n       npm run verify -- FILE\n');
+  process.stderr.write(
+    'Usage: npm run demo -- --out DIR\n       npm run verify -- FILE\n       npm run restore -- [--data DIR] [NAME OF A BACKUP]\n',
+  );
   process.exitCode = 2;
 }

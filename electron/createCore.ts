@@ -1,287 +1,77 @@
 /**
- * The core: one store, the operations on it and the files beside it. Every call passes one door that checks the name, the
- * input, who is asking and the output; nothing a caller sends can make it throw.
+ * The core as both hosts start it: takes the data folder for itself and opens the store. Where the store is damaged or gone it
+ * stays, without one, and offers to go back to a copy.
  */
-import { existsSync, mkdirSync, readFileSync } from 'node:fs';
-import { uptime } from 'node:os';
-import { extname, join } from 'node:path';
-import { openAttachmentFiles } from '../db/attachmentFiles.ts';
-import { findAttachment } from '../db/attachments.ts';
-import { type BackupFolder, openBackupFolder, putCopyInPlace } from '../db/backups.ts';
+import { join } from 'node:path';
+import { openBackupFolder } from '../db/backups.ts';
 import { takeFolderLock } from '../db/folderLock.ts';
-import { openStore, type Store, storePath } from '../db/openStore.ts';
-import { findStaff } from '../db/people.ts';
-import type { StaffRole } from '../domain/vocabulary/people.ts';
-import { contract, isOperationName, type OperationName } from './contract/index.ts';
-import { type AnyReply, commonErrors } from './contract/operation.ts';
-import { type FileFound, fileLimitBytes, type PutFileReply } from './contract/wire.ts';
-import type { ChangeListener, ClientId, Core } from './core.ts';
-import { keepDailyCopies } from './dailyCopies.ts';
-import { buildDemoStore } from './demo/demoStore.ts';
-import type { CoreServices } from './operations/coreServices.ts';
-import { createExportRuns } from './operations/exports/exportRuns.ts';
-import { type Actor, type HandlerContext, OperationFailure } from './operations/handler.ts';
-import { handlers } from './operations/index.ts';
-import { keepFile } from './operations/keepFile.ts';
-import { createPinGuard } from './operations/pinGuard.ts';
-import type { ProposalBasis } from './operations/planningHandlers.ts';
-import { createPlanRuns } from './operations/planRuns.ts';
+import { storePath } from '../db/openStore.ts';
+import { openRescue } from '../db/rescue.ts';
+import { type StoreTrouble, storeTroubleOf } from '../db/storeTrouble.ts';
+import { answerRescue } from './answerRescue.ts';
+import type { ChangeListener, Core } from './core.ts';
+import { type CoreOptions, openCore } from './openCore.ts';
 import { hasIntactChains } from './operations/sealChains.ts';
-import { sniffMediaType } from './operations/sniffMediaType.ts';
-import { storageFailureOf } from './operations/storageFailure.ts';
 
-export type CoreOptions = {
-  readonly dataFolder: string;
-  readonly appRoot: string;
-  readonly startInDemo?: boolean;
-  /** UTC now, ISO; another clock only in tests. */
-  readonly clock?: () => string;
-  readonly steadyClockMs?: () => number;
-  /** Where a bug's details go, under its reference. */
-  readonly logFault?: (ref: string, error: unknown) => void;
-};
+export type { CoreOptions } from './openCore.ts';
 
+type State = { readonly opened: Core } | { readonly trouble: StoreTrouble };
+
+/** Throws where going back to a copy would not help: the folder is in use or cannot be written to, or the program is too old. */
 export function createCore(options: CoreOptions): Core {
-  const clock = options.clock ?? (() => new Date().toISOString());
-  const migrationsFolder = join(options.appRoot, 'db', 'migrations');
+  const lock = takeFolderLock(options.dataFolder);
   const listeners = new Set<ChangeListener>();
-  const signedIn = new Map<ClientId, string>();
-  const pinGuard = createPinGuard(() => Date.parse(clock()));
-
-  // Beside this file under its own ending, from the sources and from the build.
-  const workerUrl = new URL(`./planWorker${extname(import.meta.url)}`, import.meta.url);
-  const plans = createPlanRuns<ProposalBasis>(workerUrl, (error) =>
-    (options.logFault ?? logToStderr)(crypto.randomUUID(), error),
-  );
-
-  const exports = createExportRuns();
-
-  let purpose: 'real' | 'demo' = options.startInDemo === true ? 'demo' : 'real';
-  const folderOf = (which: 'real' | 'demo'): string =>
-    which === 'real' ? options.dataFolder : join(options.dataFolder, 'demo');
-  const backupFolders = { real: openBackups('real'), demo: openBackups('demo') };
-
-  function openBackups(which: 'real' | 'demo'): BackupFolder {
-    return openBackupFolder(join(folderOf(which), 'copies'), migrationsFolder, hasIntactChains);
-  }
-
-  const open = (which: 'real' | 'demo'): Store => {
-    const folder = folderOf(which);
-    mkdirSync(folder, { recursive: true });
-    if (which === 'demo' && !existsSync(storePath(folder))) {
-      buildDemoStore({ folder, appRoot: options.appRoot, migrationsFolder, now: clock() });
-    }
-    return openStore({
-      path: storePath(folder),
-      purpose: which,
-      migrationsFolder,
-      now: clock(),
-      beforeMigration: (raw) => void backupFolders[which].make(raw, 'before-update', clock()),
-    });
+  const tell: ChangeListener = (topics) => {
+    for (const listener of listeners) listener(topics);
   };
 
-  const lock = takeFolderLock(options.dataFolder);
-  let store: Store = openOrRelease();
-  const dailyCopies = keepDailyCopies({
-    backups: () => backupFolders[purpose],
-    store: () => store,
-    isWanted: () => purpose === 'real',
-    clock,
-    logFault: (error) => (options.logFault ?? logToStderr)(crypto.randomUUID(), error),
-    changed: () => changed(['backups', 'app']),
-  });
-  dailyCopies.look();
-
-  function openOrRelease(): Store {
+  function open(): State {
     try {
-      return open(purpose);
+      const opened = openCore(options);
+      opened.onChanged(tell);
+      return { opened };
     } catch (error) {
-      lock.release();
-      throw error;
+      const trouble = options.startInDemo === true ? null : storeTroubleOf(error);
+      if (trouble === null) throw error;
+      return { trouble };
     }
   }
 
-  function switchStore(to: 'real' | 'demo'): void {
-    const opened = open(to);
-    plans.stopAll();
-    exports.stopAll();
-    store.close();
-    purpose = to;
-    store = opened;
-    signedIn.clear();
-    changed(['app']);
-  }
-
-  function restoreFrom(copyName: string): string {
-    const backups = backupFolders[purpose];
-    const kept = backups.make(store.raw, 'before-restore', clock());
-    plans.stopAll();
-    exports.stopAll();
-    store.close();
-    const file = storePath(folderOf(purpose));
-    try {
-      const keptAs = `${file}.replaced-${clock().replaceAll(/[-:.]/g, '')}`;
-      putCopyInPlace(backups.pathOf(copyName), file, keptAs, clock());
-    } finally {
-      store = open(purpose);
-      signedIn.clear();
-    }
-    changed(['app']);
-    return kept.name;
-  }
-
-  function changed(topics: readonly string[]): void {
-    for (const listener of listeners) listener(topics);
-  }
-
-  function actorFor(clientId: ClientId): Actor | null {
-    const staffId = signedIn.get(clientId);
-    const row = staffId === undefined ? undefined : findStaff(store.db, staffId);
-    return row === undefined ? null : { staffId: row.id, name: row.name, roles: row.roles as StaffRole[] };
-  }
-
-  const bootId = readBootId();
-  const services = (): CoreServices => ({
-    appRoot: options.appRoot,
-    dataFolder: folderOf(purpose),
-    isDemo: () => purpose === 'demo',
-    attachments: openAttachmentFiles(join(folderOf(purpose), 'attachments')),
-    backups: backupFolders[purpose],
-    dailyCopies,
-    steadyClockMs: options.steadyClockMs ?? (() => uptime() * 1000),
-    bootId,
-    signIn: (clientId, staffId) =>
-      void (staffId === null ? signedIn.delete(clientId) : signedIn.set(clientId, staffId)),
-    pinGuard,
-    plans,
-    exports,
-    switchStore,
-    restoreFrom,
-    changed,
-    logFault: (error) => (options.logFault ?? logToStderr)(crypto.randomUUID(), error),
-  });
-
-  async function handle(name: OperationName, input: unknown, clientId: ClientId): Promise<AnyReply> {
-    const spec = contract[name];
-    const actor = actorFor(clientId);
-    const refused = refusal(spec.access, actor);
-    if (refused !== null) return refused;
-    if (!isPlainObject(input)) {
-      return {
-        ok: false,
-        error: { code: 'bad-input', data: { issues: [{ path: '', message: 'a plain object is needed' }] } },
-      };
-    }
-    const parsed = spec.input.safeParse(input);
-    if (!parsed.success) {
-      const issues = parsed.error.issues.map((issue) => ({
-        path: issue.path.map(String).join('.'),
-        message: issue.message,
-      }));
-      return { ok: false, error: { code: 'bad-input', data: { issues } } };
-    }
-    const now = clock();
-    const context: HandlerContext = {
-      store,
-      db: store.db,
-      actor,
-      clientId,
-      now,
-      services: services(),
-      write: (action) => store.write({ actorId: actor?.staffId ?? null, now }, action),
-    };
-    const handler = handlers[name] as (value: unknown, context: HandlerContext) => unknown;
-    return { ok: true, value: spec.output.parse(await handler(parsed.data, context)) };
+  let state: State;
+  try {
+    state = open();
+  } catch (error) {
+    lock.release();
+    throw error;
   }
 
   return {
     async call(name, input, clientId) {
-      if (!isOperationName(name))
-        return { ok: false, error: { code: 'unknown-operation', data: { name: String(name).slice(0, 100) } } };
-      try {
-        return await handle(name, input, clientId);
-      } catch (error) {
-        return failureReply(name, error, options.logFault ?? logToStderr);
-      }
+      if ('opened' in state) return state.opened.call(name, input, clientId);
+      const copies = join(options.dataFolder, 'copies');
+      const migrations = join(options.appRoot, 'db', 'migrations');
+      return answerRescue(name, input, {
+        rescue: openRescue(storePath(options.dataFolder), openBackupFolder(copies, migrations, hasIntactChains)),
+        trouble: state.trouble,
+        dataFolder: options.dataFolder,
+        now: (options.clock ?? (() => new Date().toISOString()))(),
+        reopen() {
+          state = open();
+          tell(['app']);
+        },
+      });
     },
-
-    async putFile(file, clientId): Promise<PutFileReply> {
-      const actor = actorFor(clientId);
-      if (actor === null) return { ok: false, code: 'not-signed-in' };
-      if (file.bytes.length > fileLimitBytes) return { ok: false, code: 'too-large' };
-      const mediaType = sniffMediaType(file.bytes, file.fileName);
-      if (mediaType === null) return { ok: false, code: 'type-refused' };
-      try {
-        const { attachmentId, sha256 } = keepFile(
-          file,
-          mediaType,
-          services().attachments,
-          (action) => store.write({ actorId: actor.staffId, now: clock() }, action),
-          actor.staffId,
-        );
-        return { ok: true, attachmentId, sha256 };
-      } catch {
-        return { ok: false, code: 'not-saved' };
-      }
-    },
-
-    async getFile(attachmentId, clientId): Promise<FileFound | null> {
-      if (actorFor(clientId) === null) return null;
-      const row = findAttachment(store.db, attachmentId);
-      const bytes = row === undefined ? null : services().attachments.get(row.sha256);
-      return row === undefined || bytes === null ? null : { bytes, mediaType: row.mediaType, fileName: row.fileName };
-    },
-
+    putFile: async (file, clientId) =>
+      'opened' in state ? state.opened.putFile(file, clientId) : { ok: false, code: 'not-saved' },
+    getFile: async (attachmentId, clientId) =>
+      'opened' in state ? state.opened.getFile(attachmentId, clientId) : null,
     onChanged(listener) {
       listeners.add(listener);
       return () => listeners.delete(listener);
     },
-
     close() {
-      dailyCopies.stop();
-      plans.stopAll();
-      exports.stopAll();
-      store.close();
+      if ('opened' in state) state.opened.close();
       lock.release();
     },
   };
-}
-
-/** Neither host can carry anything else; a Set or a Date would pass for an empty object. */
-function isPlainObject(input: unknown): input is object {
-  if (typeof input !== 'object' || input === null) return false;
-  const prototype: unknown = Object.getPrototypeOf(input);
-  return prototype === Object.prototype || prototype === null;
-}
-
-function refusal(access: (typeof contract)[OperationName]['access'], actor: Actor | null): AnyReply | null {
-  if (access === 'public') return null;
-  if (actor === null) return { ok: false, error: { code: 'not-signed-in', data: {} } };
-  if (access === 'signed-in' || actor.roles.some((role) => (access as readonly StaffRole[]).includes(role)))
-    return null;
-  return { ok: false, error: { code: 'not-allowed', data: { needs: [...access] } } };
-}
-
-function failureReply(name: OperationName, error: unknown, logFault: (ref: string, error: unknown) => void): AnyReply {
-  if (error instanceof OperationFailure) {
-    const shape =
-      (contract[name].errors as Record<string, unknown>)[error.code] ??
-      commonErrors[error.code as keyof typeof commonErrors];
-    if (shape !== undefined) return { ok: false, error: { code: error.code, data: error.data } };
-  }
-  const why = storageFailureOf(error);
-  if (why !== null) return { ok: false, error: { code: 'not-saved', data: { why } } };
-  const ref = crypto.randomUUID();
-  logFault(ref, error);
-  return { ok: false, error: { code: 'internal', data: { ref } } };
-}
-
-function logToStderr(ref: string, error: unknown): void {
-  process.stderr.write(`fault ${ref}: ${error instanceof Error ? (error.stack ?? error.message) : String(error)}\n`);
-}
-
-/** Names this start of the machine where the system tells; elsewhere a restart shows only by the steady clock starting over. */
-function readBootId(): string {
-  const file = '/proc/sys/kernel/random/boot_id';
-  return existsSync(file) ? readFileSync(file, 'utf8').trim() : 'unknown';
 }

@@ -15,6 +15,8 @@ export type DailyCopies = {
   readonly failure: () => CopyFailure | null;
   /** Makes a copy now; throws when it cannot be made, which is kept as the failure too. */
   readonly make: () => ReturnType<BackupFolder['make']>;
+  /** Another store is open: what went wrong with the old one says nothing of it. */
+  readonly forget: () => void;
   readonly stop: () => void;
 };
 
@@ -64,9 +66,12 @@ export function keepDailyCopies(options: {
     options.changed();
   }
 
+  const forget = (): void => {
+    failure = null;
+  };
   const timer = setInterval(look, LOOK_EVERY_MS);
   timer.unref();
-  return { look, make, failure: () => failure, stop: () => clearInterval(timer) };
+  return { look, make, failure: () => failure, forget, stop: () => clearInterval(timer) };
 }
 
 function whyNot(error: unknown): CopyFailure['why'] {

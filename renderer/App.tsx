@@ -15,6 +15,7 @@ import { SignInScreen } from './start/SignInScreen.tsx';
 /** Half of the code: read in once the app has asked who is to work, so that the question comes sooner. */
 const readIn = async () => ({ default: (await import('./shell/SignedIn.tsx')).SignedIn });
 const SignedIn = lazy(readIn);
+const RescueScreen = lazy(async () => ({ default: (await import('./start/RescueScreen.tsx')).RescueScreen }));
 const FirstRunScreen = lazy(async () => ({ default: (await import('./start/FirstRunScreen.tsx')).FirstRunScreen }));
 
 export function App() {
@@ -29,6 +30,15 @@ export function App() {
         </main>
       );
     case 'failed':
+      if (status.error.code === 'store-closed') {
+        return (
+          <main id="main" className="lo-alone" data-wide>
+            <Suspense>
+              <RescueScreen />
+            </Suspense>
+          </main>
+        );
+      }
       return (
         <main className="lo-alone">
           <ConnectionStrip />

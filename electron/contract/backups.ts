@@ -2,11 +2,13 @@
 import { z } from 'zod';
 import { id, instant, nothing, operation, storageFailure } from './operation.ts';
 
+export const copyKind = z.enum(['daily', 'weekly', 'monthly', 'before-update', 'before-restore']);
+
 const copy = z.strictObject({
   name: z.string(),
   madeAt: z.iso.datetime(),
   byteLength: z.number().int(),
-  kept: z.enum(['daily', 'weekly', 'monthly', 'before-update', 'before-restore']),
+  kept: copyKind,
   isVerified: z.boolean(),
 });
 export type BackupCopy = z.output<typeof copy>;
@@ -34,7 +36,7 @@ export const backupOperations = {
   'backups.restore': operation({
     access: ['owner'],
     input: z.strictObject({ name: z.string() }),
-    output: z.strictObject({ replacedKeptAs: z.string() }),
+    output: z.strictObject({ replacedKeptAs: z.string().nullable() }),
     errors: {
       'copy-damaged': z.strictObject({ why: copyProblem }),
     },

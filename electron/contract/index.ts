@@ -25,6 +25,7 @@ import { readinessOperations } from './readiness.ts';
 import { recallOperations } from './recalls.ts';
 import { recordOperations } from './records.ts';
 import { registrationOperations } from './registrations.ts';
+import { rescueOperations } from './rescue.ts';
 import { runOperations } from './runs.ts';
 import { serviceOperations } from './service.ts';
 import { sheetDraftOperations } from './sheetDrafts.ts';
@@ -64,6 +65,7 @@ export const contract = {
   ...recallOperations,
   ...handoverOperations,
   ...backupOperations,
+  ...rescueOperations,
   ...importOperations,
   ...historyOperations,
   ...oversightOperations,

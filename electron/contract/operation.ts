@@ -33,6 +33,9 @@ export function operation<
 /** Why the disk or the store did not take something. */
 export const storageFailure = z.enum(['disk-full', 'read-only', 'locked', 'damaged', 'failed']);
 
+/** Why the store cannot be opened, where going back to a copy helps. */
+export const storeTrouble = z.enum(['damaged', 'missing']);
+
 /** Failures that any operation may answer with. */
 export const commonErrors = {
   'bad-input': z.strictObject({ issues: z.array(z.strictObject({ path: z.string(), message: z.string() })) }),
@@ -42,6 +45,8 @@ export const commonErrors = {
   'not-found': z.strictObject({ entity: z.string(), id: z.string() }),
   /** The store did not take it; nothing was written. */
   'not-saved': z.strictObject({ why: storageFailure }),
+  /** The store could not be opened: only `rescue.*` answers. */
+  'store-closed': z.strictObject({ trouble: storeTrouble }),
   /** A bug: the details are in the log under this reference. */
   internal: z.strictObject({ ref: z.string() }),
   /** The core could not be reached. */

@@ -20,7 +20,7 @@ export type CoreServices = {
   readonly signIn: (clientId: ClientId, staffId: string | null) => void;
   readonly pinGuard: PinGuard;
   readonly switchStore: (to: 'real' | 'demo') => void;
-  readonly restoreFrom: (copyName: string) => string;
+  readonly restoreFrom: (copyName: string) => string | null;
   /** The planner's threads and what they found. */
   readonly plans: PlanRuns<ProposalBasis>;
   /** What is being given out. */

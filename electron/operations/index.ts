@@ -32,6 +32,7 @@ import { recallHandlers } from './recalls/recallHandlers.ts';
 import { recordHandlers } from './recordHandlers.ts';
 import { registrationHandlers } from './registrationHandlers.ts';
 import { repairHandlers } from './repairHandlers.ts';
+import { rescueHandlers } from './rescueHandlers.ts';
 import { runHandlers } from './runHandlers.ts';
 import { serviceDueHandlers } from './serviceDueHandlers.ts';
 import { serviceHandlers } from './serviceHandlers.ts';
@@ -49,6 +50,7 @@ export const handlers: Handlers<OperationName> = {
   ...siteHandlers,
   ...applianceHandlers,
   ...sheetHandlers,
+  ...rescueHandlers,
   ...sheetDraftHandlers,
   ...bookingHandlers,
   ...planningHandlers,

@@ -14,14 +14,7 @@ import { useHasRole } from '../operations/AppStatus.tsx';
 import { useAct } from '../operations/useAct.ts';
 import { useOperation } from '../operations/useOperation.ts';
 import { leaveSignInNotice } from '../start/signInNotice.ts';
-
-const KEPT_WORDS: Readonly<Record<BackupCopy['kept'], string>> = {
-  daily: 'daily',
-  weekly: 'weekly',
-  monthly: 'monthly',
-  'before-update': 'before an update',
-  'before-restore': 'before going back',
-};
+import { KEPT_WORDS } from './keptWords.ts';
 
 export function BackupsScreen() {
   const found = useOperation('backups.list', {});
@@ -93,7 +86,7 @@ export function BackupsScreen() {
                                 const reply = await restore.act({ name });
                                 if (reply.ok)
                                   leaveSignInNotice(
-                                    `The store is as it was at ${instantWords(madeAt)}. What was replaced is kept as ${reply.value.replacedKeptAs}.`,
+                                    `The store is as it was at ${instantWords(madeAt)}.${reply.value.replacedKeptAs === null ? '' : ` What was replaced is kept as ${reply.value.replacedKeptAs}.`}`,
                                   );
                               }}
                             >

@@ -2,6 +2,7 @@
 import { READINESS_ITEMS } from '../../domain/procedure/readiness.ts';
 import { assertNever } from '../../domain/result.ts';
 import { LONGEST_WAY_MIN } from '../../domain/schedule/readTravelRows.ts';
+import { COPY_PROBLEM_WORDS } from '../../domain/text/copyProblemWords.ts';
 import type { StaffRole } from '../../domain/vocabulary/people.ts';
 import type { ErrorsOf, OperationName } from '../../electron/contract/index.ts';
 import { COVER_DATE_WORDS } from './coverDates.ts';
@@ -24,6 +25,8 @@ const WORDS: { readonly [C in ErrorCode]: (data: DataByCode[C]) => string } = {
   'not-signed-in': () => 'Nobody is signed in here. Sign in and try again; what you typed is kept.',
   'not-allowed': ({ needs }) => `Only ${listOr(needs.map(roleWords))} may do this.`,
   'not-found': ({ entity }) => `The ${entity.replaceAll('-', ' ')} is not on file any more.`,
+  'store-closed': () =>
+    'The firm’s own data cannot be opened: it is damaged or missing. Close the program and open it again, and it offers to go back to a backup.',
   'not-saved': ({ why }) => `Not saved: ${NOT_SAVED[why]}. Nothing was written; what you typed is still here.`,
   internal: ({ ref }) => `Something went wrong in the program itself. It is in the log under ${ref}. Try once more.`,
   offline: () => 'The program’s core does not answer. What you typed is kept; try again in a moment.',
@@ -62,7 +65,9 @@ const WORDS: { readonly [C in ErrorCode]: (data: DataByCode[C]) => string } = {
   'not-in-demo': () => 'The demo is not open.',
   'wrong-pin': ({ waitS }) => (waitS > 0 ? `Wrong PIN. Try again in ${waitS} s.` : 'Wrong PIN. Try again.'),
   'copy-failed': ({ why }) => `No backup was made: ${COPY_FAILED[why]}. The store in use was left as it is.`,
-  'copy-damaged': ({ why }) => `This backup cannot be used: ${DAMAGED[why]}. The store in use was left as it is.`,
+  'store-is-open': () => 'The data is open again; nothing was changed.',
+  'copy-damaged': ({ why }) =>
+    `This backup cannot be used: ${COPY_PROBLEM_WORDS[why]}. The store in use was left as it is.`,
   'looks-like': ({ others }) => `Somebody much like this is on file: ${others.map(({ name }) => name).join(', ')}.`,
   'serial-taken': ({ where }) =>
     `The same maker and serial number is on file${where === null ? '' : ` at ${where}`}. Check the plate: the wrong one of a pair, or a slip in typing?`,
@@ -184,17 +189,9 @@ const NOT_SAVED = {
   failed: 'the disk refused',
 } as const;
 
-export const DAMAGED = {
-  integrity: 'the file is damaged',
-  'foreign-keys': 'records in it do not fit together',
-  'seal-chain': 'the chain of sealed records is broken',
-  'not-a-store': 'it is not a Lightoff store',
-  'newer-program': 'it was made by a newer version of the program',
-} as const;
-
 /** Also said on top of every screen and on that of the backups. */
 export const COPY_FAILED = {
-  ...DAMAGED,
+  ...COPY_PROBLEM_WORDS,
   'disk-full': 'the disk is full',
   'read-only': 'the folder of the backups may not be written to',
   locked: 'another program holds the file',

@@ -89,7 +89,7 @@ describe('restoring through the operations', () => {
         pin: PIN,
       });
       const { replacedKeptAs } = await test.must('backups.restore', { name: copy.name });
-      expect(existsSync(join(test.folder, 'copies', replacedKeptAs))).toBe(true);
+      expect(existsSync(join(test.folder, 'copies', replacedKeptAs ?? ''))).toBe(true);
       expect(await test.ask('staff.list', {})).toMatchObject({ ok: false, error: { code: 'not-signed-in' } });
       await test.must('session.signIn', { staffId: firm.ownerId, pin: PIN });
       expect((await test.must('staff.list', {})).map((one) => one.name)).not.toContain('Late Comer');

@@ -12,7 +12,7 @@ import { migrate, pendingMigrations, readMigrations } from '../../db/migrate.ts'
 import { storePath } from '../../db/openStore.ts';
 import { createCore } from '../../electron/createCore.ts';
 import { randomFrom } from '../catchRate/random.ts';
-import { type Office, PIN, setUpOffice } from '../support/officeScenario.ts';
+import { COMPANY, type Office, PIN, setUpOffice } from '../support/officeScenario.ts';
 import { APP_ROOT, openTestCore, type TestCore } from '../support/testCore.ts';
 import { type BookedRun, bookAndBegin } from '../support/wholeJob.ts';
 import { killedProcess } from './killedProcess.ts';
@@ -157,6 +157,42 @@ describe.runIf(library !== null)('power cuts', () => {
         settleDisk(live, kept);
       }
       process.stdout.write(`${CUTS} power cuts while copying, ${copied.size} copies answered, all whole\n`);
+    },
+    LONG_MS,
+  );
+
+  it(
+    `has the store as it was or the backup in its place after a cut in a return to it, in ${CUTS} cuts`,
+    async () => {
+      const { live, kept, env } = cutFolder('restoring', test.folder);
+      const first = createCore({ dataFolder: live, appRoot: APP_ROOT });
+      await first.call('session.signIn', { staffId: office.ownerId, pin: PIN }, 'cut');
+      const copy = (await first.call('backups.make', {}, 'cut')) as { value: { name: string } };
+      first.close();
+      settleDisk(live, kept);
+      const phones = { wanted: COMPANY.phone, returns: 0 };
+      for (let round = 0; round < CUTS; round += 1) {
+        const restorer = join(APP_ROOT, 'tests/faults/restorerProcess.ts');
+        const lines = await killedProcess({
+          args: [restorer, live, APP_ROOT, office.ownerId, PIN, copy.value.name],
+          env,
+          from: 'phone ',
+          afterMs: random() * 900,
+        });
+        cutPower(live, kept, random);
+        const core = createCore({ dataFolder: live, appRoot: APP_ROOT });
+        const status = (await core.call('app.status', {}, 'cut')) as { value: { company: { phone: string } | null } };
+        core.close();
+        // What was said last stands, or what was begun after it.
+        const said = lines.findLast((line) => line === 'back' || line.startsWith('phone '));
+        const begun = lines.filter((line) => line.startsWith('phone ')).length;
+        const next = said === 'back' ? `902 555 ${String(1001 + begun)}` : phones.wanted;
+        const now = said === 'back' ? phones.wanted : said?.slice('phone '.length);
+        expect([now, next]).toContain(status.value.company?.phone);
+        phones.returns += lines.filter((line) => line === 'back').length;
+        settleDisk(live, kept);
+      }
+      process.stdout.write(`${CUTS} power cuts in ${phones.returns} returns to a backup, none half done\n`);
     },
     LONG_MS,
   );
