@@ -7,6 +7,7 @@ import type { EmitterKind, FuelKey } from '../domain/procedure/modelSheet.ts';
 import type { RecordedInstrument, RunRecord, Transcription } from '../domain/procedure/runRecord.ts';
 import type { QuantityKey } from '../domain/quantity/quantities.ts';
 import { findAppliance, findFuelStateOn, findPlacement, listFuelStatePhotos } from './appliances.ts';
+import { listOpenNotices } from './openNotices.ts';
 import type { ReadableDb } from './openStore.ts';
 import { listInstruments } from './people.ts';
 import { preparedOnce } from './preparedOnce.ts';
@@ -413,6 +414,7 @@ export function readRunRecord(
         at,
       })),
     openMakeSafes: countOpenMakeSafes(db, appliance.id),
+    openNotices: listOpenNotices(db, appliance.id),
   };
 }
 

@@ -1,6 +1,7 @@
 /** What the procedure engine says of a run: codes and data only, the words are made where they are shown. */
 import type { Finding } from '../judgement/finding.ts';
 import type { QuantityKey } from '../quantity/quantities.ts';
+import type { OpenNotice } from '../recalls/openNotices.ts';
 import type { Block, FuelKey, ItemKind, LapseKind, ModelSheet } from './modelSheet.ts';
 import type { RunRecord } from './runRecord.ts';
 
@@ -71,11 +72,14 @@ export type ItemReason =
   | { readonly code: 'plate-for-other-fuel'; readonly plate: FuelKey; readonly site: FuelKey }
   | { readonly code: 'not-licensed'; readonly name: string }
   | { readonly code: 'witness-did-the-work'; readonly name: string }
+  /** The answer says that nothing is open, the files say otherwise. */
+  | { readonly code: 'open-notice'; readonly notice: OpenNotice }
   | { readonly code: 'finding'; readonly finding: Finding };
 
 /** What stands in the way although no single item is to blame. */
 export type RunReason =
   | { readonly code: 'open-make-safe'; readonly count: number }
+  | { readonly code: 'open-notice'; readonly notice: OpenNotice }
   | { readonly code: 'plate-fuel-unknown' }
   | { readonly code: 'fuel-mismatch'; readonly appliance: FuelKey; readonly site: FuelKey }
   | { readonly code: 'fuel-not-on-sheet'; readonly fuel: FuelKey }

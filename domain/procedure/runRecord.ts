@@ -3,6 +3,7 @@
  * Instants are ISO UTC strings, calendar days 'YYYY-MM-DD'. Nothing in it is derived.
  */
 import type { QuantityKey } from '../quantity/quantities.ts';
+import type { OpenNotice } from '../recalls/openNotices.ts';
 import type { InstrumentKind } from '../vocabulary/people.ts';
 import type { EmitterKind, FuelKey } from './modelSheet.ts';
 
@@ -190,4 +191,6 @@ export type RunRecord = {
   readonly signOffs: readonly RecordedSignOff[];
   /** Open make-safe on this appliance: nothing may fire. */
   readonly openMakeSafes: number;
+  /** Recalls and stop-use notices that nobody has settled for this appliance: nothing may fire. */
+  readonly openNotices: readonly OpenNotice[];
 };

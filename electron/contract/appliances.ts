@@ -3,6 +3,7 @@ import { z } from 'zod';
 import { coverDate, fuel } from '../../domain/procedure/modelSheet.ts';
 import { DATE_PRECISIONS } from '../../domain/vocabulary/places.ts';
 import { JOB_KINDS } from '../../domain/vocabulary/work.ts';
+import { openNotice } from './openNotice.ts';
 import { day, id, line, nothing, operation, optionalLine, page, words } from './operation.ts';
 import { licenceProblem } from './visits.ts';
 
@@ -42,6 +43,7 @@ export const applianceSummary = z.strictObject({
   customerName: z.string().nullable(),
   sheetId: z.string().nullable(),
   openMakeSafes: z.number().int(),
+  openNotices: z.array(openNotice),
   startedOn: day.nullable(),
 });
 
@@ -81,6 +83,7 @@ export const applianceOperations = {
           isSealed: z.boolean(),
         }),
       ),
+      notices: z.array(openNotice),
       makeSafes: z.array(
         z.strictObject({
           makeSafeId: id,

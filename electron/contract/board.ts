@@ -1,6 +1,7 @@
 /** The dispatcher's board: the days as they are planned, the jobs that wait beside them, and moving a visit. */
 import { z } from 'zod';
 import { fuel } from '../../domain/procedure/modelSheet.ts';
+import { openNotice } from './openNotice.ts';
 import { day, id, instant, nothing, operation, optionalLine } from './operation.ts';
 import { crewRole, jobKind, licenceProblem, visitChanged, visitState } from './visits.ts';
 import { absence, minuteOfDay, skill, workforceMember } from './workforce.ts';
@@ -34,6 +35,7 @@ const boardJob = z.strictObject({
   region: z.string().nullable(),
   country: z.string().nullable(),
   openMakeSafes: z.number().int(),
+  openNotices: z.array(openNotice),
   /** Blocking readiness items not yet answered yes. */
   openReadiness: z.array(z.string()),
   openedAt: instant,

@@ -1,6 +1,7 @@
 /** Work that is to be done on an appliance, and whether its site is ready for it. */
 import { z } from 'zod';
 import { priority } from './board.ts';
+import { openNotice } from './openNotice.ts';
 import { day, id, instant, nothing, operation, optionalLine, words } from './operation.ts';
 import { jobKind, visitOutcome } from './visits.ts';
 
@@ -25,6 +26,7 @@ const jobRow = z.strictObject({
   /** Blocking readiness items not yet answered yes. */
   openReadiness: z.array(z.string()),
   openMakeSafes: z.number().int(),
+  openNotices: z.array(openNotice),
   /** The visit that is to do it; one that ended without finishing it has given it back. */
   visitId: id.nullable(),
   /** How the visit before ended, when it has to be come back to. */

@@ -1,10 +1,11 @@
 /** Notices of makers and authorities: which appliances they are about, who was told, and what was done at each. */
 import { z } from 'zod';
+import { RECALL_OUTCOMES } from '../../domain/recalls/openNotices.ts';
 import { RECALL_DOUBTS } from '../../domain/recalls/recallMatch.ts';
 import { CHANNELS } from '../../domain/vocabulary/people.ts';
 import { day, id, line, nothing, operation, optionalLine, words } from './operation.ts';
+import { licenceProblem } from './visits.ts';
 
-export const RECALL_OUTCOMES = ['done', 'not-affected', 'refused'] as const;
 /** `open`: nothing settled yet. `doubtful`: it can't be told from the files. */
 export const RECALL_SHOWS = ['open', 'doubtful', 'settled', 'all'] as const;
 
@@ -83,7 +84,10 @@ export const recallOperations = {
     }),
     output: z.strictObject({ recall: recallRow, rows: z.array(affectedRow), next: z.number().int().nullable() }),
   }),
-  /** What was done at one appliance; said again, the newer word counts. */
+  /**
+   * What was done at one appliance; said again, the newer word counts. Done and not affected open the way to firing: they need
+   * what was found, and somebody licensed for that appliance who did it or looked.
+   */
   'recalls.settle': operation({
     access: ['owner', 'dispatcher', 'technician'],
     input: z.strictObject({
@@ -92,9 +96,11 @@ export const recallOperations = {
       outcome: z.enum(RECALL_OUTCOMES),
       on: day,
       note: words,
+      /** Who did it or looked; null: whoever writes it down. */
+      byId: id.nullable().default(null),
     }),
     output: nothing,
-    errors: { 'day-in-future': nothing },
+    errors: { 'day-in-future': nothing, 'reason-missing': nothing, 'needs-licence': licenceProblem },
   }),
   /** That somebody was told in another way than by a message made here. */
   'recalls.noteTold': operation({

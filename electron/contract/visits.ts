@@ -3,6 +3,7 @@ import { z } from 'zod';
 import { fuel } from '../../domain/procedure/modelSheet.ts';
 import type { Obstacle } from '../../domain/schedule/obstacles.ts';
 import { CREW_ROLES, JOB_KINDS, VISIT_OUTCOMES, VISIT_STATES } from '../../domain/vocabulary/work.ts';
+import { openNotice } from './openNotice.ts';
 import { day, domainValue, id, line, nothing, operation, words } from './operation.ts';
 import { minuteOfDay } from './workforce.ts';
 
@@ -63,6 +64,7 @@ export const visitRow = z.strictObject({
       runId: id.nullable(),
       isSealed: z.boolean(),
       openMakeSafes: z.number().int(),
+      openNotices: z.array(openNotice),
     }),
   ),
 });

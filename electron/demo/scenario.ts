@@ -1,6 +1,7 @@
 /** The demo's invented firm and its three years of work, as data. All dates are counted from `anchorOn` and moved to today when it is opened. */
 import { z } from 'zod';
 import { WRITTEN_CHANNELS } from '../../domain/messages/messageKinds.ts';
+import { RECALL_OUTCOMES } from '../../domain/recalls/openNotices.ts';
 import { CHANNELS, INSTRUMENT_KINDS, PURPOSES, STAFF_ROLES } from '../../domain/vocabulary/people.ts';
 import { agreementFields } from '../contract/agreements.ts';
 import { companyProfile } from '../contract/app.ts';
@@ -8,7 +9,7 @@ import { applianceDate, applianceFields } from '../contract/appliances.ts';
 import { claimFields } from '../contract/history.ts';
 import { partyFields } from '../contract/parties.ts';
 import { wastedTripCode } from '../contract/readiness.ts';
-import { RECALL_OUTCOMES, recallFields } from '../contract/recalls.ts';
+import { recallFields } from '../contract/recalls.ts';
 import { gasSupplyFields, permitFields, siteFields } from '../contract/sites.ts';
 import { base, minuteOfDay, skill, travelSettings, workingHours } from '../contract/workforce.ts';
 import { recordedRun } from './recordedRun.ts';

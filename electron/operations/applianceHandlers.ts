@@ -14,6 +14,7 @@ import {
   listVisitsOfAppliance,
 } from '../../db/appliances.ts';
 import { findAttachment } from '../../db/attachments.ts';
+import { listOpenNotices, withOpenNotices } from '../../db/openNotices.ts';
 import type { ReadableDb } from '../../db/openStore.ts';
 import { findCompany } from '../../db/people.ts';
 import { applianceDates, appliances, attachmentLinks, fuelStates, placements } from '../../db/schema/index.ts';
@@ -37,7 +38,10 @@ export const applianceHandlers: Handlers<
 > = {
   'appliances.list': (input, context) => {
     const rows = listAppliances(context.store, input);
-    return { rows: [...rows], next: rows.length === input.limit ? (rows.at(-1)?.applianceId ?? null) : null };
+    return {
+      rows: withOpenNotices(context.db, rows),
+      next: rows.length === input.limit ? (rows.at(-1)?.applianceId ?? null) : null,
+    };
   },
 
   'appliances.get': (input, context) => {
@@ -68,6 +72,7 @@ export const applianceHandlers: Handlers<
         kind: kind as never,
         isSealed: sealedAt !== null,
       })),
+      notices: [...listOpenNotices(context.db, row.id)],
       makeSafes: listMakeSafes(context.db, row.id).map(({ makeSafe, openedByName, closedByName }) => ({
         makeSafeId: makeSafe.id,
         what: makeSafe.what,

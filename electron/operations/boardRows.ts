@@ -1,10 +1,13 @@
 /** Everything the board shows of a stretch of days, read in a handful of queries whatever the number of visits. */
+
+import { readOpenNotices } from '../../db/openNotices.ts';
 import type { ReadableDb } from '../../db/openStore.ts';
 import { findCompany } from '../../db/people.ts';
 import { listJobSkills, listSitePlaces, type SitePlaceRow } from '../../db/planning.ts';
 import { findTravelTable } from '../../db/travelTables.ts';
 import { listCrews, listJobs, listVisitJobs, listVisits } from '../../db/visits.ts';
 import type { FuelKey } from '../../domain/procedure/modelSheet.ts';
+import type { OpenNotice } from '../../domain/recalls/openNotices.ts';
 import { byPressing } from '../../domain/schedule/byPressing.ts';
 import { expectedMinutes } from '../../domain/schedule/expectedMinutes.ts';
 import { USUAL_TRAVEL } from '../../domain/schedule/travel.ts';
@@ -126,6 +129,7 @@ function readUnplaced(db: ReadableDb): UnplacedJob[] {
 
 type JobRow = Pick<ReturnType<typeof listVisitJobs>[number], 'job' | 'appliance' | 'openMakeSafes'>;
 type JobDetails = {
+  readonly openNotices: ReadonlyMap<string, readonly OpenNotice[]>;
   readonly openReadiness: ReadonlyMap<string, readonly string[]>;
   readonly skills: ReadonlyMap<string, readonly string[]>;
 };
@@ -139,6 +143,10 @@ function readJobDetails(db: ReadableDb, rows: readonly JobRow[]): JobDetails {
     (row) => row.jobId,
   );
   return {
+    openNotices: readOpenNotices(
+      db,
+      rows.map(({ appliance }) => appliance.id),
+    ),
     openReadiness: openReadinessOf(db, rows),
     skills: new Map([...skills].map(([jobId, list]) => [jobId, list.map((row) => row.skill)])),
   };
@@ -161,6 +169,7 @@ function toJob(
     region: place?.region ?? null,
     country: place?.country ?? null,
     openMakeSafes,
+    openNotices: [...(details.openNotices.get(appliance.id) ?? [])],
     openReadiness: [...(details.openReadiness.get(job.id) ?? [])],
     openedAt: job.openedAt,
     priority: job.priority,

@@ -1,6 +1,7 @@
 /** Jobs with their readiness, and the visits booked to do them. */
 
 import { findAppliance } from '../../db/appliances.ts';
+import { readOpenNotices } from '../../db/openNotices.ts';
 import type { ReadableDb } from '../../db/openStore.ts';
 import { findStaff } from '../../db/people.ts';
 import { jobs, readinessAnswers, visitCrew, visitJobs, visits } from '../../db/schema/index.ts';
@@ -42,6 +43,10 @@ export const bookingHandlers: Handlers<
   'jobs.list': (input, context) => {
     const rows = listJobs(context.db, { applianceId: input.applianceId, isWaiting: input.unplannedOnly });
     const open = openReadinessOf(context.db, rows);
+    const notices = readOpenNotices(
+      context.db,
+      rows.map(({ appliance }) => appliance.id),
+    );
     const listed = rows.map((row) => ({
       jobId: row.job.id,
       kind: row.job.kind as 'startup',
@@ -60,6 +65,7 @@ export const bookingHandlers: Handlers<
       latestWhy: row.job.latestWhy,
       openReadiness: [...(open.get(row.job.id) ?? [])],
       openMakeSafes: row.openMakeSafes,
+      openNotices: [...(notices.get(row.appliance.id) ?? [])],
       visitId: row.visitId,
       returnBecause:
         row.visitId !== null || row.lastOutcome === 'finished' ? null : (row.lastOutcome as 'return-needed' | null),

@@ -2,6 +2,7 @@
 
 import { listAppliancesOfCustomer } from '../../db/appliances.ts';
 import { findCustomer, findParty, listConsents, listCustomers, listSimilarCustomers } from '../../db/customers.ts';
+import { withOpenNotices } from '../../db/openNotices.ts';
 import { findCompany } from '../../db/people.ts';
 import { consents, customers, parties } from '../../db/schema/index.ts';
 import { listSitesOf } from '../../db/sites.ts';
@@ -35,7 +36,7 @@ export const customerHandlers: Handlers<
         source,
       })),
       sites: [...listSitesOf(context.db, input.customerId)],
-      appliances: [...listAppliancesOfCustomer(context.db, input.customerId)],
+      appliances: withOpenNotices(context.db, listAppliancesOfCustomer(context.db, input.customerId)),
     };
   },
 

@@ -1,4 +1,5 @@
 /** Licence checks, here and not in screens: as of the visit's day, for the fuel and size of the appliance. */
+import { findAppliance, listFuelStates } from '../../db/appliances.ts';
 import type { ReadableDb } from '../../db/openStore.ts';
 import { findStaff, listLicencesOf, listStaff } from '../../db/people.ts';
 import type { FuelKey } from '../../domain/procedure/modelSheet.ts';
@@ -20,6 +21,13 @@ export function requireLicence(db: ReadableDb, staffId: string, work: GasWork): 
 
 export function gasWorkOf(record: Pick<RunRecord, 'fuel' | 'appliance'>, on: string): GasWork {
   return { on, fuel: record.fuel, ratedInputKw: record.appliance.ratedInputKw };
+}
+
+/** Of an appliance outside any run: the fuel it was last set to, else its plate's. */
+export function gasWorkOn(db: ReadableDb, applianceId: string, on: string): GasWork {
+  const appliance = findAppliance(db, applianceId);
+  const fuel = listFuelStates(db, applianceId)[0]?.fuel ?? appliance?.plateFuel ?? null;
+  return { on, fuel: fuel as FuelKey | null, ratedInputKw: appliance?.ratedInputKw ?? null };
 }
 
 /** Everybody who may appear in a run, with whether they may do its gas work on that day. */

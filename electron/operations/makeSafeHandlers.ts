@@ -1,19 +1,11 @@
 /** Make-safes: opened at one key, described afterwards, closed only by a licensed person with a reason. */
-import {
-  findAppliance,
-  findMakeSafe,
-  findPlacement,
-  listFuelStates,
-  listMakeSafePhotos,
-  listOpenMakeSafes,
-} from '../../db/appliances.ts';
+import { findMakeSafe, findPlacement, listMakeSafePhotos, listOpenMakeSafes } from '../../db/appliances.ts';
 import { findAttachment } from '../../db/attachments.ts';
 import type { ReadableDb } from '../../db/openStore.ts';
 import { findCompany } from '../../db/people.ts';
 import { attachmentLinks, makeSafes } from '../../db/schema/index.ts';
-import type { FuelKey } from '../../domain/procedure/modelSheet.ts';
 import { actorOf, fail, type Handlers, notFound } from './handler.ts';
-import { requireLicence } from './licensing.ts';
+import { gasWorkOn, requireLicence } from './licensing.ts';
 import { dayIn } from './today.ts';
 
 export const makeSafeHandlers: Handlers<
@@ -71,14 +63,8 @@ export const makeSafeHandlers: Handlers<
   'makeSafes.close': (input, context) => {
     const makeSafe = requireOpen(context.db, input.makeSafeId);
     const actor = actorOf(context);
-    const appliance = findAppliance(context.db, makeSafe.applianceId);
-    requireLicence(context.db, actor.staffId, {
-      on: dayIn(findCompany(context.db)?.timeZone ?? 'UTC', context.now),
-      fuel: (listFuelStates(context.db, makeSafe.applianceId)[0]?.fuel ??
-        appliance?.plateFuel ??
-        null) as FuelKey | null,
-      ratedInputKw: appliance?.ratedInputKw ?? null,
-    });
+    const today = dayIn(findCompany(context.db)?.timeZone ?? 'UTC', context.now);
+    requireLicence(context.db, actor.staffId, gasWorkOn(context.db, makeSafe.applianceId, today));
     context.write((writer) =>
       writer.update(makeSafes, makeSafe.id, {
         closedById: actor.staffId,

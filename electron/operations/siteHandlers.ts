@@ -1,6 +1,7 @@
 /** Sites with their heating system, gas supply and the roles of people there. */
 import { listAppliancesOfSite } from '../../db/appliances.ts';
 import { findCustomer, findParty, listSiteRoles } from '../../db/customers.ts';
+import { withOpenNotices } from '../../db/openNotices.ts';
 import type { ReadableDb } from '../../db/openStore.ts';
 import { findCompany } from '../../db/people.ts';
 import { listPermits } from '../../db/registrations.ts';
@@ -81,7 +82,7 @@ export const siteHandlers: Handlers<
         state: state as PermitFields['state'],
         on,
       })),
-      appliances: [...listAppliancesOfSite(context.db, row.id)],
+      appliances: withOpenNotices(context.db, listAppliancesOfSite(context.db, row.id)),
       neighbourAltitudesM: [...listNeighbourAltitudesM(context.db, row)],
     };
   },

@@ -1,4 +1,6 @@
 /** Visits as lists and boards show them. */
+
+import { readOpenNotices } from '../../db/openNotices.ts';
 import type { ReadableDb } from '../../db/openStore.ts';
 import { listCrews, listVisitJobs, listVisits, type VisitFilter } from '../../db/visits.ts';
 import type { VisitRow } from '../contract/visits.ts';
@@ -8,6 +10,10 @@ export function readVisitRows(db: ReadableDb, filter: VisitFilter): VisitRow[] {
   const ids = rows.map((row) => row.visit.id);
   const crews = Map.groupBy(listCrews(db, ids), (row) => row.crew.visitId);
   const jobs = Map.groupBy(listVisitJobs(db, ids), (row) => row.visitId);
+  const notices = readOpenNotices(
+    db,
+    [...jobs.values()].flat().map(({ appliance }) => appliance.id),
+  );
   return rows.map(({ visit, ...where }) => ({
     visitId: visit.id,
     siteId: visit.siteId,
@@ -38,6 +44,7 @@ export function readVisitRows(db: ReadableDb, filter: VisitFilter): VisitRow[] {
       runId,
       isSealed: sealedAt !== null,
       openMakeSafes,
+      openNotices: [...(notices.get(appliance.id) ?? [])],
     })),
   }));
 }

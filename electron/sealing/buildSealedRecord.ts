@@ -230,6 +230,13 @@ function recorded({ run, sheet, steps, subjectPartyId, calibrations }: RecordInp
     fuel: run.fuel,
     startedAt: run.startedAt,
     openMakeSafes: run.openMakeSafes,
+    openNotices: run.openNotices.map(({ recallId, title, number, source, isRefused }) => ({
+      recallId,
+      title,
+      number,
+      source,
+      isRefused,
+    })),
     answers: run.answers.map((answer) => ({
       stepKey: answer.stepKey,
       itemKey: answer.itemKey,

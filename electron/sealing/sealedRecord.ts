@@ -232,6 +232,12 @@ const run = z.strictObject({
   fuel,
   startedAt: instant.nullable(),
   openMakeSafes: decimalText,
+  /** Recalls and stop-use notices nobody had settled. Records sealed before they were kept lack them. */
+  openNotices: z
+    .array(
+      z.strictObject({ recallId: id, title: words, number: words.nullable(), source: words, isRefused: z.boolean() }),
+    )
+    .optional(),
   /** All that were given, oldest first: the last one of an item counts. */
   answers: z.array(
     z.strictObject({

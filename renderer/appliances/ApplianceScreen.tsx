@@ -1,4 +1,4 @@
-/** One appliance: open make-safes first, then what can be booked, its dates, its history. */
+/** One appliance: open make-safes and notices first, then what can be booked, its dates, its history. */
 import { Button, Group } from '@mantine/core';
 import { useState } from 'react';
 import type { OutputOf } from '../../electron/contract/index.ts';
@@ -20,6 +20,8 @@ import { useHasRole } from '../operations/AppStatus.tsx';
 import { useAct } from '../operations/useAct.ts';
 import { useOperation } from '../operations/useOperation.ts';
 import { RouteLink } from '../RouteLink.tsx';
+import { OpenNoticeNote } from '../recalls/OpenNoticeNote.tsx';
+import { SettleNotice } from '../recalls/SettleNotice.tsx';
 import { goTo } from '../route.ts';
 import { DatesPanel } from './DatesPanel.tsx';
 import { FuelPanel } from './FuelPanel.tsx';
@@ -64,6 +66,7 @@ export function ApplianceScreen({ applianceId }: { readonly applianceId: string 
 function Appliance({ found, mayEdit }: { readonly found: OutputOf<'appliances.get'>; readonly mayEdit: boolean }) {
   const { applianceId, appliance, makeSafes } = found;
   const [isUnsafe, setIsUnsafe] = useState(false);
+  const maySettle = useHasRole('owner', 'dispatcher', 'technician');
   const closed = makeSafes.filter(({ closedAt }) => closedAt !== null);
   return (
     <>
@@ -72,6 +75,13 @@ function Appliance({ found, mayEdit }: { readonly found: OutputOf<'appliances.ge
         .map((makeSafe) => (
           <OpenMakeSafe key={makeSafe.makeSafeId} makeSafe={makeSafe} />
         ))}
+      {found.notices.map((notice) => (
+        <OpenNoticeNote key={notice.recallId} notice={notice}>
+          {maySettle ? (
+            <SettleNotice recallId={notice.recallId} applianceId={applianceId} serial={appliance.serial} />
+          ) : null}
+        </OpenNoticeNote>
+      ))}
       {isUnsafe ? <OpenMakeSafePanel applianceId={applianceId} onDone={() => setIsUnsafe(false)} /> : null}
       <WorkPanel found={found} mayEdit={mayEdit} onUnsafe={() => setIsUnsafe(true)} />
       <div className="lo-columns">

@@ -2,10 +2,19 @@
 import type { OutputOf } from '../../electron/contract/index.ts';
 import { DateText } from '../kit/DateText.tsx';
 import { MakeSafeCount } from '../kit/MakeSafeCount.tsx';
+import { NoticeCount } from '../kit/NoticeCount.tsx';
 import { PlainTable } from '../kit/PlainTable.tsx';
 import { RouteLink } from '../RouteLink.tsx';
 
 type ApplianceRow = OutputOf<'appliances.list'>['rows'][number];
+
+function openCell({ openMakeSafes, openNotices }: ApplianceRow) {
+  return (
+    <>
+      <MakeSafeCount count={openMakeSafes} /> <NoticeCount count={openNotices.length} />
+    </>
+  );
+}
 
 export function ApplianceTable({
   appliances,
@@ -36,7 +45,7 @@ export function ApplianceTable({
           cell: (row) =>
             row.startedOn === null ? <span className="lo-faint">not yet</span> : <DateText day={row.startedOn} />,
         },
-        { label: 'Open', cell: (row) => <MakeSafeCount count={row.openMakeSafes} /> },
+        { label: 'Open', cell: openCell },
       ]}
     />
   );

@@ -45,7 +45,9 @@ export function BoardVisitBlock({
 }) {
   const { visit } = block;
   const conflicts = block.conflicts.filter((one) => !isOfPapers(one));
-  const tone = conflicts.length === 0 ? 'fits' : conflicts.some(isGrave) ? 'grave' : 'doubt';
+  const safety = safetyWords(visit);
+  const isGraveHere = safety.length > 0 || conflicts.some(isGrave);
+  const tone = isGraveHere ? 'grave' : conflicts.length === 0 ? 'fits' : 'doubt';
   const time = block.isTimeOpen ? 'any time' : clockWords(block.startMin);
   const kinds = visit.jobs.map((job) => JOB_KIND_WORDS[job.kind]).join(' + ');
   const pins = [
@@ -59,6 +61,7 @@ export function BoardVisitBlock({
     block.isTimeOpen
       ? dayLabel
       : `${dayLabel}, until ${clockWords(Math.min(1439, block.startMin + visit.durationMin))}`,
+    ...safety,
     visit.street,
     VISIT_STATE_WORDS[visit.state],
     ...(pins.length === 0 ? [] : [`pinned: ${pins.join(', ')}`]),
@@ -130,4 +133,14 @@ export function BoardVisitBlock({
       )}
     </button>
   );
+}
+
+/** What must not fire there, before anything else about it. */
+function safetyWords({ jobs }: BoardBlock['visit']): readonly string[] {
+  const makeSafes = jobs.reduce((sum, job) => sum + job.openMakeSafes, 0);
+  const notices = jobs.reduce((sum, job) => sum + job.openNotices.length, 0);
+  return [
+    ...(makeSafes === 0 ? [] : ['a make-safe is open']),
+    ...(notices === 0 ? [] : ['a recall or stop-use notice is not settled']),
+  ];
 }

@@ -5,6 +5,8 @@ import { pressWords } from '../jobs/pressWords.ts';
 import { moveByArrows } from '../kit/arrowKeys.ts';
 import { capital } from '../kit/capital.ts';
 import { EmptyState } from '../kit/EmptyState.tsx';
+import { MakeSafeCount } from '../kit/MakeSafeCount.tsx';
+import { NoticeCount } from '../kit/NoticeCount.tsx';
 import { Panel } from '../kit/Panel.tsx';
 import { JOB_KIND_WORDS } from '../kit/tradeWords.ts';
 import { useAppStatus } from '../operations/AppStatus.tsx';
@@ -61,6 +63,7 @@ export function UnplacedList({
                     <div>
                       {job.street}, {job.city} · {durationWords(job.suggestedMin)}
                     </div>
+                    <MakeSafeCount count={job.openMakeSafes} /> <NoticeCount count={job.openNotices.length} />
                     {presses.words === null ? null : (
                       <div style={{ color: presses.isUrgent ? 'var(--lo-ochre)' : undefined }}>{presses.words}</div>
                     )}

@@ -1,6 +1,6 @@
 /** The visit chosen on the board: what it is, what does not fit, moving it by typing, pins, and whether the customer was told. */
 import { Button, Checkbox, Group, NativeSelect, Stack, TextInput } from '@mantine/core';
-import { useState } from 'react';
+import { Fragment, useState } from 'react';
 import { isGrave } from '../../domain/schedule/dayConflicts.ts';
 import { DayInput } from '../form/DayField.tsx';
 import { readDay } from '../form/FormReader.ts';
@@ -9,10 +9,12 @@ import { capital } from '../kit/capital.ts';
 import { clockWords, dayWords } from '../kit/dayWords.ts';
 import { ErrorText } from '../kit/ErrorText.tsx';
 import { Facts } from '../kit/Facts.tsx';
+import { MakeSafeCount } from '../kit/MakeSafeCount.tsx';
 import { Panel } from '../kit/Panel.tsx';
 import { JOB_KIND_WORDS, VISIT_STATE_WORDS } from '../kit/tradeWords.ts';
 import { useAct } from '../operations/useAct.ts';
 import { RouteLink } from '../RouteLink.tsx';
+import { OpenNoticeNote } from '../recalls/OpenNoticeNote.tsx';
 import { type BoardBlock, type BoardData, minuteOf } from './boardModel.ts';
 import type { Carried } from './carryStore.ts';
 import { conflictWords, windowWords } from './conflictWords.ts';
@@ -46,6 +48,14 @@ export function VisitDetails({
       }
     >
       <Stack gap="sm">
+        {visit.jobs.map(({ jobId, openMakeSafes, openNotices }) => (
+          <Fragment key={jobId}>
+            <MakeSafeCount count={openMakeSafes} />
+            {openNotices.map((notice) => (
+              <OpenNoticeNote key={notice.recallId} notice={notice} />
+            ))}
+          </Fragment>
+        ))}
         {conflicts.length === 0 ? null : (
           <ul className="lo-board-conflicts" aria-label="What does not fit">
             {conflicts.map((conflict) => {

@@ -5,6 +5,7 @@ import { capital } from '../kit/capital.ts';
 import { InstantText } from '../kit/DateText.tsx';
 import { EmptyState } from '../kit/EmptyState.tsx';
 import { MakeSafeCount } from '../kit/MakeSafeCount.tsx';
+import { NoticeCount } from '../kit/NoticeCount.tsx';
 import { PlainTable } from '../kit/PlainTable.tsx';
 import { Screen } from '../kit/Screen.tsx';
 import { JOB_KIND_WORDS, OUTCOME_WORDS } from '../kit/tradeWords.ts';
@@ -66,7 +67,14 @@ export function JobsScreen() {
                 },
                 { label: 'Presses', cell: (row) => <Press of={row} today={today} /> },
                 { label: 'Opened', cell: (row) => <InstantText at={row.openedAt} /> },
-                { label: 'Safety', cell: (row) => <MakeSafeCount count={row.openMakeSafes} /> },
+                {
+                  label: 'Safety',
+                  cell: (row) => (
+                    <>
+                      <MakeSafeCount count={row.openMakeSafes} /> <NoticeCount count={row.openNotices.length} />
+                    </>
+                  ),
+                },
               ]}
             />
           )

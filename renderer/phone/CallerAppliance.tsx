@@ -1,4 +1,4 @@
-/** The caller's appliance: anything made safe first, then what is due and booked, then what they want. */
+/** The caller's appliance: anything made safe or under a notice first, then what is due and booked, then what they want. */
 import { Button, Group, Stack } from '@mantine/core';
 import { useEffect, useRef, useState } from 'react';
 import { assertNever } from '../../domain/result.ts';
@@ -16,6 +16,7 @@ import { useAppStatus, useHasRole } from '../operations/AppStatus.tsx';
 import { useAct } from '../operations/useAct.ts';
 import { type Asked, useOperation } from '../operations/useOperation.ts';
 import { RouteLink } from '../RouteLink.tsx';
+import { OpenNoticeNote } from '../recalls/OpenNoticeNote.tsx';
 import { latestWhyOf } from './latestWhy.ts';
 import { OfferPanel } from './OfferPanel.tsx';
 
@@ -58,6 +59,9 @@ function Details({ appliance }: { readonly appliance: Appliance }) {
           {one.isolatedHow ?? 'How it was isolated is not on file'}, <InstantText at={one.openedAt} />. It stays off
           until a licensed person closes it. Gas smell or a CO alarm: out first, touch no switch, call from outside.
         </Note>
+      ))}
+      {appliance.notices.map((notice) => (
+        <OpenNoticeNote key={notice.recallId} notice={notice} />
       ))}
       <Panel title={`${appliance.appliance.maker} ${appliance.appliance.model}, ${appliance.appliance.serial}`}>
         <Facts
@@ -108,8 +112,8 @@ function Details({ appliance }: { readonly appliance: Appliance }) {
         waiting={waiting}
         service={service}
         isServiceKnown={coverage.state !== 'loading'}
-        // What was made safe is read first.
-        isLedTo={openMakeSafes.length === 0}
+        // What was made safe, or must not fire, is read first.
+        isLedTo={openMakeSafes.length === 0 && appliance.notices.length === 0}
       />
     </>
   );

@@ -6,6 +6,7 @@ import { Answer } from '../kit/Answer.tsx';
 import { moveByArrows } from '../kit/arrowKeys.ts';
 import { EmptyState } from '../kit/EmptyState.tsx';
 import { MakeSafeCount } from '../kit/MakeSafeCount.tsx';
+import { NoticeCount } from '../kit/NoticeCount.tsx';
 import { Panel } from '../kit/Panel.tsx';
 import { Screen } from '../kit/Screen.tsx';
 import { SearchBox } from '../kit/SearchBox.tsx';
@@ -145,6 +146,7 @@ function CallerDetails({ customer }: { readonly customer: OutputOf<'customers.ge
                 </strong>
                 <span className="lo-faint">{[appliance.serial, appliance.street].filter(Boolean).join(', ')}</span>
                 <MakeSafeCount count={appliance.openMakeSafes} />
+                <NoticeCount count={appliance.openNotices.length} />
               </button>
             ))}
           </fieldset>

@@ -1,21 +1,20 @@
 /** The appliances a notice is about: why it can’t be told where it can’t, who was told, and what was done. */
-import { Button, Group, NativeSelect } from '@mantine/core';
+import { NativeSelect } from '@mantine/core';
 import { useState } from 'react';
 import type { AffectedRow } from '../../electron/contract/recalls.ts';
 import { Answer } from '../kit/Answer.tsx';
 import { DateText, InstantText } from '../kit/DateText.tsx';
 import { EmptyState } from '../kit/EmptyState.tsx';
-import { ErrorText } from '../kit/ErrorText.tsx';
 import { PageTurner } from '../kit/PageTurner.tsx';
 import { Panel } from '../kit/Panel.tsx';
 import { PlainTable } from '../kit/PlainTable.tsx';
 import { keyOf, optionsOf } from '../kit/tradeWords.ts';
-import { useAppStatus, useHasRole } from '../operations/AppStatus.tsx';
-import { useAct } from '../operations/useAct.ts';
+import { useHasRole } from '../operations/AppStatus.tsx';
 import { useOperation } from '../operations/useOperation.ts';
 import { usePages } from '../operations/usePages.ts';
 import { RouteLink } from '../RouteLink.tsx';
 import { DOUBT_WORDS, OUTCOME_WORDS, SHOW_WORDS } from './recallWords.ts';
+import { SettleNotice } from './SettleNotice.tsx';
 
 export function AffectedPanel({ recallId }: { readonly recallId: string }) {
   const [show, setShow] = useState<keyof typeof SHOW_WORDS>('open');
@@ -97,49 +96,16 @@ function Affected({ recallId, rows }: { readonly recallId: string; readonly rows
               {row.outcome === null ? null : (
                 <>
                   {OUTCOME_WORDS[row.outcome.outcome]}, <DateText day={row.outcome.on} />
+                  {row.outcome.note === null ? null : <div className="lo-faint">{row.outcome.note}</div>}
                 </>
               )}
-              {maySettle ? <Settle recallId={recallId} row={row} /> : null}
+              {maySettle ? (
+                <SettleNotice recallId={recallId} applianceId={row.applianceId} serial={row.serial} />
+              ) : null}
             </>
           ),
         },
       ]}
     />
-  );
-}
-
-type Act = keyof typeof OUTCOME_WORDS | 'told-by-phone';
-
-const ACT_WORDS: Readonly<Record<Act, string>> = { 'told-by-phone': 'told by phone', ...OUTCOME_WORDS };
-
-function Settle({ recallId, row }: { readonly recallId: string; readonly row: AffectedRow }) {
-  const { today } = useAppStatus();
-  const settle = useAct('recalls.settle');
-  const tell = useAct('recalls.noteTold');
-  const [chosen, setChosen] = useState<Act>('told-by-phone');
-  const { applianceId, serial } = row;
-  const note = () =>
-    chosen === 'told-by-phone'
-      ? tell.act({ recallId, applianceId, channel: 'phone', on: today, note: null })
-      : settle.act({ recallId, applianceId, outcome: chosen, on: today, note: null });
-  return (
-    <Group gap="xs" wrap="nowrap">
-      <NativeSelect
-        aria-label={`What was done, ${serial}`}
-        value={chosen}
-        data={[...optionsOf(ACT_WORDS)]}
-        onChange={(event) => setChosen(keyOf(ACT_WORDS, event.currentTarget.value) ?? 'told-by-phone')}
-      />
-      <Button
-        variant="default"
-        style={{ flexShrink: 0 }}
-        loading={settle.isBusy || tell.isBusy}
-        aria-label={`Note today, ${serial}`}
-        onClick={() => void note()}
-      >
-        Note today
-      </Button>
-      <ErrorText error={settle.error ?? tell.error} />
-    </Group>
   );
 }

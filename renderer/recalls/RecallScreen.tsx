@@ -97,7 +97,7 @@ function NoticePanel({ recall }: { readonly recall: RecallRow }) {
             >
               {counts.open === 0
                 ? 'Everything is settled. It can be opened again.'
-                : `${counts.open} are not settled yet. No letters are made for them any more; it can be opened again.`}
+                : `${counts.open} are not settled yet. No letters are made for them any more, and none of them may be fired before it is settled; it can be opened again.`}
             </ConfirmUndo>
           ) : (
             <>

@@ -1,6 +1,12 @@
 /** What notices, their doubts and outcomes are called on screen. */
+import type { OpenNotice, RecallOutcome } from '../../domain/recalls/openNotices.ts';
 import type { RecallDoubt } from '../../domain/recalls/recallMatch.ts';
-import type { RECALL_OUTCOMES, RECALL_SHOWS } from '../../electron/contract/recalls.ts';
+import type { RECALL_SHOWS } from '../../electron/contract/recalls.ts';
+
+/** How a notice is spoken of: its number, or else what it is about. */
+export function noticeName({ title, number }: Pick<OpenNotice, 'title' | 'number'>): string {
+  return number === null ? `notice “${title}”` : `notice ${number} (${title})`;
+}
 
 export const DOUBT_WORDS: Readonly<Record<RecallDoubt, string>> = {
   'serial-missing': 'no serial on file',
@@ -9,7 +15,7 @@ export const DOUBT_WORDS: Readonly<Record<RecallDoubt, string>> = {
   'altitude-missing': 'the altitude of the site is not known',
 };
 
-export const OUTCOME_WORDS: Readonly<Record<(typeof RECALL_OUTCOMES)[number], string>> = {
+export const OUTCOME_WORDS: Readonly<Record<RecallOutcome, string>> = {
   done: 'done as the notice asks',
   'not-affected': 'looked at: not affected',
   refused: 'the owner does not want it',

@@ -4,6 +4,15 @@ import type { PacketGap } from '../../electron/contract/registrations.ts';
 import { useOperation } from '../operations/useOperation.ts';
 import { RouteLink } from '../RouteLink.tsx';
 
+/** Given on the appliance's own screen; the rest in its form. */
+const AT_THE_APPLIANCE = new Set([
+  'date-missing',
+  'make-safe-open',
+  'notice-open',
+  'conversion-kit-missing',
+  'orifice-missing',
+]);
+
 export function GapLink({
   gap,
   registration,
@@ -46,10 +55,7 @@ export function GapLink({
         site
       );
     case 'appliance':
-      return gap.code === 'date-missing' ||
-        gap.code === 'make-safe-open' ||
-        gap.code === 'conversion-kit-missing' ||
-        gap.code === 'orifice-missing' ? (
+      return AT_THE_APPLIANCE.has(gap.code) ? (
         <RouteLink to="appliance" params={{ applianceId }}>
           Give it at the appliance
         </RouteLink>

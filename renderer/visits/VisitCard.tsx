@@ -2,6 +2,7 @@
 import type { VisitRow } from '../../electron/contract/visits.ts';
 import { durationWords } from '../form/readTime.ts';
 import { MakeSafeCount } from '../kit/MakeSafeCount.tsx';
+import { NoticeCount } from '../kit/NoticeCount.tsx';
 import { JOB_KIND_WORDS, OUTCOME_WORDS, VISIT_STATE_WORDS } from '../kit/tradeWords.ts';
 import { RouteLink } from '../RouteLink.tsx';
 
@@ -23,6 +24,7 @@ export function VisitCard({ visit }: { readonly visit: VisitRow }) {
         {outcome === null ? '' : `: ${outcome}`}
       </div>
       <MakeSafeCount count={openMakeSafes} />
+      <NoticeCount count={visit.jobs.reduce((sum, job) => sum + job.openNotices.length, 0)} />
     </article>
   );
 }

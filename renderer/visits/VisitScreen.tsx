@@ -21,6 +21,7 @@ import { useHasRole } from '../operations/AppStatus.tsx';
 import { useAct } from '../operations/useAct.ts';
 import { useOperation } from '../operations/useOperation.ts';
 import { RouteLink } from '../RouteLink.tsx';
+import { OpenNoticeNote } from '../recalls/OpenNoticeNote.tsx';
 import { goTo } from '../route.ts';
 import { ServiceDueWords } from '../service/ServiceDueWords.tsx';
 import { Shortcut } from '../shortcuts/Shortcut.tsx';
@@ -137,6 +138,9 @@ function Visit({ visit }: { readonly visit: VisitRow }) {
   const mayCancel = useHasRole('dispatcher', 'owner');
   return (
     <>
+      {visit.jobs.map(({ jobId, openNotices }) =>
+        openNotices.map((notice) => <OpenNoticeNote key={`${jobId} ${notice.recallId}`} notice={notice} />),
+      )}
       <Panel title="What there is to do">
         <PlainTable
           caption="Jobs of this visit"

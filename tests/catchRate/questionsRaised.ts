@@ -207,6 +207,7 @@ function recordOf(set: EnteredSet, readings: readonly RecordedReading[]): RunRec
     ],
     signOffs: [],
     openMakeSafes: 0,
+    openNotices: [],
   };
 }
 

@@ -337,6 +337,38 @@ async function openItemIfNot(itemKey: string, label: RegExp): Promise<void> {
 }
 
 describe('F-04: the tag said the wrong fuel', () => {
+  it('keeps firing shut by the notice in the files, whatever the sheet was answered, until it is settled with what was found', async () => {
+    const serial = 'AB5100233';
+    const one = await stage.begin({ office: { appliance: { serial } }, until: 'manual-here' });
+    const { people } = await stage.must('app.status', {});
+    const owner = people.find(({ name }) => name === 'Maren Oduya')?.staffId ?? '';
+    await stage.must('session.signIn', { staffId: owner, pin: PIN });
+    const recall = {
+      title: 'A hanging tag may say the wrong fuel',
+      number: null,
+      source: 'the maker',
+      maker: 'Invented maker',
+      models: [],
+      serialRanges: [{ from: 'AB5071000', to: 'AB5327000' }],
+      altitudeMinM: null,
+      altitudeMaxM: null,
+      issuedOn: '2026-02-20',
+      whatToDo: 'Do not fire it on LP before tag, kit and orifice have been looked at.',
+    };
+    await stage.must('recalls.save', { recallId: null, recall });
+    await stage.must('session.signIn', { staffId: one.office.technicianId, pin: PIN });
+    await stage.showRun(one.run, 'first-fire');
+    await sees(/A notice is not settled on this appliance: it must not fire/);
+    await sees(/notice “A hanging tag may say the wrong fuel” is not settled/);
+    await stage.hands.pressButton('A hanging tag may say the wrong fuel');
+    await sees(/Do not fire it on LP/);
+    await stage.hands.press('2');
+    await stage.hands.tabTo(/^What was found/);
+    await enter('tag says natural gas, orifice 4.20');
+    await stage.page.getByText(/A notice is not settled/).waitFor({ state: 'detached' });
+    expect((await record(one)).openNotices).toEqual([]);
+  });
+
   it('keeps firing shut: plate and site disagree, and no conversion is on record', async () => {
     const one = await stage.begin({
       office: {

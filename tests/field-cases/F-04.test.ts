@@ -2,14 +2,25 @@
 import { describe, expect, it } from 'vitest';
 import { co2MaxOfPair } from '../../domain/combustion/o2Co2.ts';
 import { judgeRun } from '../../domain/judgement/judgeRun.ts';
-import { serialInRange } from '../../domain/judgement/site/serialInRange.ts';
 import type { RunRecord } from '../../domain/procedure/runRecord.ts';
+import { openNotices } from '../../domain/recalls/openNotices.ts';
 import { unwrap } from '../../domain/result.ts';
 import { findingOn, suggestionCodes } from '../support/findings.ts';
 import { judgementSheet } from '../support/judgementSheet.ts';
 import { cleanRecord, withValue } from '../support/recordBuilder.ts';
 
-const [from, to] = ['AB5071000', 'AB5327000'];
+const RECALL = {
+  recallId: 'r1',
+  title: 'A hanging tag may say the wrong fuel',
+  number: null,
+  source: 'the maker',
+  whatToDo: 'Do not fire it on LP before tag, kit and orifice have been looked at.',
+  maker: 'Invented maker',
+  models: ['X'],
+  serialRanges: [{ from: 'AB5071000', to: 'AB5327000' }],
+  altitudeMinM: null,
+  altitudeMaxM: null,
+};
 
 describe('F-04', () => {
   it.each([
@@ -20,9 +31,14 @@ describe('F-04', () => {
     ['AB5070999', false],
     ['AB5327001', false],
     ['AC5100233', false],
-    ['', false],
   ])('recall range, %s: %s', (serial, isInside) => {
-    expect(serialInRange(serial, from, to)).toBe(isInside);
+    const unit = { maker: 'Invented maker', model: 'X', serial, altitudeM: 10 };
+    expect(openNotices([RECALL], unit, new Map())).toHaveLength(isInside ? 1 : 0);
+  });
+
+  it('a unit whose serial was never read is not left out of a recall', () => {
+    const unit = { maker: 'Invented maker', model: 'X', serial: '', altitudeM: 10 };
+    expect(openNotices([RECALL], unit, new Map())).toMatchObject([{ doubts: ['serial-missing'] }]);
   });
 
   it('the pair tells what the analyser was set to: CO₂max 13.7, an LP setting', () => {

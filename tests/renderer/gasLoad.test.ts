@@ -54,6 +54,7 @@ describe('gasLoadGaps', () => {
       customerName: null,
       sheetId: null,
       openMakeSafes: 0,
+      openNotices: [],
       startedOn: null,
     };
     const gasSupply = {

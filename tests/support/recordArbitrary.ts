@@ -132,6 +132,7 @@ export function recordArbitrary(sheet: ModelSheet): fc.Arbitrary<RunRecord> {
     ),
     signOffs: fc.constant([]),
     openMakeSafes: fc.nat(2),
+    openNotices: fc.constant([]),
   });
 }
 

@@ -235,6 +235,7 @@ export function cleanRecord(changes: Partial<RunRecord> = {}): RunRecord {
     ],
     signOffs: [],
     openMakeSafes: 0,
+    openNotices: [],
     ...changes,
   };
 }

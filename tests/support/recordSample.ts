@@ -297,6 +297,7 @@ export function sampleRun(): RunRecord {
       },
     ],
     openMakeSafes: 0,
+    openNotices: [],
   };
 }
 

@@ -45,6 +45,7 @@ export function emptyRecord(fuel: FuelKey, overrides: Partial<RunRecord> = {}): 
     firingPoints: [],
     signOffs: [],
     openMakeSafes: 0,
+    openNotices: [],
     ...overrides,
   };
 }

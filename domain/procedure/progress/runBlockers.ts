@@ -1,4 +1,4 @@
-/** What shuts a gate without any item being to blame: an open make-safe, a fuel that does not fit, a finding on the whole run. */
+/** What shuts a gate without any item being to blame: a make-safe or a notice still open, a fuel that does not fit, a finding on the whole run. */
 import { plateFuelOf } from '../conversion.ts';
 import type { Block, SheetStep } from '../modelSheet.ts';
 import type { RunProgressInput, RunReason } from '../progressTypes.ts';
@@ -20,6 +20,9 @@ export function runBlockers(
   const blockers: RunBlocker[] = [];
   if (record.openMakeSafes > 0) {
     blockers.push({ blocks: EVERYTHING, reason: { code: 'open-make-safe', count: record.openMakeSafes } });
+  }
+  for (const notice of record.openNotices) {
+    blockers.push({ blocks: EVERYTHING, reason: { code: 'open-notice', notice } });
   }
   const fuelProblem = plateProblem(input, steps, byItem);
   if (fuelProblem !== null) blockers.push({ blocks: ['firing', 'registration'], reason: fuelProblem });

@@ -47,6 +47,7 @@ export const PACKET_GAPS = {
   'handover-missing': { where: 'visit', words: 'Handover: who was told, or why nobody' },
   'sign-off-missing': { where: 'visit', words: 'Signature of the licensed person' },
   'make-safe-open': { where: 'appliance', words: 'An isolation of this appliance is still open' },
+  'notice-open': { where: 'appliance', words: 'A recall or stop-use notice nobody has settled' },
   'instrument-missing': { where: 'instrument', words: 'The analyser a flue reading was taken with' },
   'calibration-missing': { where: 'instrument', words: 'Calibration date' },
   'calibration-lapsed': { where: 'instrument', words: 'An instrument in date on the day of the visit' },

@@ -102,6 +102,8 @@ function applianceGaps(record: OpenRecord): PacketGap[] {
   if (lacks(appliance.vent.kind)) gaps.push(gap('vent-missing'));
   if (appliance.vent.lengthM === null) gaps.push(gap('vent-length-missing'));
   if (run.openMakeSafes !== '0') gaps.push(gap('make-safe-open'));
+  for (const { title, number } of run.openNotices ?? [])
+    gaps.push(gap('notice-open', number === null ? title : `${title} (${number})`));
   return gaps;
 }
 

@@ -1,7 +1,7 @@
 /** Notices: taken down, matched against every appliance on file, told of and settled one by one. */
 import { findAppliance } from '../../../db/appliances.ts';
 import { findParties } from '../../../db/dues/parties.ts';
-import { findCompany } from '../../../db/people.ts';
+import { findCompany, findStaff } from '../../../db/people.ts';
 import {
   findRecall,
   listRecallOutcomes,
@@ -16,6 +16,7 @@ import { assertNever } from '../../../domain/result.ts';
 import type { ParsedInputOf } from '../../contract/index.ts';
 import type { AffectedRow, RecallFields, RecallRow } from '../../contract/recalls.ts';
 import { actorOf, fail, type HandlerContext, type Handlers, notFound } from '../handler.ts';
+import { gasWorkOn, requireLicence } from '../licensing.ts';
 import { dayIn } from '../today.ts';
 import { type AffectedAppliance, readAffected } from './readAffected.ts';
 
@@ -36,7 +37,7 @@ export const recallHandlers: Handlers<
       writer.update(recalls, recallId, recall);
       return recallId;
     });
-    context.services.changed(['recalls']);
+    context.services.changed(['recalls', 'runs', 'appliances', 'visits', 'jobs']);
     return { recallId: saved };
   },
 
@@ -61,13 +62,18 @@ export const recallHandlers: Handlers<
     requireRecall(context, input.recallId);
     requireAppliance(context, input.applianceId);
     refuseFuture(context, input.on);
-    const byId = actorOf(context).staffId;
+    const byId = input.byId ?? actorOf(context).staffId;
+    if (findStaff(context.db, byId) === undefined) return notFound('staff', byId);
+    if (input.outcome !== 'refused') {
+      if ((input.note ?? '') === '') return fail('reason-missing', {});
+      requireLicence(context.db, byId, gasWorkOn(context.db, input.applianceId, input.on));
+    }
     const before = listRecallOutcomes(context.db, input.recallId).get(input.applianceId);
     context.write((writer) => {
       if (before === undefined) writer.insert(recallOutcomes, { ...input, byId });
       else writer.update(recallOutcomes, before.id, { outcome: input.outcome, on: input.on, note: input.note, byId });
     });
-    context.services.changed(['recalls']);
+    context.services.changed(['recalls', 'runs', 'appliances', 'visits', 'jobs']);
     return {};
   },
 

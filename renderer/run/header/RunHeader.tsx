@@ -3,6 +3,7 @@ import { VisuallyHidden } from '@mantine/core';
 import { useSignedIn } from '../../operations/AppStatus.tsx';
 import { RouteLink } from '../../RouteLink.tsx';
 import { SWITCH_KEY, useSwitchPerson } from '../../shell/useSwitchPerson.ts';
+import { NoticeStrip } from '../notices/NoticeStrip.tsx';
 import { useRun } from '../state/RunContext.ts';
 import type { MakeSafes } from '../stop/useMakeSafes.ts';
 import { fuelWords } from '../words/reasonWords.ts';
@@ -65,6 +66,7 @@ export function RunHeader({ makeSafes, isLeaving }: { readonly makeSafes: MakeSa
           </button>
         </div>
       ) : null}
+      <NoticeStrip />
       <EndedStrip />
       <TakenUpStrip />
       <UnsavedStrip />

@@ -11,7 +11,7 @@ import type { Instruments } from '../instruments/useInstruments.ts';
 import type { WordSource } from '../words/reasonWords.ts';
 import type { UnsavedBoxes } from './useUnsavedBoxes.ts';
 
-export type WriteName = Extract<OperationName, `visits.${string}` | `makeSafes.${string}`>;
+export type WriteName = Extract<OperationName, `visits.${string}` | `makeSafes.${string}` | 'recalls.settle'>;
 /** Sends it and, when it was taken, waits until the run on screen shows it. */
 export type Write = <N extends WriteName>(name: N, input: InputOf<N>) => Promise<ReplyOf<N>>;
 

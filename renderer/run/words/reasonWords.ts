@@ -3,6 +3,7 @@ import type { Block, FuelKey, LapseKind, SheetStep, StepItem } from '../../../do
 import type { ItemReason, ProgressBlocker, RunReason, StepLock } from '../../../domain/procedure/progressTypes.ts';
 import { quantitySpec } from '../../../domain/quantity/quantities.ts';
 import { assertNever } from '../../../domain/result.ts';
+import { noticeName } from '../../recalls/recallWords.ts';
 import { formatSeconds, secondsInWords } from '../clock/formatSeconds.ts';
 import { proofWords } from './proofWords.ts';
 import { verdictWords } from './verdictWords.ts';
@@ -72,6 +73,8 @@ export function reasonWords(reason: ItemReason | RunReason, source: WordSource):
       return `${reason.name} did the work: somebody else must confirm it`;
     case 'open-make-safe':
       return reason.count === 1 ? 'a make-safe is open' : `${reason.count} make-safes are open`;
+    case 'open-notice':
+      return `${noticeName(reason.notice)} is not settled`;
     case 'plate-fuel-unknown':
       return 'fuel on the data plate not known';
     case 'fuel-not-on-sheet':

@@ -69,6 +69,7 @@ export function previewRun(sheet: ModelSheet, list: StepList, fuel: FuelKey, now
       firingPoints: [],
       signOffs: [],
       openMakeSafes: 0,
+      openNotices: [],
     },
     sheet,
     currentStepKey: null,

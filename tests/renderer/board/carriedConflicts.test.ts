@@ -91,6 +91,7 @@ const JOB: UnplacedJob = {
   region: null,
   country: null,
   openMakeSafes: 0,
+  openNotices: [],
   openReadiness: [],
   openedAt: '2026-03-01T12:00:00.000Z',
   priority: 1,

@@ -118,7 +118,7 @@ describe('a notice', () => {
         events: [{ kind: 'sent', on: '2026-03-01', note: 'her son' }],
       }),
     );
-    const done = { recallId, applianceId, outcome: 'done', note: 'trap replaced' } as const;
+    const done = { recallId, applianceId, outcome: 'done', note: 'trap replaced', byId: office.technicianId } as const;
     expect(await test.ask('recalls.settle', { ...done, on: '2026-03-09' })).toMatchObject({
       ok: false,
       error: { code: 'day-in-future' },
