@@ -11,19 +11,31 @@ import { unwrap } from '../../domain/result.ts';
 import { foldForSearch } from '../../domain/text/foldForSearch.ts';
 import type { RecordedRun } from '../../electron/demo/recordedRun.ts';
 import { type Scenario, scenario } from '../../electron/demo/scenario.ts';
+import { type Building, buildingsOfFirm, HEATING_VALUE_MJ_PER_M3, houseOf } from './generator/buildings.ts';
 import { consentsOf } from './generator/consents.ts';
 import { FAULTS, type Fault } from './generator/faults.ts';
+import { ANCHOR, absences, instruments, people as peopleOf, tradeParties } from './generator/firm.ts';
+import { type BoilerModel, inputKwGross, modelsOf } from './generator/models.ts';
 import { writeNotes } from './generator/notes.ts';
 import { agreements, claims, mailings, recalls } from './generator/officeWork.ts';
-import { seeded } from './generator/random.ts';
+import { type Random, seeded } from './generator/random.ts';
 import { type BoilerFacts, visitTruth } from './generator/truth.ts';
 import { FAMILY_NAMES, FIRMS, GIVEN_NAMES, STREETS, TOWNS } from './generator/words.ts';
 
 const SEED = 20260302;
-const ANCHOR = Temporal.PlainDate.from('2026-03-02');
 const CUSTOMERS = 40;
 const APPLIANCES = 60;
 const FIRST_VISIT_DAYS_AGO = 1090;
+/** At the boiler's inlet with nothing burning, as the regulator is set. */
+const NOMINAL_MBAR_G = { 'natural-gas': 20, propane: 33 } as const;
+/** Where chance may not put it: a school of that size has mains gas. */
+const TOWN_OF_FIRM: Readonly<Record<string, string>> = {
+  'Bluff Head Homes': 'Tidewick',
+  'Saltmarsh Lettings': 'Tidewick',
+  'Grindstone Bakery': 'Upper Corrie',
+  'Headland School Board': 'Graven Bay',
+  'Quayside Flats Association': 'Farrow Mills',
+};
 
 const random = seeded(SEED);
 const root = new URL('../..', import.meta.url).pathname;
@@ -31,6 +43,8 @@ const sheets = readdirSync(join(root, 'assets/sheets'))
   .sort()
   .map((name) => unwrap(parseModelSheet(JSON.parse(readFileSync(join(root, 'assets/sheets', name), 'utf8')))));
 const makersSheets = sheets.filter((sheet) => sheet.maker !== null);
+const models = modelsOf(makersSheets);
+const people = peopleOf(makersSheets);
 
 type Boiler = {
   readonly key: string;
@@ -39,110 +53,11 @@ type Boiler = {
   readonly serial: string;
   readonly startedDaysAgo: number;
   readonly occupant: string;
+  /** Its own chance: what becomes of one boiler changes nothing of another. */
+  readonly random: Random;
 };
 
-const people: Scenario['people'] = [
-  { ...officePerson('owner', 'Maren Oduya', 'MO'), roles: ['owner', 'dispatcher'] },
-  { ...officePerson('dispatcher', 'Pascal Windermoor', 'PW'), roles: ['dispatcher'] },
-  {
-    key: 'tobias',
-    name: 'Tobias Reyle',
-    initials: 'TR',
-    roles: ['technician'],
-    licences: [licence('G2-88120', 'G2', null, 117, -900, 640)],
-    trainings: makersTrainings('TR', -700),
-    hours: weekdays([1, 2, 3, 4, 5], 480, 1020, 720),
-    skills: ['ladder'],
-    base: at('14 Kelp Lane', 'B4T 3C2', 'Graven Bay', 44.618, -64.031),
-  },
-  {
-    key: 'ingrid',
-    name: 'Ingrid Sørlund',
-    initials: 'IS',
-    roles: ['technician'],
-    licences: [licence('G1-20417', 'G1', null, null, -1200, 410)],
-    trainings: makersTrainings('IS', -900),
-    hours: weekdays([1, 2, 3, 4, 5], 450, 990, 720),
-    skills: ['cascade', 'ladder', 'propane tank'],
-    base: at('5 Millrace Road', 'B4R 1B8', 'Farrow Mills', 44.702, -63.886),
-  },
-  {
-    key: 'felix',
-    name: 'Félix Aubertin',
-    initials: 'FA',
-    roles: ['technician'],
-    licences: [licence('G2-90233', 'G2', 'natural-gas', 117, -1100, 21)],
-    trainings: makersTrainings('FA', -400).slice(0, 2),
-    hours: weekdays([1, 2, 3, 4, 5], 480, 1020, 720),
-    skills: [],
-    base: at('27 Beacon Way', 'B4V 2A5', 'Tidewick', 44.546, -64.202),
-  },
-  {
-    ...officePerson('ines', 'Ines Calloway', 'IC'),
-    roles: ['helper'],
-    hours: weekdays([1, 2, 3, 4], 480, 960, 720),
-    skills: ['ladder'],
-  },
-];
-const absences: Scenario['absences'] = [
-  { personKey: 'felix', fromWorkingDay: 3, toWorkingDay: 3, reason: 'maker’s course' },
-  { personKey: 'ines', fromWorkingDay: 6, toWorkingDay: 8, reason: 'holiday' },
-];
 const technicians = ['tobias', 'ingrid', 'felix'];
-
-const analyserAccuracy = {
-  o2DryVolPct: { abs: 0.3, relPct: 0 },
-  co2DryVolPct: { abs: 0.3, relPct: 0 },
-  coPpm: { abs: 5, relPct: 5 },
-  flueGasC: { abs: 1, relPct: 0.5 },
-};
-const instruments: Scenario['instruments'] = [
-  {
-    key: 'analyser-1',
-    kind: 'analyser',
-    label: 'Analyser 1',
-    serial: 'A-1001',
-    keptByKey: 'tobias',
-    accuracy: analyserAccuracy,
-    rangeMax: { coPpm: 4000 },
-    calibrations: yearly(-1100, 4, 'A1'),
-  },
-  {
-    key: 'analyser-2',
-    kind: 'analyser',
-    label: 'Analyser 2',
-    serial: 'A-1002',
-    keptByKey: 'ingrid',
-    accuracy: analyserAccuracy,
-    rangeMax: { coPpm: 4000 },
-    calibrations: yearly(-1130, 3, 'A2'),
-  },
-  {
-    key: 'analyser-3',
-    kind: 'analyser',
-    label: 'Analyser 3',
-    serial: 'A-1003',
-    keptByKey: 'felix',
-    accuracy: analyserAccuracy,
-    rangeMax: { coPpm: 4000 },
-    calibrations: yearly(-430, 2, 'A3'),
-  },
-  {
-    key: 'manometer',
-    kind: 'manometer',
-    label: 'Manometer',
-    serial: 'M-310',
-    keptByKey: null,
-    accuracy: { inletPressureMbarG: { abs: 0.1, relPct: 0.5 } },
-    rangeMax: {},
-    calibrations: yearly(-1000, 3, 'M3'),
-  },
-];
-
-const tradeParties: Scenario['tradeParties'] = [
-  tradeParty('fitter', 'Corrie Pipe & Boiler', '11 Beacon Way'),
-  tradeParty('supplier', 'Bay Plumbing Supply', '2 Quay Road'),
-];
 
 const boilers: Boiler[] = [];
 const customers = Array.from({ length: CUSTOMERS }, (_, index) => makeCustomer(index));
@@ -201,133 +116,169 @@ process.stdout.write(
 );
 
 function makeCustomer(index: number): Scenario['customers'][number] {
-  const town = random.pick(TOWNS);
+  const chance = seeded(SEED + 1000 * (index + 1));
   const isFirm = index % 7 === 6;
-  const name = isFirm
-    ? (FIRMS[Math.floor(index / 7) % FIRMS.length] ?? 'Tern Island Lodge')
-    : `${GIVEN_NAMES[index % GIVEN_NAMES.length]} ${FAMILY_NAMES[(index * 7 + 3) % FAMILY_NAMES.length]}`;
-  const street = `${random.integer(1, 120)} ${random.pick(STREETS)}`;
-  const postcode = `${town.postcode} ${random.integer(1, 9)}A${random.integer(1, 9)}`;
+  const firmName = FIRMS[Math.floor(index / 7) % FIRMS.length] ?? 'Tern Island Lodge';
+  const name = isFirm ? firmName : personName(index);
+  const picked = random.pick(TOWNS);
+  const town = TOWNS.find(({ city }) => isFirm && city === TOWN_OF_FIRM[firmName]) ?? picked;
+  const address = (): { street: string; postcode: string } => ({
+    street: `${random.integer(1, 120)} ${random.pick(STREETS)}`,
+    postcode: `${town.postcode} ${random.integer(1, 9)}A${random.integer(1, 9)}`,
+  });
+  const home = address();
   const since = ANCHOR.subtract({ days: random.integer(1100, 2400) });
-  const left = APPLIANCES - boilers.length;
-  const wanted = isFirm
-    ? Math.min(left - (CUSTOMERS - index - 1), 4 + (Math.floor(index / 7) % 2))
-    : Math.min(left - (CUSTOMERS - index - 1), index % 9 === 4 ? 2 : 1);
-  const fuel = town.city === 'Upper Corrie' ? 'propane' : 'natural-gas';
-  const hasFloor = index % 5 === 2;
-  const systemHeightM = isFirm ? random.integer(7, 11) : random.integer(3, 7);
-  const appliances = Array.from({ length: Math.max(1, wanted) }, (__, position) =>
-    makeBoiler(index, position, fuel, hasFloor, systemHeightM, name),
-  );
-  const party = {
-    kind: isFirm ? ('firm' as const) : ('person' as const),
-    name,
-    contactName: isFirm ? 'Building manager' : null,
-    language: index % 11 === 3 ? ('fr' as const) : ('en' as const),
-    email: index % 6 === 5 ? null : `${foldForSearch(name).replaceAll(' ', '.')}@mail.example`,
-    phoneTyped: `902 555 ${String(1000 + index * 37).slice(-4)}`,
-    street,
-    postcode,
-    city: town.city,
-    region: null,
-    country: 'CA',
-    note: null,
-  };
+  const fuel = town.city === 'Upper Corrie' ? ('propane' as const) : ('natural-gas' as const);
+  const buildings = isFirm
+    ? buildingsOfFirm(name, fuel, models, chance)
+    : [houseOf(index, boilers.length, fuel, models, chance)];
   return {
     key: `customer-${index}`,
     since: since.toString(),
-    party,
+    party: {
+      kind: isFirm ? 'firm' : 'person',
+      name,
+      contactName: isFirm ? 'Building manager' : null,
+      language: index % 11 === 3 ? 'fr' : 'en',
+      email: index % 6 === 5 ? null : `${foldForSearch(name).replaceAll(' ', '.')}@mail.example`,
+      phoneTyped: `902 555 ${String(1000 + index * 37).slice(-4)}`,
+      ...home,
+      city: town.city,
+      region: null,
+      country: 'CA',
+      note: null,
+    },
     consents: consentsOf(index, since, ANCHOR),
-    sites: [
-      {
-        key: `site-${index}`,
-        site: {
-          label: isFirm ? 'Plant room' : null,
-          street,
-          postcode,
-          city: town.city,
-          region: null,
-          country: 'CA',
-          latitude: town.latitude + random.noise(0.01),
-          longitude: town.longitude + random.noise(0.01),
-          jurisdiction: 'north-america',
-          timeZone: 'America/Halifax',
-          buildingKind: isFirm ? 'commercial' : random.pick(['home', 'home', 'new-build', 'rental']),
-          access: index % 3 === 0 ? 'key with the neighbour, dog in the yard' : null,
-          altitudeM: Math.round(town.altitudeM + random.noise(8)),
-          systemHeightM,
-          systemVolumeL: isFirm ? random.integer(400, 900) : random.integer(70, 180),
-          systemVolumeHow: 'estimated',
-          coldWaterC: 8,
-          glycolKind: null,
-          emitters: hasFloor
-            ? [
-                { emitter: 'floor-slab', zone: 'ground floor', ratedKw: 6 },
-                { emitter: 'panel-radiators', zone: 'upstairs', ratedKw: 8 },
-              ]
-            : [
-                {
-                  emitter: index % 3 === 0 ? 'fin-tube-baseboard' : 'panel-radiators',
-                  zone: 'whole house',
-                  ratedKw: 14,
-                },
-              ],
-        },
-        gasSupply: {
-          kind: fuel === 'propane' ? 'tank' : 'meter',
-          fuel,
-          number: fuel === 'propane' ? null : `M-${7000 + index}`,
-          dialM3: fuel === 'propane' ? null : isFirm ? 0.1 : 0.01,
-          compensation: fuel === 'propane' ? null : 'temperature',
-          capacityM3PerH: fuel === 'propane' ? null : isFirm ? 40 : 7.1,
-          regulator: fuel === 'propane' ? 'two stages' : 'one stage',
-          nominalMbarG: fuel === 'propane' ? 30 : 18.8,
-          tankVolumeL: fuel === 'propane' ? 1900 : null,
-          heatingValueMjPerM3: fuel === 'propane' ? 95.6 : 38,
-          heatingValueTyped: fuel === 'propane' ? '95.6 MJ/m³' : '38 MJ/m³',
-          heatingValueSource: 'utility, monthly mean',
-          heatingValueOn: ANCHOR.subtract({ months: 1 }).toString(),
-          loads: [{ name: 'cooker', inputKw: 12, applianceId: null }],
-        },
-        // One site in eight still lacks them: packets with gaps are part of the demo.
-        roles:
-          index % 8 === 7
-            ? []
-            : [
-                { partyKey: 'fitter', role: 'fitter' },
-                { partyKey: 'supplier', role: 'supplier' },
-              ],
-        permits:
-          index % 8 === 7
-            ? []
-            : [
-                {
-                  number: `P-${2000 + index}`,
-                  issuer: 'Municipal building office',
-                  state: 'inspected',
-                  on: since.toString(),
-                },
-              ],
-        appliances,
-      },
-    ],
+    sites: buildings.map((building, position) =>
+      makeSite(building, {
+        index,
+        position,
+        fuel,
+        town,
+        occupant: name,
+        chance,
+        ...(position === 0 ? home : address()),
+      }),
+    ),
+  };
+}
+
+/** Twenty of each: in the second round every given name meets another family's. */
+function personName(index: number): string {
+  const round = Math.floor(index / GIVEN_NAMES.length);
+  return `${GIVEN_NAMES[index % GIVEN_NAMES.length]} ${FAMILY_NAMES[(index * 7 + 3 + 5 * round) % FAMILY_NAMES.length]}`;
+}
+
+function makeSite(
+  building: Building,
+  at: {
+    readonly index: number;
+    readonly position: number;
+    readonly fuel: 'natural-gas' | 'propane';
+    readonly town: (typeof TOWNS)[number];
+    readonly street: string;
+    readonly postcode: string;
+    readonly occupant: string;
+    readonly chance: Random;
+  },
+): Scenario['customers'][number]['sites'][number] {
+  const { index, position, fuel, town, chance } = at;
+  const isTank = fuel === 'propane';
+  const appliances = building.boilers.map((model, place) =>
+    makeBoiler(model, building, {
+      customerIndex: index,
+      fuel,
+      occupant: at.occupant,
+      place: building.boilers.length > 1 ? `boiler ${place + 1}` : null,
+    }),
+  );
+  // One site in eight still lacks them: packets with gaps are part of the demo.
+  const isMissingPapers = index % 8 === 7;
+  return {
+    key: position === 0 ? `site-${index}` : `site-${index}-${position + 1}`,
+    site: {
+      label: building.label,
+      street: at.street,
+      postcode: at.postcode,
+      city: town.city,
+      region: null,
+      country: 'CA',
+      latitude: town.latitude + chance.noise(0.01),
+      longitude: town.longitude + chance.noise(0.01),
+      jurisdiction: 'north-america',
+      timeZone: 'America/Halifax',
+      buildingKind: building.kind,
+      access: index % 3 === 0 ? 'key with the neighbour, dog in the yard' : null,
+      // On the coast nobody lives lower than the spring tide comes.
+      altitudeM: Math.max(3, Math.round(town.altitudeM + chance.noise(8))),
+      systemHeightM: building.systemHeightM,
+      systemVolumeL: building.systemVolumeL,
+      systemVolumeHow: 'estimated',
+      coldWaterC: 8,
+      glycolKind: null,
+      emitters: building.emitters.map((one) => ({ ...one })),
+    },
+    gasSupply: {
+      kind: isTank ? 'tank' : 'meter',
+      fuel,
+      number: isTank ? null : `M-${7000 + 10 * index + position}`,
+      dialM3: building.meterDialM3,
+      compensation: isTank ? null : 'temperature',
+      capacityM3PerH: building.meterCapacityM3PerH,
+      regulator: isTank ? 'two stages' : 'one stage',
+      nominalMbarG: NOMINAL_MBAR_G[fuel],
+      tankVolumeL: isTank ? 1900 : null,
+      heatingValueMjPerM3: HEATING_VALUE_MJ_PER_M3[fuel],
+      heatingValueTyped: `${HEATING_VALUE_MJ_PER_M3[fuel]} MJ/m³`,
+      heatingValueSource: isTank ? 'gas supplier, delivery note' : 'utility, monthly mean',
+      heatingValueOn: ANCHOR.subtract({ months: 1 }).toString(),
+      loads: building.otherLoads.map((one) => ({ ...one, applianceId: null })),
+    },
+    roles: isMissingPapers
+      ? []
+      : [
+          { partyKey: 'fitter', role: 'fitter' },
+          { partyKey: 'supplier', role: 'supplier' },
+        ],
+    permits: isMissingPapers ? [] : [permitFor(index, position, appliances)],
+    appliances,
+  };
+}
+
+/** Inspected the day after the last boiler was hung up. */
+function permitFor(
+  index: number,
+  position: number,
+  appliances: Scenario['customers'][number]['sites'][number]['appliances'],
+): Scenario['customers'][number]['sites'][number]['permits'][number] {
+  const installed = appliances.flatMap(({ dates }) => dates.filter(({ kind }) => kind === 'installed'));
+  const last =
+    installed
+      .map(({ on }) => on)
+      .sort()
+      .at(-1) ?? ANCHOR.toString();
+  return {
+    number: `P-${2000 + 10 * index + position}`,
+    issuer: 'Municipal building office',
+    state: 'inspected',
+    on: Temporal.PlainDate.from(last).add({ days: 1 }).toString(),
   };
 }
 
 function makeBoiler(
-  customerIndex: number,
-  position: number,
-  fuel: 'natural-gas' | 'propane',
-  hasFloor: boolean,
-  systemHeightM: number,
-  occupant: string,
+  model: BoilerModel,
+  building: Building,
+  at: {
+    readonly customerIndex: number;
+    readonly fuel: 'natural-gas' | 'propane';
+    readonly occupant: string;
+    readonly place: string | null;
+  },
 ): Scenario['customers'][number]['sites'][number]['appliances'][number] {
-  const fitting = makersSheets.filter((sheet) => sheet.fuels.some((one) => one.fuel === fuel));
+  const { fuel } = at;
+  const { sheet, ratedInputKw } = model;
   const index = boilers.length;
-  const sheet = fitting[index % fitting.length];
-  if (sheet === undefined) throw new Error(`no sheet for ${fuel}`);
-  const model = sheet.models[index % sheet.models.length] ?? sheet.title;
-  const ratedInputKw = sheet.appliance.ratedInputMaxKw ?? 24;
+  const chance = seeded(SEED + 7901 * (index + 1));
   const serial = makeSerial(sheet, index);
   const startedDaysAgo =
     index < 3
@@ -336,47 +287,54 @@ function makeBoiler(
         ? -1
         : Math.round(FIRST_VISIT_DAYS_AGO - (index / APPLIANCES) * 1040);
   const hotWater = sheet.appliance.hotWater === 'any' ? 'none' : sheet.appliance.hotWater;
+  const isPlant = ratedInputKw > 60;
   boilers.push({
     key: `boiler-${index}`,
-    customerIndex,
+    customerIndex: at.customerIndex,
     serial,
     startedDaysAgo,
-    occupant,
+    occupant: at.occupant,
+    random: chance,
     facts: {
       sheet,
       fuel,
       ratedInputKw,
-      heatingValueMjPerM3: fuel === 'propane' ? 95.6 : 38,
-      systemHeightM,
-      reliefBarG: ratedInputKw > 100 ? 4 : 2.07,
-      hasFloor,
+      inputKwGross: inputKwGross(model, fuel),
+      outputKw: model.outputKw,
+      heatingValueMjPerM3: HEATING_VALUE_MJ_PER_M3[fuel],
+      nominalMbarG: NOMINAL_MBAR_G[fuel],
+      meterDialM3: building.meterDialM3,
+      systemHeightM: building.systemHeightM,
+      reliefBarG: isPlant ? 4 : 2.07,
+      emitters: building.emitters.map(({ emitter }) => emitter),
       hotWater,
-      co2Bias: random.noise(0.06),
+      vent: isPlant ? 'stainless steel, 150 mm' : 'polypropylene, 80 mm',
+      co2Bias: chance.noise(0.06),
     },
   });
-  const installed = ANCHOR.subtract({ days: Math.max(2, startedDaysAgo) + random.integer(1, 6) });
+  const installed = ANCHOR.subtract({ days: Math.max(2, startedDaysAgo) + chance.integer(1, 6) });
   return {
     key: `boiler-${index}`,
-    position: position === 0 ? null : `boiler ${position + 1}`,
+    position: at.place,
     appliance: {
       serial,
       maker: sheet.maker ?? 'Unknown maker',
-      model,
+      model: model.model,
       sheetId: sheet.sheetId,
       plateFuel: fuel,
       tagFuel: fuel,
       ratedInputKw,
       ratedInputBasis: sheet.appliance.ratedInputBasis,
-      ventKind: 'polypropylene 80 mm',
-      ventLengthM: random.integer(2, 9),
-      ventElbows: random.integer(1, 4),
+      ventKind: isPlant ? 'stainless steel 150 mm' : 'polypropylene 80 mm',
+      ventLengthM: chance.integer(2, 9),
+      ventElbows: chance.integer(1, 4),
       isVentConcealed: false,
       note: null,
     },
     dates: [
       {
         kind: 'made',
-        on: installed.subtract({ days: random.integer(60, 240) }).toString(),
+        on: installed.subtract({ days: chance.integer(60, 240) }).toString(),
         precision: 'month',
         source: 'data plate',
       },
@@ -434,11 +392,13 @@ function addHistory(boiler: Boiler, index: number): void {
     });
   }
   for (let year = 1; ; year += 1) {
-    const dueOn = startedOn.add({ years: year }).add({ days: random.integer(-25, 20) });
+    const dueOn = startedOn.add({ years: year }).add({ days: boiler.random.integer(-25, 20) });
     if (Temporal.PlainDate.compare(dueOn, ANCHOR) >= 0) break;
     // One in ten services was missed: the service round has something to find.
-    if (random.chance(0.1)) continue;
-    const serviceFault = random.chance(0.15) ? random.pick(FAULTS.filter((one) => !one.makesSafe)).key : null;
+    if (boiler.random.chance(0.1)) continue;
+    const serviceFault = boiler.random.chance(0.15)
+      ? boiler.random.pick(FAULTS.filter((one) => !one.makesSafe)).key
+      : null;
     visits.push(doneVisit(boiler, 'service', dueOn, year, serviceFault));
   }
 }
@@ -459,13 +419,15 @@ function notesOf(
   const { facts } = boiler;
   return writeNotes(kind === 'startup' ? facts.sheet.startup : facts.sheet.service, {
     facts,
-    truth: visitTruth(facts, years, on.month, random),
+    truth: visitTruth(facts, years, on.month, boiler.random),
     serial: boiler.serial,
     technician: people.find((person) => person.key === technicianKey)?.name ?? '',
     occupant: boiler.occupant,
-    startedAt: `${on.toString()}T13:0${random.integer(0, 9)}:00.000Z`,
-    nextServiceOn: on.add({ years: 1 }).toString(),
-    random,
+    startedAt: `${on.toString()}T13:0${boiler.random.integer(0, 9)}:00.000Z`,
+    // Within the year, and a look in half-way.
+    nextServiceOn: on.add({ days: 350 }).toString(),
+    firstYearCheckOn: on.add({ days: 182 }).toString(),
+    random: boiler.random,
   });
 }
 
@@ -616,83 +578,4 @@ function waitingServices(): Scenario['openJobs'] {
       latestOn: index === 4 ? null : ANCHOR.add({ days: 4 + index * 6 }).toString(),
       latestWhy: index === 4 ? null : 'cover asks for the yearly service by then',
     }));
-}
-
-function officePerson(key: string, name: string, initials: string): Omit<Scenario['people'][number], 'roles'> {
-  return { key, name, initials, licences: [], trainings: [], hours: [], skills: [], base: null };
-}
-
-function weekdays(days: readonly number[], fromMin: number, toMin: number, breakFromMin: number) {
-  return days.map((weekday) => ({ weekday, fromMin, toMin, breakFromMin, breakToMin: breakFromMin + 30 }));
-}
-
-function at(street: string, postcode: string, city: string, latitude: number, longitude: number) {
-  return { street, postcode, city, latitude, longitude };
-}
-
-/** One course for each maker's line, without end. */
-function makersTrainings(initials: string, fromDays: number): Scenario['people'][number]['trainings'] {
-  const lines = new Map(
-    makersSheets.flatMap((sheet) =>
-      sheet.models.map((model) => [`${sheet.maker} ${model.split(' ')[0]}`, { sheet, model }]),
-    ),
-  );
-  return [...lines.values()].map(({ sheet, model }, index) => ({
-    maker: sheet.maker ?? '',
-    modelLine: model.split(' ')[0] ?? model,
-    number: `${initials}-${510 + index}`,
-    validFrom: ANCHOR.add({ days: fromDays }).toString(),
-    validTo: null,
-  }));
-}
-
-function licence(
-  number: string,
-  licenceClass: string,
-  fuel: 'natural-gas' | 'propane' | null,
-  maxKw: number | null,
-  fromDays: number,
-  toDays: number,
-): Scenario['people'][number]['licences'][number] {
-  return {
-    number,
-    issuer: 'Provincial gas board',
-    place: 'Nova Scotia',
-    licenceClass,
-    fuel,
-    maxKw,
-    validFrom: ANCHOR.add({ days: fromDays }).toString(),
-    validTo: ANCHOR.add({ days: toDays }).toString(),
-  };
-}
-
-function yearly(firstDays: number, count: number, prefix: string): Scenario['instruments'][number]['calibrations'] {
-  return Array.from({ length: count }, (_, year) => {
-    const on = ANCHOR.add({ days: firstDays + year * 360 });
-    return {
-      calibratedOn: on.toString(),
-      dueOn: on.add({ years: 1 }).toString(),
-      certificate: `${prefix}-${year + 1}`,
-    };
-  });
-}
-
-function tradeParty(key: string, name: string, street: string): Scenario['tradeParties'][number] {
-  return {
-    key,
-    party: {
-      kind: 'firm',
-      name,
-      contactName: null,
-      language: 'en',
-      email: `office@${key}.example`,
-      phoneTyped: '902 555 0177',
-      street,
-      postcode: 'B4V 2A2',
-      city: 'Tidewick',
-      region: null,
-      country: 'CA',
-      note: null,
-    },
-  };
 }

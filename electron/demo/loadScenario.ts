@@ -40,10 +40,14 @@ import { findNewestRevision } from '../../db/sheets.ts';
 import { listEmitters } from '../../db/sites.ts';
 import type { StoreWriter } from '../../db/storeWriter.ts';
 import { findVisit } from '../../db/visits.ts';
+import { SITE_FUELS } from '../../domain/combustion/fuels.ts';
+import { instrumentKindFor } from '../../domain/judgement/proof/instrumentKindFor.ts';
 import type { EmitterKind, FuelKey } from '../../domain/procedure/modelSheet.ts';
 import { READINESS_ITEMS } from '../../domain/procedure/readiness.ts';
+import type { QuantityKey } from '../../domain/quantity/quantities.ts';
 import { foldForSearch } from '../../domain/text/foldForSearch.ts';
 import { serialKeyOf } from '../../domain/text/serialKey.ts';
+import type { ApplianceFields } from '../contract/appliances.ts';
 import { setRoles } from '../operations/appHandlers.ts';
 import { toPartyRow } from '../operations/partyFields.ts';
 import { hashPin } from '../operations/pins.ts';
@@ -53,6 +57,7 @@ import { addShippedSheets } from '../operations/shippedSheets.ts';
 import { addMailings } from './addMailings.ts';
 import { addOfficeWork } from './addOfficeWork.ts';
 import { type Ids, idOf } from './ids.ts';
+import { moveDays } from './moveDays.ts';
 import { recordNotes } from './recordNotes.ts';
 import type { Scenario } from './scenario.ts';
 
@@ -67,7 +72,7 @@ export type LoadOptions = {
 type VisitOfScenario = Scenario['visits'][number];
 
 export function loadScenario(store: Store, unmoved: Scenario, options: LoadOptions): void {
-  const data = moveToToday(unmoved, options.now);
+  const data = moveDays(unmoved, unmoved.anchorOn, options.now);
   const ids: Ids = new Map();
   store.write({ actorId: null, now: options.now }, (writer) => {
     const { roadFactor, speedKmPerH, ...place } = data.travel;
@@ -86,7 +91,7 @@ export function loadScenario(store: Store, unmoved: Scenario, options: LoadOptio
     for (const registration of data.registrations) {
       writer.insert(registrations, { ...registration, applianceId: idOf(ids, registration.applianceKey), jobId: null });
     }
-    for (const visit of data.visits) addVisit(writer, onWorkingDay(visit, data.anchorOn), ids, photos);
+    for (const visit of data.visits) addVisit(writer, onWorkingDay(visit, data.anchorOn), data, ids, photos);
     for (const visit of data.upcoming) addUpcoming(writer, visit, ids, data.anchorOn);
     for (const trip of data.wastedTrips) addWastedTrip(writer, trip, data, ids);
     for (const openJob of data.openJobs) addOpenJob(writer, openJob, ids, options.now);
@@ -95,16 +100,6 @@ export function loadScenario(store: Store, unmoved: Scenario, options: LoadOptio
     addOfficeWork(writer, data, ids);
   });
   addMailings(store, data, ids, options);
-}
-
-function moveToToday(data: Scenario, now: string): Scenario {
-  const days = Temporal.PlainDate.from(data.anchorOn).until(now.slice(0, 10), { largestUnit: 'days' }).days;
-  const move = (text: string): string =>
-    `${Temporal.PlainDate.from(text.slice(0, 10)).add({ days }).toString()}${text.slice(10)}`;
-  const isDated = /^\d{4}-\d{2}-\d{2}(T[\d:.]+Z)?$/;
-  return JSON.parse(JSON.stringify(data), (_key, value: unknown) =>
-    typeof value === 'string' && isDated.test(value) ? move(value) : value,
-  ) as Scenario;
 }
 
 function addPeople(writer: StoreWriter, data: Scenario, ids: Ids, pinHash: string): void {
@@ -171,8 +166,20 @@ function addCustomer(writer: StoreWriter, customer: Scenario['customers'][number
         fromOn: dates.find((date) => date.kind === 'installed')?.on ?? null,
       });
       for (const date of dates) writer.insert(applianceDates, { applianceId, ...date });
+      const name = `${appliance.maker} ${appliance.model}`;
+      writer.insert(gasLoads, { gasSupplyId, name, inputKw: inputKwGross(appliance), applianceId });
     }
   }
+}
+
+/** As the gas meter sees it: a net plate leaves out the heat of the water vapour. */
+function inputKwGross(
+  appliance: Pick<ApplianceFields, 'plateFuel' | 'ratedInputKw' | 'ratedInputBasis'>,
+): number | null {
+  const { ratedInputKw, ratedInputBasis } = appliance;
+  if (ratedInputKw === null || ratedInputBasis !== 'net') return ratedInputKw;
+  const fuel = SITE_FUELS[appliance.plateFuel ?? 'natural-gas'];
+  return Math.round((ratedInputKw * 10 * fuel.hhv25CKj) / fuel.lhv25CKj) / 10;
 }
 
 type Photos = ReadonlyMap<string, { readonly sha256: string; readonly byteLength: number }>;
@@ -213,7 +220,7 @@ function photosOfVisit(
   };
 }
 
-function addVisit(writer: StoreWriter, visit: VisitOfScenario, ids: Ids, photos: Photos): void {
+function addVisit(writer: StoreWriter, visit: VisitOfScenario, data: Scenario, ids: Ids, photos: Photos): void {
   const applianceId = idOf(ids, visit.applianceKey);
   const technicianId = idOf(ids, visit.technicianKey);
   const siteId = idOf(ids, `site of ${visit.applianceKey}`);
@@ -253,7 +260,7 @@ function addVisit(writer: StoreWriter, visit: VisitOfScenario, ids: Ids, photos:
     notes: visit.notes,
     firstNotes: visit.firstNotes,
     staffId: technicianId,
-    instrumentOf: (quantity) => idOf(ids, PRESSURES.has(quantity) ? 'manometer' : visit.analyserKey),
+    instrumentOf: (quantity) => instrumentOf(quantity, visit, data, ids),
     photoOf: photosOfVisit(writer, photos, { takenAt: visit.notes.startedAt, addedById: technicianId }),
     emitters: listEmitters(writer.db, siteId).map((row) => row.emitter as EmitterKind),
   });
@@ -355,8 +362,15 @@ function addWastedTrip(writer: StoreWriter, trip: Scenario['wastedTrips'][number
   });
 }
 
-/** Read with the manometer rather than the analyser. */
-const PRESSURES = new Set(['inletPressureMbarG', 'burnerPressureMbarG', 'tightnessPressureMbarG', 'tightnessDropMbar']);
+/** The technician's own analyser, and for the rest what the firm has one of; null for what a dial or the eye gives. */
+function instrumentOf(quantity: QuantityKey, visit: VisitOfScenario, data: Scenario, ids: Ids): string | null {
+  const kind = instrumentKindFor(quantity);
+  if (kind === null) return null;
+  const own = data.instruments.find(
+    (one) => one.kind === kind && (kind !== 'analyser' || one.key === visit.analyserKey),
+  );
+  return own === undefined ? null : idOf(ids, own.key);
+}
 
 function addReadiness(
   writer: StoreWriter,

@@ -30,7 +30,7 @@ export type NotesOfVisit = {
   readonly notes: RecordedRun;
   readonly firstNotes: RecordedRun | null;
   readonly staffId: string;
-  readonly instrumentOf: (quantity: QuantityKey) => string;
+  readonly instrumentOf: (quantity: QuantityKey) => string | null;
   readonly photoOf: (fileName: string) => string;
   readonly emitters: readonly EmitterKind[];
 };

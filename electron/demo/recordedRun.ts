@@ -13,7 +13,7 @@ export const recordedRun = z.strictObject({
   readings: z.record(z.string(), z.union([typed, z.strictObject({ notMeasured: z.string() })])),
   /** Samples of each quantity at a firing point, in order. */
   series: z.record(z.string(), z.record(z.string(), z.array(typed))),
-  /** Picture file in assets/demo/photos by item key; `default` serves every other photo item. */
+  /** Picture file in assets/demo/photos by item key; `default` would serve every other photo item. */
   photos: z.record(z.string(), z.string()),
   /** Names by sign-off item. */
   signOffs: z.record(z.string(), z.string()),

@@ -9,6 +9,7 @@ import { runProgress } from '../../domain/procedure/progress.ts';
 import type { ItemAddress, ItemProgress, RunProgress } from '../../domain/procedure/progressTypes.ts';
 import { stepListOf, stepsOfList } from '../../domain/procedure/stepListOf.ts';
 import { entryUnits } from '../../domain/quantity/entryUnits.ts';
+import type { QuantityKey } from '../../domain/quantity/quantities.ts';
 import type { InputOf, OperationName, OutputOf } from '../contract/index.ts';
 import type { RunView } from '../contract/runs.ts';
 import type { RecordedRun } from './recordedRun.ts';
@@ -20,7 +21,7 @@ export type ReplayHands = {
   readonly putPhoto: (fileName: string) => Promise<string>;
   readonly now: () => string;
   readonly wait: (seconds: number) => void;
-  readonly instrumentFor: (quantity: string) => string | null;
+  readonly instrumentFor: (quantity: QuantityKey) => string | null;
 };
 
 type RunAddress = { readonly visitId: string; readonly runId: string };
@@ -159,7 +160,7 @@ async function recordSeries(
   for (let sample = 1; sample <= count; sample += 1) {
     for (const [quantity, typed] of Object.entries(samples)) {
       const one = typed[sample - 1];
-      if (one !== undefined) await record(at, quantity, sample, one, hands);
+      if (one !== undefined) await record(at, quantity as QuantityKey, sample, one, hands);
     }
     hands.wait(view.sheet.steady.apartS);
   }
@@ -169,7 +170,7 @@ type Entry = { readonly text: string; readonly unit: string } | { readonly notMe
 
 async function record(
   at: ItemInput,
-  quantity: string,
+  quantity: QuantityKey,
   sample: number,
   entry: Entry,
   hands: ReplayHands,
@@ -177,12 +178,12 @@ async function record(
   const isMeasured = 'text' in entry;
   await hands.must('visits.recordReading', {
     ...at,
-    quantity: quantity as InputOf<'visits.recordReading'>['quantity'],
+    quantity,
     sample,
     typedText: isMeasured ? entry.text : '',
-    typedUnit: isMeasured ? entry.unit : entryUnits(quantity as never)[0].symbol,
+    typedUnit: isMeasured ? entry.unit : entryUnits(quantity)[0].symbol,
     notMeasuredReason: isMeasured ? null : entry.notMeasured,
-    instrumentId: hands.instrumentFor(quantity),
+    instrumentId: isMeasured ? hands.instrumentFor(quantity) : null,
     measuredById: null,
   });
 }

@@ -8,6 +8,8 @@ import type { InputOf, OperationName, OutputOf } from '../contract/index.ts';
 import type { Core } from '../core.ts';
 import { createCore } from '../createCore.ts';
 import { DEMO_PIN } from './demoStore.ts';
+import { instrumentAtHand } from './instrumentAtHand.ts';
+import { moveDays } from './moveDays.ts';
 import { recordedRun } from './recordedRun.ts';
 import { replayRun } from './replayRun.ts';
 
@@ -37,9 +39,10 @@ export async function runDemo(options: {
   });
   try {
     const must = mustOf(core);
-    const notes = recordedRun.parse(
+    const written = recordedRun.parse(
       JSON.parse(readFileSync(join(options.appRoot, 'assets/demo/startup-run.json'), 'utf8')),
     );
+    const notes = moveDays(written, written.startedAt, options.now);
     const { people } = await must('app.status', {});
     const technician = people.find((person) => person.name === notes.signOffs['licensed-signs']);
     const owner = people.find((person) => person.roles.includes('owner'));
@@ -59,10 +62,7 @@ export async function runDemo(options: {
         wait: (seconds) => {
           ms += seconds * 1000;
         },
-        instrumentFor: (quantity) => {
-          const kind = quantity.endsWith('MbarG') ? 'manometer' : 'analyser';
-          return instruments.find((one) => one.kind === kind && one.isInDate)?.instrumentId ?? null;
-        },
+        instrumentFor: (quantity) => instrumentAtHand(quantity, instruments, technician.staffId),
         putPhoto: (fileName) => putPhoto(core, options.appRoot, fileName, now()),
       },
     );

@@ -6,6 +6,7 @@ import type { InputOf, OperationName, OutputOf } from '../../electron/contract/i
 import type { Core } from '../../electron/core.ts';
 import { createCore } from '../../electron/createCore.ts';
 import { DEMO_PIN } from '../../electron/demo/demoStore.ts';
+import { instrumentAtHand } from '../../electron/demo/instrumentAtHand.ts';
 import type { RecordedRun } from '../../electron/demo/recordedRun.ts';
 import { replayRun } from '../../electron/demo/replayRun.ts';
 import { APP_ROOT } from './testCore.ts';
@@ -99,10 +100,7 @@ export async function walkFromNotes(demo: DemoCore, at: BookedRun, notes: Record
       must: demo.must,
       now: demo.now,
       wait: demo.wait,
-      instrumentFor: (quantity) => {
-        const kind = quantity.endsWith('MbarG') ? 'manometer' : 'analyser';
-        return instruments.find((one) => one.kind === kind && one.isInDate)?.instrumentId ?? null;
-      },
+      instrumentFor: (quantity) => instrumentAtHand(quantity, instruments, null),
       async putPhoto(fileName) {
         const reply = await demo.core.putFile(
           { bytes: tinyPng(fileName), mediaType: 'image/png', fileName, takenAt: demo.now() },

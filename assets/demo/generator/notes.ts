@@ -30,6 +30,7 @@ export type NotesContext = {
   readonly occupant: string;
   readonly startedAt: string;
   readonly nextServiceOn: string;
+  readonly firstYearCheckOn: string;
   readonly random: Random;
 };
 
@@ -40,14 +41,7 @@ export function writeNotes(steps: readonly SheetStep[], context: NotesContext): 
     answers: {} as Record<string, string>,
     readings: {} as RecordedRun['readings'],
     series: {} as RecordedRun['series'],
-    photos: {
-      default: 'installation.png',
-      'plate-photo': 'data-plate.png',
-      'vent-joint-photo': 'vent-joint.png',
-      'vent-end-photo': 'vent-end.png',
-      'gauge-cold-photo': 'gauge.png',
-      'gauge-hot-photo': 'gauge.png',
-    },
+    photos: {} as Record<string, string>,
     signOffs: {} as Record<string, string>,
   };
   for (const item of steps.flatMap((step) => step.items)) {
@@ -70,12 +64,42 @@ export function writeNotes(steps: readonly SheetStep[], context: NotesContext): 
       case 'series':
         notes.series[item.key] = sample(item, context.facts.sheet, context);
         break;
+      case 'photo':
+        notes.photos[item.key] = pictureOf(item.key);
+        break;
       case 'sign-off':
         notes.signOffs[item.key] = item.by === 'occupant' ? context.occupant : context.technician;
         break;
     }
   }
   return notes;
+}
+
+/** Each item has its own picture: one that shows what is asked for. */
+const PICTURES: Readonly<Record<string, string>> = {
+  'plate-photo': 'data-plate.png',
+  'conversion-photo': 'conversion.png',
+  'meter-photo': 'meter.png',
+  'vent-joint-photo': 'vent-joint.png',
+  'vent-end-photo': 'vent-end.png',
+  'hatches-photo': 'hatch.png',
+  'condensate-photo': 'condensate.png',
+  'casing-photo': 'inside.png',
+  'gauge-cold-photo': 'gauge-cold.png',
+  'gauge-hot-photo': 'gauge-hot.png',
+  'treatment-photo': 'treatment.png',
+  'high-analyser-photo': 'analyser-high.png',
+  'mid-analyser-photo': 'analyser-mid.png',
+  'low-analyser-photo': 'analyser-low.png',
+  'high-as-found-analyser-photo': 'analyser-high-found.png',
+  'low-as-found-analyser-photo': 'analyser-low-found.png',
+  'whole-photo': 'installation.png',
+};
+
+function pictureOf(itemKey: string): string {
+  const found = PICTURES[itemKey];
+  if (found === undefined) throw new Error(`no picture is drawn for ${itemKey}`);
+  return found;
 }
 
 function choose(item: Extract<StepItem, { kind: 'choose' }>, { facts }: NotesContext): string {
@@ -100,9 +124,9 @@ function choose(item: Extract<StepItem, { kind: 'choose' }>, { facts }: NotesCon
 function write(item: Extract<StepItem, { kind: 'note' }>, context: NotesContext): string {
   if (item.identifies === 'serial') return context.serial;
   if (item.holds === 'time') return '10:05';
-  if (item.holds === 'date') return context.nextServiceOn;
+  if (item.holds === 'date') return item.key === 'first-year-check' ? context.firstYearCheckOn : context.nextServiceOn;
   const texts: Readonly<Record<string, string>> = {
-    'vent-material': 'polypropylene, 80 mm, rated 110 °C',
+    'vent-material': `${context.facts.vent}, rated ${context.facts.ratedInputKw > 60 ? 400 : 110} °C`,
     flush: 'flushed twice, 20 minutes each, ran clear',
     treatment: 'inhibitor, one litre',
     'heating-value-source': 'utility, monthly mean',
@@ -122,6 +146,8 @@ function read(
   context: NotesContext,
 ): { readonly text: string; readonly unit: string } | { readonly notMeasured: string } {
   const value = context.truth.at(quantity, point);
+  const noMeter = quantity.startsWith('meter') && context.facts.meterDialM3 === null;
+  if (noMeter) return { notMeasured: 'a tank has no meter' };
   return value === null ? { notMeasured: 'no test point fitted' } : typed(quantity, value, context.random);
 }
 

@@ -4,19 +4,28 @@
  */
 import { SITE_FUELS } from '../../../domain/combustion/fuels.ts';
 import { co2FromO2, o2FromCo2 } from '../../../domain/combustion/o2Co2.ts';
-import type { ModelSheet } from '../../../domain/procedure/modelSheet.ts';
+import type { EmitterKind, ModelSheet } from '../../../domain/procedure/modelSheet.ts';
 import { unwrap } from '../../../domain/result.ts';
 import type { Random } from './random.ts';
 
 export type BoilerFacts = {
   readonly sheet: ModelSheet;
   readonly fuel: 'natural-gas' | 'propane';
+  /** As on the plate. */
   readonly ratedInputKw: number;
+  /** As the gas meter sees it. */
+  readonly inputKwGross: number;
+  /** To the water at high fire. */
+  readonly outputKw: number;
   readonly heatingValueMjPerM3: number;
+  readonly nominalMbarG: number;
+  /** null: a tank has no meter. */
+  readonly meterDialM3: number | null;
   readonly systemHeightM: number;
   readonly reliefBarG: number;
-  readonly hasFloor: boolean;
+  readonly emitters: readonly EmitterKind[];
   readonly hotWater: 'none' | 'combi' | 'cylinder';
+  readonly vent: string;
   /** Own bias of this boiler against the middle of the sheet, in CO₂ points. */
   readonly co2Bias: number;
 };
@@ -26,15 +35,27 @@ export type VisitTruth = {
   readonly at: (quantity: string, point: string | null) => number | null;
 };
 
+/** Return and spread at high fire, the setting, and the two ends of the reset curve, by emitter; common practice, no source. */
+const WATER = {
+  'floor-slab': { returnC: [28, 33], deltaK: [6, 9], settingC: 40, designC: 42, mildC: 24 },
+  'panel-radiators': { returnC: [35, 40], deltaK: [12.5, 15], settingC: 53, designC: 54, mildC: 30 },
+  'fan-coil': { returnC: [36, 41], deltaK: [12, 14], settingC: 55, designC: 58, mildC: 35 },
+  'fin-tube-baseboard': { returnC: [56, 61], deltaK: [10.3, 11], settingC: 72, designC: 75, mildC: 45 },
+  'old-radiators': { returnC: [56, 60], deltaK: [13, 16], settingC: 75, designC: 78, mildC: 45 },
+} as const satisfies Partial<Record<EmitterKind, object>>;
+
 /** Years since startup make a boiler drift: leaner, a little more CO, a warmer flue, less water. */
 export function visitTruth(facts: BoilerFacts, years: number, monthOfYear: number, random: Random): VisitTruth {
   const fuel = SITE_FUELS[facts.fuel];
   const outdoorC = 8 - 14 * Math.cos(((monthOfYear - 1) / 12) * 2 * Math.PI) + random.noise(3);
-  const returnHighC = facts.hasFloor ? random.between(28, 33) : random.between(38, 46);
-  const deltaHighK = facts.hasFloor ? random.between(6, 9) : random.between(13, 18);
+  const water = WATER[hottestOf(facts.emitters)];
+  const returnHighC = random.between(water.returnC[0], water.returnC[1]);
+  const deltaHighK = random.between(water.deltaK[0], water.deltaK[1]);
+  // Cast iron is kept out of condensing and its flue runs hot; the others cool it to a little above the return.
+  const flueAboveReturnK =
+    facts.sheet.appliance.exchanger === 'cast-iron' ? { low: 28, more: 26 } : { low: 2, more: 6 };
   const coldBarG = Math.min(1.5, Math.max(0.95, facts.systemHeightM * 0.098 + 0.3)) - 0.04 * years;
-  const nominalMbar = facts.fuel === 'propane' ? 30 : 18.8;
-  const staticMbar = nominalMbar + random.noise(0.3);
+  const staticMbar = facts.nominalMbarG + random.noise(0.3);
   const targets = new Map(facts.sheet.firingPoints.map((point) => [point.key, targetCo2(facts, point.key)]));
   const values = new Map<string, number>();
   const set = (quantity: string, point: string | null, value: number): void =>
@@ -49,23 +70,24 @@ export function visitTruth(facts: BoilerFacts, years: number, monthOfYear: numbe
     set('o2DryVolPct', point, o2);
     set('co2DryVolPct', point, unwrap(co2FromO2({ fuel, o2DryVolPct: o2 })));
     set('coPpm', point, 8 + 34 * share ** 2 + 4 * years);
-    set('flueGasC', point, returnC + 2 + 6 * share + 1.2 * years);
+    set('flueGasC', point, returnC + flueAboveReturnK.low + flueAboveReturnK.more * share + 1.2 * years);
     set('returnC', point, returnC);
     set('supplyC', point, returnC + deltaHighK * (0.35 + 0.65 * share));
     set('intakeAirC', point, Math.max(4, outdoorC));
   }
-  const gasM3PerH = (facts.ratedInputKw * 3.6) / facts.heatingValueMjPerM3;
-  const dialM3 = facts.ratedInputKw > 60 ? 0.1 : 0.01;
-  const turns = Math.max(2, Math.ceil((gasM3PerH / dialM3 / 3600) * 90));
-  set('meterDialM3', null, dialM3);
-  set('meterTurns', null, turns);
-  set('meterSeconds', null, ((turns * dialM3) / gasM3PerH) * 3600);
+  if (facts.meterDialM3 !== null) {
+    const gasM3PerH = (facts.inputKwGross * 3.6) / facts.heatingValueMjPerM3;
+    const turns = Math.max(2, Math.ceil((gasM3PerH / facts.meterDialM3 / 3600) * 90));
+    set('meterDialM3', null, facts.meterDialM3);
+    set('meterTurns', null, turns);
+    set('meterSeconds', null, ((turns * facts.meterDialM3) / gasM3PerH) * 3600);
+  }
   set('heatingValueMjPerM3', null, facts.heatingValueMjPerM3);
   set('inletPressureMbarG', 'static', staticMbar);
   set('inletPressureMbarG', 'static-upstream', staticMbar + 1);
   set('inletPressureMbarG', 'dynamic', staticMbar - 0.8);
   set('inletPressureMbarG', 'dynamic-all-on', staticMbar - 1.4);
-  set('burnerPressureMbarG', 'high', -0.07);
+  set('burnerPressureMbarG', 'high', burnerPressureMbarG(facts.sheet));
   set('tightnessPressureMbarG', 'test', 100);
   set('tightnessMinutes', 'test', 15);
   set('tightnessDropMbar', 'test', 0);
@@ -101,25 +123,39 @@ export function visitTruth(facts: BoilerFacts, years: number, monthOfYear: numbe
   set('ventPhotos', null, 5);
   set('inspectionHatches', null, 2);
   set('tankFillPct', null, random.between(38, 80));
-  set('supplySetpointC', null, facts.hasFloor ? 40 : 55);
+  set('supplySetpointC', null, water.settingC);
   set('manifoldSupplyC', null, 38);
   set('floorSurfaceC', null, 25.5);
   set('resetDesignOutdoorC', null, -15);
-  set('resetDesignSupplyC', null, facts.hasFloor ? 42 : 58);
+  set('resetDesignSupplyC', null, water.designC);
   set('resetMildOutdoorC', null, 18);
-  set('resetMildSupplyC', null, facts.hasFloor ? 24 : 30);
+  set('resetMildSupplyC', null, water.mildC);
   set('warmWeatherShutdownC', null, 19);
   set('outdoorC', null, outdoorC);
   set('displayOutdoorC', null, outdoorC + random.noise(0.6));
   set('supplyC', 'hot', returnHighC + deltaHighK);
-  set('systemFlowLPerMin', null, (facts.ratedInputKw * 0.88) / (0.0693 * deltaHighK));
+  set('systemFlowLPerMin', null, facts.outputKw / (0.0693 * deltaHighK));
   set('coldInletC', null, 8 + random.noise(1));
   set('hotOutletC', null, 47 + random.noise(0.5));
   set('mixedOutletC', null, 45 + random.noise(0.5));
-  set('hotWaterFlowLPerMin', null, (facts.ratedInputKw * 0.9) / (0.0697 * 39));
+  set('hotWaterFlowLPerMin', null, facts.outputKw / (0.0697 * 39));
   set('hotWaterFlowLPerMin', 'minimum', 2.2);
   set('storeC', null, 62);
   return { at: (quantity, point) => values.get(`${quantity}@${point ?? ''}`) ?? values.get(`${quantity}@`) ?? null };
+}
+
+/** Of the circuit whose water is hottest: the boiler is set for it, cooler ones are mixed down. */
+function hottestOf(emitters: readonly EmitterKind[]): keyof typeof WATER {
+  const known = (Object.keys(WATER) as (keyof typeof WATER)[]).filter((one) => emitters.includes(one));
+  const [hottest] = known.toSorted((one, other) => WATER[other].settingC - WATER[one].settingC);
+  if (hottest === undefined) throw new Error(`nothing is known of the water of ${emitters.join(', ')}`);
+  return hottest;
+}
+
+/** What the gas valve is set to before the burner: over the room for a blown burner, a little under it for a premix one. */
+function burnerPressureMbarG(sheet: ModelSheet): number {
+  const band = sheet.limits.find(({ quantity }) => quantity === 'burnerPressureMbarG');
+  return band?.min === undefined || band.max === undefined ? -0.07 : (band.min + band.max) / 2;
 }
 
 /** Where the sheet wants this point: the middle of its CO₂ band, or of the band that other sheets show. */

@@ -5,7 +5,10 @@ import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { openStore, type Store, storePath } from '../../../db/openStore.ts';
 import { type Finding, VERDICTS } from '../../../domain/judgement/finding.ts';
+import { canRead, instrumentKindFor } from '../../../domain/judgement/proof/instrumentKindFor.ts';
 import { BLOCKS } from '../../../domain/procedure/modelSheet.ts';
+import type { QuantityKey } from '../../../domain/quantity/quantities.ts';
+import type { InstrumentKind } from '../../../domain/vocabulary/people.ts';
 import type { InputOf, OperationName, OutputOf } from '../../../electron/contract/index.ts';
 import type { Core } from '../../../electron/core.ts';
 import { createCore } from '../../../electron/createCore.ts';
@@ -91,6 +94,33 @@ describe('the demo', () => {
     'message_events',
   ])('has rows in %s', (table) => {
     expect(store.raw.prepare(`SELECT count(*) FROM "${table}"`).pluck().get()).toBeGreaterThan(0);
+  });
+
+  it('has every reading with an instrument that can give it, and none with what a dial or the eye gives', () => {
+    const rows = store.raw
+      .prepare(
+        `SELECT DISTINCT quantity, kind, accuracy, range_max AS rangeMax FROM readings
+         LEFT JOIN instruments ON instruments.id = readings.instrument_id WHERE value_own IS NOT NULL`,
+      )
+      .all() as { quantity: QuantityKey; kind: InstrumentKind | null; accuracy: string; rangeMax: string }[];
+    for (const { quantity, kind, accuracy, rangeMax } of rows) {
+      if (kind === null) expect(instrumentKindFor(quantity), quantity).toBeNull();
+      else
+        expect(
+          canRead({ kind, accuracy: JSON.parse(accuracy), rangeMax: JSON.parse(rangeMax) }, quantity),
+          `${quantity} with the ${kind}`,
+        ).toBe(true);
+    }
+    const kinds = new Set(rows.map(({ kind }) => kind));
+    expect(kinds).toEqual(
+      new Set(['analyser', 'manometer', 'thermometer', 'water-test', 'stopwatch', 'multimeter', null]),
+    );
+  });
+
+  it('counts what its boilers burn among the loads of the meter', () => {
+    const uncounted = `SELECT count(*) FROM appliances
+      WHERE id NOT IN (SELECT appliance_id FROM gas_loads WHERE appliance_id IS NOT NULL AND input_kw >= rated_input_kw)`;
+    expect(store.raw.prepare(uncounted).pluck().get()).toBe(0);
   });
 
   it('has what every list of the owner’s shows', async () => {

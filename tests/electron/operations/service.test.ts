@@ -65,7 +65,7 @@ describe('a yearly service', () => {
     const past = await demo.must('visits.getPast', { runId: run.runId });
     expect(past.map(({ kind, on }) => `${kind} ${on}`)).toEqual([
       'startup 2024-02-18',
-      'service 2025-02-17',
+      'service 2025-02-21',
       'service 2026-02-22',
     ]);
     expect(past[0]?.startsBaseline).toBe(true);
