@@ -39,10 +39,22 @@ export const jobOperations = {
     input: z.strictObject({ applianceId: id, kind: jobKind, note: words }),
     output: z.strictObject({ jobId: id }),
   }),
-  /** Jobs without a visit yet, what presses first; or all of them, the newest first. */
+  /**
+   * Jobs without a visit yet, what presses first; or all of an appliance, or these ones, the newest first. Never every job
+   * there ever was: an old firm has tens of thousands.
+   */
   'jobs.list': operation({
     access: 'signed-in',
-    input: z.strictObject({ unplannedOnly: z.boolean().default(true), applianceId: id.nullable().default(null) }),
+    input: z
+      .strictObject({
+        unplannedOnly: z.boolean().default(true),
+        applianceId: id.nullable().default(null),
+        jobIds: z.array(id).max(100).optional(),
+      })
+      .refine(
+        ({ unplannedOnly, applianceId, jobIds }) => unplannedOnly || applianceId !== null || jobIds !== undefined,
+        'name the appliance or the jobs',
+      ),
     output: z.array(jobRow),
   }),
   'jobs.getReadiness': operation({

@@ -41,7 +41,11 @@ export const bookingHandlers: Handlers<
   },
 
   'jobs.list': (input, context) => {
-    const rows = listJobs(context.db, { applianceId: input.applianceId, isWaiting: input.unplannedOnly });
+    const rows = listJobs(context.db, {
+      applianceId: input.applianceId,
+      isWaiting: input.unplannedOnly,
+      ...(input.jobIds === undefined ? {} : { jobIds: input.jobIds }),
+    });
     const open = openReadinessOf(context.db, rows);
     const notices = readOpenNotices(
       context.db,

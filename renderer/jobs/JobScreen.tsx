@@ -24,10 +24,10 @@ import { ReadinessPanel } from './ReadinessPanel.tsx';
 type Job = OutputOf<'jobs.list'>[number];
 
 export function JobScreen({ jobId }: { readonly jobId: string }) {
-  const jobs = useOperation('jobs.list', { unplannedOnly: false });
+  const jobs = useOperation('jobs.list', { unplannedOnly: false, jobIds: [jobId] });
   const mayBook = useHasRole('dispatcher', 'owner', 'technician');
   useShortcut('b', 'Book the visit', goToBooking);
-  const job = jobs.state === 'ready' ? jobs.value.find((row) => row.jobId === jobId) : undefined;
+  const job = jobs.state === 'ready' ? jobs.value[0] : undefined;
   return (
     <Screen
       title={job === undefined ? 'Job' : capital(`${JOB_KIND_WORDS[job.kind]}: ${job.maker} ${job.model}`)}

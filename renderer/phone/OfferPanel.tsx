@@ -29,10 +29,10 @@ export type Offer = {
 
 export function OfferPanel({ jobId }: { readonly jobId: string }) {
   const planning = useOperation('jobs.getPlanning', { jobId });
-  const jobs = useOperation('jobs.list', { unplannedOnly: false });
+  const jobs = useOperation('jobs.list', { unplannedOnly: false, jobIds: [jobId] });
   const book = useAct('visits.book');
   const [booked, setBooked] = useState<{ readonly visitId: string; readonly words: string } | null>(null);
-  const job = jobs.state === 'ready' ? jobs.value.find((row) => row.jobId === jobId) : undefined;
+  const job = jobs.state === 'ready' ? jobs.value[0] : undefined;
   const isReady = (job?.openReadiness.length ?? 0) === 0;
   if (booked !== null) {
     return (

@@ -10,7 +10,10 @@ import { useOperation } from '../operations/useOperation.ts';
 import { RouteLink } from '../RouteLink.tsx';
 
 export function PencilledPanel({ visit }: { readonly visit: VisitRow }) {
-  const jobs = useOperation('jobs.list', { unplannedOnly: false });
+  const jobs = useOperation('jobs.list', {
+    unplannedOnly: false,
+    jobIds: visit.jobs.map(({ jobId }) => jobId),
+  });
   const confirm = useAct('visits.update');
   const { visitId, revision, plannedOn, plannedFrom, plannedTo, durationMin } = visit;
   const firmUp = () =>
@@ -27,9 +30,7 @@ export function PencilledPanel({ visit }: { readonly visit: VisitRow }) {
   return (
     <Answer of={jobs}>
       {(all) => {
-        const open = all.filter(
-          (job) => job.openReadiness.length > 0 && visit.jobs.some(({ jobId }) => jobId === job.jobId),
-        );
+        const open = all.filter((job) => job.openReadiness.length > 0);
         const [first] = open;
         return first === undefined ? (
           <Note

@@ -107,6 +107,7 @@ async function oneAppliance(test: TestCore): Promise<BenchResult> {
 /** The first page as a screen asks for it, through the contract, against the bare dates by their own index. */
 async function lists(test: TestCore, raw: Database.Database): Promise<readonly BenchResult[]> {
   const bare = raw.prepare('SELECT * FROM bare ORDER BY registration_on, appliance_id LIMIT 50');
+  const jobId = raw.prepare('SELECT id FROM jobs ORDER BY id LIMIT 1').pluck().get() as string;
   const askings = [
     ['deadlines', () => test.must('deadlines.list', { limit: 50 })],
     ['weeks of deadlines', () => test.must('deadlines.get', {})],
@@ -115,6 +116,9 @@ async function lists(test: TestCore, raw: Database.Database): Promise<readonly B
     ['reminders', () => test.must('reminders.list', { limit: 50 })],
     ['registrations', () => test.must('registrations.list', { limit: 50 })],
     ['registrations, confirmed ones too', () => test.must('registrations.list', { openOnly: false, limit: 50 })],
+    ['jobs to book', () => test.must('jobs.list', {})],
+    ['one job', () => test.must('jobs.list', { unplannedOnly: false, jobIds: [jobId] })],
+    ['visits of a week', () => test.must('visits.list', { from: NOW.slice(0, 10), to: '2026-03-08' })],
   ] as const;
   const results: BenchResult[] = [];
   for (const [name, ask] of askings) {

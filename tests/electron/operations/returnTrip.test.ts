@@ -68,8 +68,7 @@ describe('the return trip', () => {
   });
 
   it('puts the job back among those to book, saying why, until the trip is there', async () => {
-    const jobOf = async () =>
-      (await test.must('jobs.list', { unplannedOnly: false })).find((job) => job.jobId === run.jobId);
+    const jobOf = async () => (await test.must('jobs.list', { unplannedOnly: false, jobIds: [run.jobId] }))[0];
     expect(await jobOf()).toMatchObject({ visitId: run.visitId, returnBecause: null });
     await end('return-needed');
     expect(await jobOf()).toMatchObject({ visitId: null, returnBecause: 'return-needed' });
