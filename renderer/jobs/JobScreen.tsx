@@ -133,12 +133,14 @@ function Booking({
   readonly others: readonly Job[];
   readonly suggestedMin: number;
 }) {
+  const isReadyWith = (together: readonly string[]): boolean =>
+    [job, ...others.filter(({ jobId }) => together.includes(jobId))].every((one) => one.openReadiness.length === 0);
   const form = useDraftForm<BookingForm, 'visits.book'>({
     draftKey: `book.${job.jobId}`,
     operation: 'visits.book',
-    initial: { ...emptyVisit(suggestedMin, job.openReadiness.length === 0), note: '', together: [] },
+    initial: { ...emptyVisit(suggestedMin), note: '', together: [] },
     toInput: (values, reader) => ({
-      ...visitFromForm(values, reader),
+      ...visitFromForm(values, reader, isReadyWith(values.together)),
       jobIds: [job.jobId, ...values.together],
       note: reader.optional(values.note),
     }),
@@ -170,7 +172,7 @@ function Booking({
               ))}
             </fieldset>
           )}
-          <VisitFields form={form} jobIds={[job.jobId, ...together]} />
+          <VisitFields form={form} jobIds={[job.jobId, ...together]} isReady={isReadyWith(together)} />
           <TextField form={form} name="note" label="Note for the crew" lines={2} />
         </DraftFormFrame>
       </Panel>

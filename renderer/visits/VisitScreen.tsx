@@ -248,16 +248,18 @@ function Visit({ visit }: { readonly visit: VisitRow }) {
 
 function MoveForm({ visit, onDone }: { readonly visit: VisitRow; readonly onDone: () => void }) {
   const { visitId } = visit;
+  // A visit on file is as firm as it is.
+  const isReady = visit.state !== 'pencilled';
   const form = useDraftForm({
     draftKey: `visit.${visitId}`,
     operation: 'visits.update',
     initial: visitToForm(visit),
-    toInput: (values, reader) => ({ visitId, baseRevision: visit.revision, ...visitFromForm(values, reader) }),
+    toInput: (values, reader) => ({ visitId, baseRevision: visit.revision, ...visitFromForm(values, reader, isReady) }),
     onDone,
   });
   return (
     <DraftFormFrame form={form} submitLabel="Save" failure={<ErrorText error={form.error} />} onLeave={onDone}>
-      <VisitFields form={form} jobIds={visit.jobs.map(({ jobId }) => jobId)} />
+      <VisitFields form={form} jobIds={visit.jobs.map(({ jobId }) => jobId)} isReady={isReady} />
     </DraftFormFrame>
   );
 }

@@ -12,6 +12,7 @@ export type VisitForm = {
   readonly duration: string;
   /** Person to role; absent: not on the crew. */
   readonly crew: Readonly<Record<string, string>>;
+  /** `yes` or `no`; empty: as readiness stands, until somebody chooses. */
   readonly isPencilled: string;
 };
 
@@ -21,15 +22,21 @@ type VisitTimes = Pick<
 >;
 
 /** `suggestedMin`: as board and planner reckon it, by kind, size and what somebody wrote down. */
-export function emptyVisit(suggestedMin: number, isReady: boolean): VisitForm {
+export function emptyVisit(suggestedMin: number): VisitForm {
   return {
     plannedOn: '',
     plannedFrom: '',
     plannedTo: '',
     duration: durationWords(suggestedMin),
     crew: {},
-    isPencilled: isReady ? 'no' : 'yes',
+    isPencilled: '',
   };
+}
+
+/** What was chosen by hand stands; otherwise firm as soon as nothing that must be given is open. */
+export function howFirm({ isPencilled }: Pick<VisitForm, 'isPencilled'>, isReady: boolean): 'yes' | 'no' {
+  if (isPencilled === '') return isReady ? 'no' : 'yes';
+  return isPencilled === 'yes' ? 'yes' : 'no';
 }
 
 export function visitToForm(visit: {
@@ -50,7 +57,7 @@ export function visitToForm(visit: {
   };
 }
 
-export function visitFromForm(form: VisitForm, reader: FormReader): VisitTimes {
+export function visitFromForm(form: VisitForm, reader: FormReader, isReady: boolean): VisitTimes {
   const durationMin = readDuration(form.duration);
   if (durationMin === null) reader.fail('duration', 'Not a length of time. Example: 2 h 30 min.');
   const crew = Object.entries(form.crew).flatMap(([staffId, role]) => {
@@ -64,7 +71,7 @@ export function visitFromForm(form: VisitForm, reader: FormReader): VisitTimes {
     plannedTo: time('plannedTo', form.plannedTo, reader),
     durationMin: durationMin ?? 0,
     crew,
-    isPencilled: form.isPencilled === 'yes',
+    isPencilled: howFirm(form, isReady) === 'yes',
   };
 }
 

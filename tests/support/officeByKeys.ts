@@ -172,7 +172,8 @@ export async function bookByKeys(hands: KeyboardHands): Promise<void> {
   await hands.fill('Day', PLANNED_ON);
   await hands.fill('Arrive from', '9');
   await hands.fill('at the latest', '12');
-  await hands.choose('How firm', 'planned');
+  // It was “pencilled in” until the last answer above.
+  await hands.page.getByLabel('How firm').and(hands.page.locator(':has(option[value="no"]:checked)')).waitFor();
   await hands.choose(`${TECHNICIAN}: part in the visit`, 'licensed');
   await hands.pressButton('Book it');
   await heading(hands, 'Lowri Kestrel, 9 Fathom Street');
