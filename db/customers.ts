@@ -139,6 +139,12 @@ export function listSiteRoles(db: ReadableDb, siteId: string): readonly (RoleRow
     .all();
 }
 
+export type PartyRoleRow = typeof partyRoles.$inferSelect;
+
+export function findRole(db: ReadableDb, roleId: string): PartyRoleRow | undefined {
+  return db.select().from(partyRoles).where(eq(partyRoles.id, roleId)).get();
+}
+
 /** Where appliances of these sites stand now. */
 export function listPlacedAppliances(
   db: ReadableDb,

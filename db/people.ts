@@ -1,5 +1,5 @@
 /** Queries over the firm: company, staff with roles, licences and training, instruments with their latest calibration. */
-import { asc, desc, eq, sql } from 'drizzle-orm';
+import { and, asc, desc, eq, isNotNull, isNull, sql } from 'drizzle-orm';
 import type { ReadableDb } from './openStore.ts';
 import { preparedOnce } from './preparedOnce.ts';
 import {
@@ -16,7 +16,9 @@ import {
 export type CompanyRow = typeof companies.$inferSelect;
 export type StaffRow = typeof staff.$inferSelect;
 export type LicenceRow = typeof licences.$inferSelect;
+export type TrainingRow = typeof trainings.$inferSelect;
 export type InstrumentRow = typeof instruments.$inferSelect & {
+  readonly calibrationId: string | null;
   readonly calibratedOn: string | null;
   readonly dueOn: string | null;
   readonly certificate: string | null;
@@ -65,21 +67,53 @@ export function findStaff(
   return { ...row, roles: roles.map((one) => one.role).sort() };
 }
 
+/** Those that count: what was withdrawn never was. */
 export function listLicences(db: ReadableDb): readonly LicenceRow[] {
-  return db.select().from(licences).orderBy(desc(licences.validTo)).all();
+  return db.select().from(licences).where(isNull(licences.withdrawnAt)).orderBy(desc(licences.validTo)).all();
 }
 
 export function listLicencesOf(db: ReadableDb, staffId: string): readonly LicenceRow[] {
-  return db.select().from(licences).where(eq(licences.staffId, staffId)).orderBy(desc(licences.validTo)).all();
+  return db
+    .select()
+    .from(licences)
+    .where(and(eq(licences.staffId, staffId), isNull(licences.withdrawnAt)))
+    .orderBy(desc(licences.validTo))
+    .all();
 }
 
-export function listTrainings(db: ReadableDb): readonly (typeof trainings.$inferSelect)[] {
-  return db.select().from(trainings).orderBy(desc(trainings.validFrom)).all();
+export function listWithdrawnLicences(db: ReadableDb): readonly LicenceRow[] {
+  return db.select().from(licences).where(isNotNull(licences.withdrawnAt)).orderBy(desc(licences.validTo)).all();
+}
+
+export function findLicence(db: ReadableDb, licenceId: string): LicenceRow | undefined {
+  return db.select().from(licences).where(eq(licences.id, licenceId)).get();
+}
+
+/** Those that count. */
+export function listTrainings(db: ReadableDb): readonly TrainingRow[] {
+  return db.select().from(trainings).where(isNull(trainings.withdrawnAt)).orderBy(desc(trainings.validFrom)).all();
+}
+
+export function listWithdrawnTrainings(db: ReadableDb): readonly TrainingRow[] {
+  return db.select().from(trainings).where(isNotNull(trainings.withdrawnAt)).orderBy(desc(trainings.validFrom)).all();
+}
+
+export function findTraining(db: ReadableDb, trainingId: string): TrainingRow | undefined {
+  return db.select().from(trainings).where(eq(trainings.id, trainingId)).get();
+}
+
+export function findCalibration(db: ReadableDb, calibrationId: string): typeof calibrations.$inferSelect | undefined {
+  return db.select().from(calibrations).where(eq(calibrations.id, calibrationId)).get();
 }
 
 export function listInstruments(db: ReadableDb): readonly InstrumentRow[] {
   const latest = new Map<string, typeof calibrations.$inferSelect>();
-  for (const row of db.select().from(calibrations).orderBy(asc(calibrations.calibratedOn)).all())
+  for (const row of db
+    .select()
+    .from(calibrations)
+    .where(isNull(calibrations.withdrawnAt))
+    .orderBy(asc(calibrations.calibratedOn))
+    .all())
     latest.set(row.instrumentId, row);
   return db
     .select()
@@ -90,6 +124,7 @@ export function listInstruments(db: ReadableDb): readonly InstrumentRow[] {
       const last = latest.get(row.id);
       return {
         ...row,
+        calibrationId: last?.id ?? null,
         calibratedOn: last?.calibratedOn ?? null,
         dueOn: last?.dueOn ?? null,
         certificate: last?.certificate ?? null,

@@ -1,6 +1,6 @@
 /** Queries over registrations and the documents issued for them. */
 import type { Database } from 'better-sqlite3';
-import { and, asc, desc, eq, inArray, isNull, ne } from 'drizzle-orm';
+import { and, asc, desc, eq, inArray, isNotNull, isNull, ne } from 'drizzle-orm';
 import type { ReadableDb } from './openStore.ts';
 import { rawStatement } from './rawStatement.ts';
 import {
@@ -102,6 +102,27 @@ export function listIssuedDocuments(db: ReadableDb, runId: string): readonly (ty
     .all();
 }
 
-export function listPermits(db: ReadableDb, siteId: string): readonly (typeof permits.$inferSelect)[] {
-  return db.select().from(permits).where(eq(permits.siteId, siteId)).orderBy(asc(permits.number)).all();
+export type PermitRow = typeof permits.$inferSelect;
+
+/** Those that count. */
+export function listPermits(db: ReadableDb, siteId: string): readonly PermitRow[] {
+  return db
+    .select()
+    .from(permits)
+    .where(and(eq(permits.siteId, siteId), isNull(permits.withdrawnAt)))
+    .orderBy(asc(permits.number))
+    .all();
+}
+
+export function listWithdrawnPermits(db: ReadableDb, siteId: string): readonly PermitRow[] {
+  return db
+    .select()
+    .from(permits)
+    .where(and(eq(permits.siteId, siteId), isNotNull(permits.withdrawnAt)))
+    .orderBy(asc(permits.number))
+    .all();
+}
+
+export function findPermit(db: ReadableDb, permitId: string): PermitRow | undefined {
+  return db.select().from(permits).where(eq(permits.id, permitId)).get();
 }

@@ -289,7 +289,10 @@ export function readRunRecord(
       ratedInputBasis: appliance.ratedInputBasis as 'gross' | 'net',
       ventElbows: appliance.ventElbows,
     },
-    instruments: listInstruments(db).map(toRecordedInstrument),
+    // One taken out of use before the run began is not offered; what was read with it then keeps it.
+    instruments: listInstruments(db)
+      .filter(({ retiredOn }) => retiredOn === null || retiredOn >= run.startedAt.slice(0, 10))
+      .map(toRecordedInstrument),
     answers: db
       .select()
       .from(runAnswers)

@@ -50,7 +50,7 @@ const WATER = `
 /** Who sealed the startup held a licence on the day of that visit. */
 const LICENSED = `
   SELECT 1 FROM jobs j JOIN runs r ON r.job_id = j.id JOIN seals e ON e.run_id = r.id JOIN visits v ON v.id = e.visit_id
-    JOIN licences l ON l.staff_id = e.sealed_by_id AND l.valid_from <= v.planned_on AND v.planned_on <= l.valid_to
+    JOIN licences l ON l.staff_id = e.sealed_by_id AND l.valid_from <= v.planned_on AND v.planned_on <= l.valid_to AND l.withdrawn_at IS NULL
   WHERE j.appliance_id = ? AND j.kind = 'startup' LIMIT 1`;
 
 /** An owner who came after another one; the first owner is no change. */

@@ -100,6 +100,10 @@ export const licences = sqliteTable(
     maxKw: real('max_kw'),
     validFrom: day('valid_from').notNull(),
     validTo: day('valid_to').notNull(),
+    /** Never was: typed by mistake. Kept, counts for nothing. */
+    withdrawnAt: instant('withdrawn_at'),
+    /** Why it ended early or was withdrawn. */
+    endReason: text('end_reason'),
   },
   (t) => [
     index('licences_by_staff').on(t.staffId),
@@ -120,6 +124,10 @@ export const trainings = sqliteTable('trainings', {
   number: text('number'),
   validFrom: day('valid_from').notNull(),
   validTo: day('valid_to'),
+  /** Never was: typed by mistake. Kept, counts for nothing. */
+  withdrawnAt: instant('withdrawn_at'),
+  /** Why it ended early or was withdrawn. */
+  endReason: text('end_reason'),
 });
 
 export const parties = sqliteTable(
@@ -193,6 +201,8 @@ export const instruments = sqliteTable(
     rangeMax: json<Partial<Record<string, number>>>('range_max').notNull(),
     keptBy: text('kept_by').references(() => staff.id, { onDelete: 'restrict' }),
     retiredOn: day('retired_on'),
+    /** Why it is out of use. */
+    endReason: text('end_reason'),
   },
   (t) => [oneOf('instruments_kind', t.kind, INSTRUMENT_KINDS)],
 );
@@ -207,6 +217,10 @@ export const calibrations = sqliteTable(
     calibratedOn: day('calibrated_on').notNull(),
     dueOn: day('due_on').notNull(),
     certificate: text('certificate'),
+    /** Never was: typed by mistake. Kept, counts for nothing. */
+    withdrawnAt: instant('withdrawn_at'),
+    /** Why it was withdrawn. */
+    endReason: text('end_reason'),
   },
   (t) => [
     index('calibrations_by_instrument').on(t.instrumentId, t.dueOn),

@@ -161,6 +161,8 @@ export const placements = sqliteTable(
     position: text('position'),
     fromOn: day('from_on'),
     toOn: day('to_on'),
+    /** Why it was taken out or moved. */
+    endReason: text('end_reason'),
   },
   (t) => [
     index('placements_by_site').on(t.siteId),

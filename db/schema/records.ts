@@ -26,6 +26,8 @@ export const attachments = sqliteTable(
       .notNull()
       .references(() => staff.id, { onDelete: 'restrict' }),
     addedAt: instant('added_at').notNull(),
+    /** With the person it showed: the bytes are gone, the row stays for what points to it. */
+    erasedAt: instant('erased_at'),
   },
   (t) => [
     index('attachments_by_hash').on(t.sha256),
@@ -130,6 +132,8 @@ export const registrations = sqliteTable(
     number: text('number'),
     proofAttachmentId: text('proof_attachment_id').references(() => attachments.id, { onDelete: 'restrict' }),
     note: text('note'),
+    /** Why the last step was taken back. */
+    takenBackWhy: text('taken_back_why'),
   },
   (t) => [
     uniqueIndex('registrations_appliance').on(t.applianceId),
@@ -223,6 +227,9 @@ export const permits = sqliteTable(
     issuer: text('issuer').notNull(),
     state: text('state').notNull(),
     on: day('given_on'),
+    /** Never was: typed by mistake. Kept, counts for nothing. */
+    withdrawnAt: instant('withdrawn_at'),
+    endReason: text('end_reason'),
   },
   (t) => [
     index('permits_by_site').on(t.siteId),

@@ -65,6 +65,7 @@ export const customerOperations = {
     access: ['dispatcher', 'owner', 'technician'],
     input: z.strictObject({ customerId: id, party: partyFields, note: words }),
     output: nothing,
+    errors: { 'person-erased': nothing },
   }),
   'customers.recordConsent': operation({
     access: ['dispatcher', 'owner', 'technician'],

@@ -5,11 +5,13 @@ import { appOperations } from './app.ts';
 import { applianceOperations } from './appliances.ts';
 import { backupOperations } from './backups.ts';
 import { boardOperations } from './board.ts';
+import { credentialOperations } from './credentials.ts';
 import { customerOperations } from './customers.ts';
 import { dueOperations } from './dues.ts';
 import { handoverOperations } from './handovers.ts';
 import { historyOperations } from './history.ts';
 import { importOperations } from './imports.ts';
+import { instrumentChangeOperations } from './instrumentChanges.ts';
 import { jobOperations } from './jobs.ts';
 import { makeSafeOperations } from './makeSafes.ts';
 import { messageOperations } from './messages.ts';
@@ -38,6 +40,8 @@ import { workforceOperations } from './workforce.ts';
 export const contract = {
   ...appOperations,
   ...peopleOperations,
+  ...credentialOperations,
+  ...instrumentChangeOperations,
   ...customerOperations,
   ...siteOperations,
   ...applianceOperations,

@@ -17,6 +17,8 @@ export const licence = z.strictObject({
   maxKw: z.number().positive().nullable(),
   validFrom: day,
   validTo: day,
+  /** Why it ended early. */
+  endReason: optionalLine,
 });
 export type Licence = z.output<typeof licence>;
 
@@ -27,7 +29,9 @@ export const training = z.strictObject({
   number: optionalLine,
   validFrom: day,
   validTo: day.nullable(),
+  endReason: optionalLine,
 });
+export type Training = z.output<typeof training>;
 
 export const staffMember = z.strictObject({
   staffId: id,
@@ -40,6 +44,8 @@ export const staffMember = z.strictObject({
   activeTo: day.nullable(),
   licences: z.array(licence),
   trainings: z.array(training),
+  /** Withdrawn as typed by mistake: they count for nothing and can be put back. */
+  withdrawn: z.strictObject({ licences: z.array(licence), trainings: z.array(training) }),
 });
 export type StaffMember = z.output<typeof staffMember>;
 
@@ -66,7 +72,9 @@ export const instrument = z.strictObject({
   rangeMax,
   keptById: id.nullable(),
   retiredOn: day.nullable(),
+  endReason: optionalLine,
   /** The latest calibration. */
+  calibrationId: id.nullable(),
   calibratedOn: day.nullable(),
   dueOn: day.nullable(),
   certificate: optionalLine,
@@ -90,13 +98,13 @@ export const peopleOperations = {
   'staff.setPin': operation({ access: ['owner'], input: z.strictObject({ staffId: id, pin }), output: nothing }),
   'staff.addLicence': operation({
     access: ['owner', 'dispatcher'],
-    input: z.strictObject({ staffId: id, licence: licence.omit({ licenceId: true }) }),
+    input: z.strictObject({ staffId: id, licence: licence.omit({ licenceId: true, endReason: true }) }),
     output: z.strictObject({ licenceId: id }),
     errors: { 'dates-reversed': z.strictObject({ validFrom: day, validTo: day }) },
   }),
   'staff.addTraining': operation({
     access: ['owner', 'dispatcher'],
-    input: z.strictObject({ staffId: id, training: training.omit({ trainingId: true }) }),
+    input: z.strictObject({ staffId: id, training: training.omit({ trainingId: true, endReason: true }) }),
     output: z.strictObject({ trainingId: id }),
     errors: { 'dates-reversed': z.strictObject({ validFrom: day, validTo: day }) },
   }),

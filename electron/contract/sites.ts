@@ -60,6 +60,9 @@ export const permitFields = z.strictObject({
 });
 export type PermitFields = z.output<typeof permitFields>;
 
+const permit = permitFields.extend({ permitId: id, endReason: optionalLine });
+export type Permit = z.output<typeof permit>;
+
 export const siteSummary = z.strictObject({
   siteId: id,
   customerId: id,
@@ -96,14 +99,19 @@ export const siteOperations = {
       gasSupply: gasSupplyFields.nullable(),
       roles: z.array(
         z.strictObject({
+          roleId: id,
           partyId: id,
           name: z.string(),
           role: z.enum(PARTY_ROLES),
           fromOn: day.nullable(),
           toOn: day.nullable(),
+          party: partyFields,
+          isErased: z.boolean(),
         }),
       ),
-      permits: z.array(permitFields),
+      permits: z.array(permit),
+      /** Typed by mistake: printed nowhere, and can be put back. */
+      withdrawnPermits: z.array(permit),
       appliances: z.array(applianceSummary),
       /** Altitudes of other sites in the same postcode or city: a slip of feet and metres shows against them. */
       neighbourAltitudesM: z.array(z.number()),
@@ -124,9 +132,45 @@ export const siteOperations = {
     }),
     output: z.strictObject({ partyId: id }),
   }),
+  /** Its days or its kind put right, or its end; `toOn` null: still so. */
+  'sites.updateRole': operation({
+    access: ['dispatcher', 'owner', 'technician'],
+    input: z.strictObject({ roleId: id, role: z.enum(PARTY_ROLES), fromOn: day.nullable(), toOn: day.nullable() }),
+    output: nothing,
+    errors: { 'dates-reversed': z.strictObject({ validFrom: day, validTo: day }), 'day-in-future': nothing },
+  }),
+  /** It never was. Somebody who left keeps the role with its last day. */
+  'sites.removeRole': operation({
+    access: ['dispatcher', 'owner', 'technician'],
+    input: z.strictObject({ roleId: id }),
+    output: nothing,
+  }),
+  /** Anybody around a site; the customer too. */
+  'parties.update': operation({
+    access: ['dispatcher', 'owner', 'technician'],
+    input: z.strictObject({ partyId: id, party: partyFields }),
+    output: nothing,
+    errors: { 'person-erased': nothing },
+  }),
   'sites.addPermit': operation({
     access: ['dispatcher', 'owner', 'technician'],
     input: z.strictObject({ siteId: id, permit: permitFields }),
+    output: nothing,
+  }),
+  /** How far it has come, or a slip in it: what it was before is in the change log. */
+  'sites.updatePermit': operation({
+    access: ['dispatcher', 'owner', 'technician'],
+    input: z.strictObject({ permitId: id, permit: permitFields }),
+    output: nothing,
+  }),
+  'sites.withdrawPermit': operation({
+    access: ['dispatcher', 'owner'],
+    input: z.strictObject({ permitId: id, why: line }),
+    output: nothing,
+  }),
+  'sites.putBackPermit': operation({
+    access: ['dispatcher', 'owner'],
+    input: z.strictObject({ permitId: id }),
     output: nothing,
   }),
 } as const;

@@ -71,6 +71,7 @@ export const customerHandlers: Handlers<
   'customers.update': (input, context) => {
     const found = findCustomer(context.db, input.customerId);
     if (found === undefined) return notFound('customers', input.customerId);
+    if (found.party.erasedAt !== null) return fail('person-erased', {});
     context.write((writer) => {
       writer.update(parties, found.party.id, toPartyRow(input.party, findCompany(context.db)?.country ?? ''));
       writer.update(customers, found.customer.id, { note: input.note });

@@ -7,6 +7,7 @@ import { backupHandlers } from './backupHandlers.ts';
 import { boardHandlers } from './boardHandlers.ts';
 import { bookingHandlers } from './bookingHandlers.ts';
 import { coverageHandlers } from './coverageHandlers.ts';
+import { credentialHandlers } from './credentialHandlers.ts';
 import { customerHandlers } from './customerHandlers.ts';
 import { deadlineHandlers } from './deadlineHandlers.ts';
 import { exportHandlers } from './exports/exportHandlers.ts';
@@ -16,6 +17,7 @@ import { handoverHandlers } from './handoverHandlers.ts';
 import { claimHandlers } from './history/claimHandlers.ts';
 import { historyHandlers } from './history/historyHandlers.ts';
 import { importHandlers } from './imports/importHandlers.ts';
+import { instrumentChangeHandlers } from './instrumentChangeHandlers.ts';
 import { makeSafeHandlers } from './makeSafeHandlers.ts';
 import { messageHandlers } from './messages/messageHandlers.ts';
 import { outputHandlers } from './outputHandlers.ts';
@@ -24,6 +26,7 @@ import { packetBatchHandlers } from './packetBatchHandlers.ts';
 import { packetHandlers } from './packetHandlers.ts';
 import { paperHandlers } from './paperHandlers.ts';
 import { peopleHandlers } from './peopleHandlers.ts';
+import { permitHandlers } from './permitHandlers.ts';
 import { photoHandlers } from './photoHandlers.ts';
 import { planningHandlers } from './planningHandlers.ts';
 import { readinessHandlers } from './readinessHandlers.ts';
@@ -39,6 +42,7 @@ import { serviceHandlers } from './serviceHandlers.ts';
 import { sheetDraftHandlers } from './sheetDraftHandlers.ts';
 import { sheetHandlers } from './sheetHandlers.ts';
 import { siteHandlers } from './siteHandlers.ts';
+import { sitePeopleHandlers } from './sitePeopleHandlers.ts';
 import { travelHandlers } from './travelHandlers.ts';
 import { waitHandlers } from './waitHandlers.ts';
 import { workforceHandlers } from './workforceHandlers.ts';
@@ -46,8 +50,12 @@ import { workforceHandlers } from './workforceHandlers.ts';
 export const handlers: Handlers<OperationName> = {
   ...appHandlers,
   ...peopleHandlers,
+  ...credentialHandlers,
+  ...instrumentChangeHandlers,
   ...customerHandlers,
   ...siteHandlers,
+  ...sitePeopleHandlers,
+  ...permitHandlers,
   ...applianceHandlers,
   ...sheetHandlers,
   ...rescueHandlers,

@@ -1,5 +1,6 @@
 /** A party as typed, made ready for the store: phone in its international form beside what was typed, and the folded search text. */
 import { type CountryCode, isSupportedCountry, parsePhoneNumberFromString } from 'libphonenumber-js';
+import type { parties } from '../../db/schema/index.ts';
 import { foldForSearch } from '../../domain/text/foldForSearch.ts';
 import type { PartyFields } from '../contract/parties.ts';
 
@@ -23,6 +24,12 @@ export function toPartyRow(fields: PartyFields, companyCountry: string) {
         .join(' '),
     ),
   };
+}
+
+/** What somebody typed of a party, without what the store keeps beside it. */
+export function partyFieldsOf(row: typeof parties.$inferSelect): PartyFields {
+  const { id: _id, phoneE164: _phoneE164, searchText: _searchText, erasedAt: _erasedAt, kind, language, ...rest } = row;
+  return { ...rest, kind: kind as PartyFields['kind'], language: language as PartyFields['language'] };
 }
 
 function toE164(typed: string | null, country: string): string | null {

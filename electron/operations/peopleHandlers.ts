@@ -3,15 +3,19 @@ import {
   findCompany,
   findMapping,
   isInstrument,
+  type LicenceRow,
   listInstruments,
   listLicences,
   listRoleRows,
   listStaff,
   listTrainings,
+  listWithdrawnLicences,
+  listWithdrawnTrainings,
+  type TrainingRow,
 } from '../../db/people.ts';
 import { calibrations, instrumentMappings, instruments, licences, staff, trainings } from '../../db/schema/index.ts';
 import type { StaffRole } from '../../domain/vocabulary/people.ts';
-import type { Instrument, StaffMember } from '../contract/people.ts';
+import type { Instrument, Licence, StaffMember, Training } from '../contract/people.ts';
 import { setRoles } from './appHandlers.ts';
 import { fail, type HandlerContext, type Handlers, notFound } from './handler.ts';
 import { hashPin } from './pins.ts';
@@ -34,6 +38,8 @@ export const peopleHandlers: Handlers<
   'staff.list': (_input, context) => {
     const licencesOf = Map.groupBy(listLicences(context.db), (row) => row.staffId);
     const trainingsOf = Map.groupBy(listTrainings(context.db), (row) => row.staffId);
+    const withdrawnLicences = Map.groupBy(listWithdrawnLicences(context.db), (row) => row.staffId);
+    const withdrawnTrainings = Map.groupBy(listWithdrawnTrainings(context.db), (row) => row.staffId);
     return listStaff(context.db).map(
       (row): StaffMember => ({
         staffId: row.id,
@@ -44,12 +50,12 @@ export const peopleHandlers: Handlers<
         roles: row.roles as StaffRole[],
         activeFrom: row.activeFrom,
         activeTo: row.activeTo,
-        licences: (licencesOf.get(row.id) ?? []).map(({ id, staffId: _, fuel, ...rest }) => ({
-          licenceId: id,
-          fuel: fuel as StaffMember['licences'][number]['fuel'],
-          ...rest,
-        })),
-        trainings: (trainingsOf.get(row.id) ?? []).map(({ id, staffId: _, ...rest }) => ({ trainingId: id, ...rest })),
+        licences: (licencesOf.get(row.id) ?? []).map(toLicence),
+        trainings: (trainingsOf.get(row.id) ?? []).map(toTraining),
+        withdrawn: {
+          licences: (withdrawnLicences.get(row.id) ?? []).map(toLicence),
+          trainings: (withdrawnTrainings.get(row.id) ?? []).map(toTraining),
+        },
       }),
     );
   },
@@ -119,6 +125,8 @@ export const peopleHandlers: Handlers<
         rangeMax: row.rangeMax,
         keptById: row.keptBy,
         retiredOn: row.retiredOn,
+        endReason: row.endReason,
+        calibrationId: row.calibrationId,
         calibratedOn: row.calibratedOn,
         dueOn: row.dueOn,
         certificate: row.certificate,
@@ -161,6 +169,14 @@ export const peopleHandlers: Handlers<
     return {};
   },
 };
+
+function toLicence({ id, staffId: _staffId, withdrawnAt: _withdrawnAt, fuel, ...rest }: LicenceRow): Licence {
+  return { licenceId: id, fuel: fuel as Licence['fuel'], ...rest };
+}
+
+function toTraining({ id, staffId: _staffId, withdrawnAt: _withdrawnAt, ...rest }: TrainingRow): Training {
+  return { trainingId: id, ...rest };
+}
 
 function companyToday(context: HandlerContext): string {
   return dayIn(findCompany(context.db)?.timeZone ?? 'UTC', context.now);

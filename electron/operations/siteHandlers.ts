@@ -1,20 +1,10 @@
 /** Sites with their heating system, gas supply and the roles of people there. */
 import { listAppliancesOfSite } from '../../db/appliances.ts';
-import { findCustomer, findParty, listSiteRoles } from '../../db/customers.ts';
+import { findCustomer, listSiteRoles } from '../../db/customers.ts';
 import { withOpenNotices } from '../../db/openNotices.ts';
 import type { ReadableDb } from '../../db/openStore.ts';
-import { findCompany } from '../../db/people.ts';
-import { listPermits } from '../../db/registrations.ts';
-import {
-  gasLoads,
-  gasSupplies,
-  gasSupplySites,
-  parties,
-  partyRoles,
-  permits,
-  siteEmitters,
-  sites,
-} from '../../db/schema/index.ts';
+import { listPermits, listWithdrawnPermits, type PermitRow } from '../../db/registrations.ts';
+import { gasLoads, gasSupplies, gasSupplySites, siteEmitters, sites } from '../../db/schema/index.ts';
 import {
   findGasSupply,
   findSite,
@@ -27,13 +17,12 @@ import {
 import type { StoreWriter } from '../../db/storeWriter.ts';
 import { foldForSearch } from '../../domain/text/foldForSearch.ts';
 import { isTimeZone } from '../../domain/text/isTimeZone.ts';
-import type { GasSupplyFields, PermitFields, SiteFields } from '../contract/sites.ts';
+import type { PartyRole } from '../../domain/vocabulary/people.ts';
+import type { GasSupplyFields, Permit, SiteFields } from '../contract/sites.ts';
 import { fail, type Handlers, notFound } from './handler.ts';
-import { toPartyRow } from './partyFields.ts';
+import { partyFieldsOf } from './partyFields.ts';
 
-export const siteHandlers: Handlers<
-  'sites.create' | 'sites.update' | 'sites.get' | 'sites.setGasSupply' | 'sites.addRole' | 'sites.addPermit'
-> = {
+export const siteHandlers: Handlers<'sites.create' | 'sites.update' | 'sites.get' | 'sites.setGasSupply'> = {
   'sites.create': (input, context) => {
     const customer = findCustomer(context.db, input.customerId);
     if (customer === undefined) return notFound('customers', input.customerId);
@@ -69,19 +58,18 @@ export const siteHandlers: Handlers<
       customerName: findCustomer(context.db, row.customerId)?.party.name ?? '',
       site: toSiteFields(row, listEmitters(context.db, row.id)),
       gasSupply: supply === undefined ? null : toGasSupplyFields(supply, listGasLoads(context.db, supply.id)),
-      roles: listSiteRoles(context.db, row.id).map(({ partyId, name, role, fromOn, toOn }) => ({
-        partyId,
-        name,
-        role: role as never,
+      roles: listSiteRoles(context.db, row.id).map(({ roleId, role, fromOn, toOn, party }) => ({
+        roleId,
+        partyId: party.id,
+        name: party.name,
+        role: role as PartyRole,
         fromOn,
         toOn,
+        party: partyFieldsOf(party),
+        isErased: party.erasedAt !== null,
       })),
-      permits: listPermits(context.db, row.id).map(({ number, issuer, state, on }) => ({
-        number,
-        issuer,
-        state: state as PermitFields['state'],
-        on,
-      })),
+      permits: listPermits(context.db, row.id).map(toPermit),
+      withdrawnPermits: listWithdrawnPermits(context.db, row.id).map(toPermit),
       appliances: withOpenNotices(context.db, listAppliancesOfSite(context.db, row.id)),
       neighbourAltitudesM: [...listNeighbourAltitudesM(context.db, row)],
     };
@@ -100,34 +88,14 @@ export const siteHandlers: Handlers<
     context.services.changed(['sites', 'runs']);
     return {};
   },
-
-  'sites.addRole': (input, context) => {
-    requireSite(context.db, input.siteId);
-    const { party } = input;
-    if ('partyId' in party && findParty(context.db, party.partyId) === undefined)
-      return notFound('parties', party.partyId);
-    const partyId = context.write((writer) => {
-      const id =
-        'partyId' in party
-          ? party.partyId
-          : writer.insert(parties, toPartyRow(party, findCompany(writer.db)?.country ?? ''));
-      writer.insert(partyRoles, { partyId: id, role: input.role, siteId: input.siteId, fromOn: input.fromOn });
-      return id;
-    });
-    context.services.changed(['sites', 'registrations']);
-    return { partyId };
-  },
-
-  'sites.addPermit': (input, context) => {
-    requireSite(context.db, input.siteId);
-    context.write((writer) => writer.insert(permits, { siteId: input.siteId, ...input.permit }));
-    context.services.changed(['sites', 'registrations']);
-    return {};
-  },
 };
 
 function requireSite(db: ReadableDb, siteId: string): SiteRow {
   return findSite(db, siteId) ?? notFound('sites', siteId);
+}
+
+function toPermit({ id, number, issuer, state, on, endReason }: PermitRow): Permit {
+  return { permitId: id, number, issuer, state: state as Permit['state'], on, endReason };
 }
 
 function requireTimeZone(timeZone: string): void {

@@ -32,7 +32,7 @@ export type CrewAtVisit = {
   readonly name: string;
   readonly role: SealedRecord['people'][number]['role'];
   /** All they held, whether in date or not. */
-  readonly licences: readonly Omit<Licence, 'licenceId'>[];
+  readonly licences: readonly Omit<Licence, 'licenceId' | 'endReason'>[];
   readonly trainings: readonly {
     readonly maker: string;
     readonly modelLine: string;

@@ -1,5 +1,5 @@
 /** Instruments with their calibration: a reading taken out of date is not proven. */
-import { Button } from '@mantine/core';
+import { Button, Group } from '@mantine/core';
 import { useState } from 'react';
 import type { Instrument } from '../../electron/contract/people.ts';
 import { DayField } from '../form/DayField.tsx';
@@ -14,9 +14,11 @@ import { ErrorText } from '../kit/ErrorText.tsx';
 import { Panel } from '../kit/Panel.tsx';
 import { PlainTable } from '../kit/PlainTable.tsx';
 import { Screen } from '../kit/Screen.tsx';
-import { useAppStatus } from '../operations/AppStatus.tsx';
+import { useAppStatus, useHasRole } from '../operations/AppStatus.tsx';
+import { useAct } from '../operations/useAct.ts';
 import { useOperation } from '../operations/useOperation.ts';
 import { InDate } from '../people/InDate.tsx';
+import { ChangeInstrumentPanel } from './ChangeInstrumentPanel.tsx';
 import { INSTRUMENT_WORDS } from './instrumentWords.ts';
 import { NewInstrumentPanel } from './NewInstrumentPanel.tsx';
 
@@ -25,6 +27,9 @@ export function InstrumentsScreen() {
   const staff = useOperation('staff.list', {});
   const [isAdding, setIsAdding] = useState(false);
   const [calibrating, setCalibrating] = useState<string | null>(null);
+  const [changing, setChanging] = useState<string | null>(null);
+  const mayChange = useHasRole('owner', 'dispatcher');
+  const putBack = useAct('instruments.putBack');
   const nameOf = (staffId: string | null) =>
     staff.state === 'ready' ? (staff.value.find((person) => person.staffId === staffId)?.name ?? '') : '';
   const addButton = <Button onClick={() => setIsAdding(true)}>New instrument</Button>;
@@ -34,6 +39,7 @@ export function InstrumentsScreen() {
       <Answer of={found}>
         {(instruments) => {
           const chosen = instruments.find(({ instrumentId }) => instrumentId === calibrating);
+          const changed = instruments.find(({ instrumentId }) => instrumentId === changing);
           return instruments.length === 0 ? (
             <EmptyState title="No instruments yet" action={isAdding ? undefined : addButton}>
               Analysers, manometers, thermometers: each with serial number, accuracy and calibration. The run asks which
@@ -44,6 +50,14 @@ export function InstrumentsScreen() {
               {chosen ? (
                 <CalibrationPanel key={chosen.instrumentId} instrument={chosen} onDone={() => setCalibrating(null)} />
               ) : null}
+              {changed ? (
+                <ChangeInstrumentPanel
+                  key={changed.instrumentId}
+                  instrument={changed}
+                  onDone={() => setChanging(null)}
+                />
+              ) : null}
+              <ErrorText error={putBack.error} />
               <PlainTable
                 caption="Instruments"
                 rows={instruments}
@@ -79,14 +93,29 @@ export function InstrumentsScreen() {
                   },
                   {
                     label: 'Change',
-                    cell: ({ instrumentId, label, retiredOn }) =>
-                      retiredOn === null ? (
-                        <Button variant="default" onClick={() => setCalibrating(instrumentId)}>
-                          Record calibration<span className="lo-hidden"> of {label}</span>
-                        </Button>
-                      ) : (
-                        ''
-                      ),
+                    cell: ({ instrumentId, label, retiredOn }) => (
+                      <Group gap="sm">
+                        {retiredOn === null ? (
+                          <Button variant="default" onClick={() => setCalibrating(instrumentId)}>
+                            Record calibration<span className="lo-hidden"> of {label}</span>
+                          </Button>
+                        ) : null}
+                        {mayChange && retiredOn === null ? (
+                          <Button variant="default" onClick={() => setChanging(instrumentId)}>
+                            Change<span className="lo-hidden"> {label}</span>
+                          </Button>
+                        ) : null}
+                        {mayChange && retiredOn !== null ? (
+                          <Button
+                            variant="default"
+                            loading={putBack.isBusy}
+                            onClick={() => void putBack.act({ instrumentId })}
+                          >
+                            Put back in use<span className="lo-hidden"> {label}</span>
+                          </Button>
+                        ) : null}
+                      </Group>
+                    ),
                   },
                 ]}
               />
@@ -99,7 +128,14 @@ export function InstrumentsScreen() {
 }
 
 function CalibrationState({ instrument }: { readonly instrument: Instrument }) {
-  if (instrument.retiredOn !== null) return <>retired {dayWords(instrument.retiredOn)}</>;
+  if (instrument.retiredOn !== null) {
+    return (
+      <>
+        out of use since {dayWords(instrument.retiredOn)}
+        {instrument.endReason === null ? null : <div className="lo-faint">{instrument.endReason}</div>}
+      </>
+    );
+  }
   if (instrument.dueOn === null) {
     return (
       <span className="lo-verdict" data-tone="doubt">

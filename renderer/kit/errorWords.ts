@@ -89,6 +89,9 @@ const WORDS: { readonly [C in ErrorCode]: (data: DataByCode[C]) => string } = {
     'A job of this plan has been booked or closed meanwhile. Nothing was changed; have the plan made anew.',
   'plan-outdated': () =>
     'Hours, absences, licences or other visits have changed since this plan was made. Nothing was changed; have it made anew.',
+  'day-not-between': ({ validFrom, validTo }) =>
+    `The last day must lie ${validTo === null ? `on or after ${dayWords(validFrom)}` : `from ${dayWords(validFrom)} to ${dayWords(validTo)}`}. A wrong day on file is corrected; what never was is withdrawn.`,
+  'person-erased': () => 'The data of this person was erased. Nothing can be written about them any more.',
   'dates-reversed': () => 'The second date is before the first.',
   'consent-missing': () => 'The office registers on the owner’s behalf only with the owner’s consent: give its date.',
   'follow-up-missing': () => 'When the owner registers, the office needs a day to follow up.',

@@ -1,5 +1,5 @@
 /** Who is who at a site: owner, occupant, builder, payer … each since when. */
-import { Button, Stack } from '@mantine/core';
+import { Button, Group, Stack } from '@mantine/core';
 import { useState } from 'react';
 import { PARTY_ROLES } from '../../domain/vocabulary/people.ts';
 import type { OutputOf } from '../../electron/contract/index.ts';
@@ -12,30 +12,43 @@ import { useDraftForm } from '../form/useDraftForm.ts';
 import { DateText } from '../kit/DateText.tsx';
 import { EmptyState } from '../kit/EmptyState.tsx';
 import { ErrorText } from '../kit/ErrorText.tsx';
+import { Note } from '../kit/Note.tsx';
 import { Panel } from '../kit/Panel.tsx';
 import { PlainTable } from '../kit/PlainTable.tsx';
 import { optionsOf, PARTY_ROLE_WORDS } from '../kit/tradeWords.ts';
 import { useAppStatus } from '../operations/AppStatus.tsx';
+import { useAct } from '../operations/useAct.ts';
 import { useOperation } from '../operations/useOperation.ts';
+import { RoleChange } from './RoleChange.tsx';
 
 const SOMEBODY_NEW = 'new';
 
+type Role = OutputOf<'sites.get'>['roles'][number];
+/** null: nothing is open. */
+type Open = 'new' | { readonly roleId: string } | null;
+
 export function RolesPanel({ site, mayEdit }: { readonly site: OutputOf<'sites.get'>; readonly mayEdit: boolean }) {
-  const [isAdding, setIsAdding] = useState(false);
-  const canAdd = mayEdit && !isAdding;
+  const [open, setOpen] = useState<Open>(null);
+  const [removed, setRemoved] = useState<Role | null>(null);
+  const chosen = open === null || open === 'new' ? undefined : site.roles.find(({ roleId }) => roleId === open.roleId);
+  const close = () => setOpen(null);
   return (
     <Panel
       title="People here"
       action={
-        canAdd ? (
-          <Button variant="default" onClick={() => setIsAdding(true)}>
+        mayEdit && open !== 'new' ? (
+          <Button variant="default" onClick={() => setOpen('new')}>
             Add a role
           </Button>
         ) : undefined
       }
     >
       <Stack>
-        {isAdding ? <RoleForm site={site} onDone={() => setIsAdding(false)} /> : null}
+        {removed === null ? null : <RemovedRole siteId={site.siteId} role={removed} onDone={() => setRemoved(null)} />}
+        {open === 'new' ? <RoleForm site={site} onDone={close} /> : null}
+        {chosen === undefined ? null : (
+          <RoleChange key={chosen.roleId} role={chosen} onDone={close} onRemoved={() => setRemoved(chosen)} />
+        )}
         {site.roles.length === 0 ? (
           <EmptyState title="Nobody named yet">
             Owner, occupant, builder, payer and key holder can be five different people. The packet asks for the owner,
@@ -45,17 +58,44 @@ export function RolesPanel({ site, mayEdit }: { readonly site: OutputOf<'sites.g
           <PlainTable
             caption="People at this site"
             rows={site.roles}
-            keyOf={(row) => `${row.partyId} ${row.role} ${row.fromOn}`}
+            keyOf={(row) => row.roleId}
             columns={[
               { label: 'Name', cell: ({ name }) => name },
               { label: 'Role', cell: ({ role }) => PARTY_ROLE_WORDS[role] },
+              { label: 'Reached at', cell: ({ party }) => <Reach party={party} /> },
               { label: 'Since', cell: ({ fromOn }) => (fromOn === null ? '' : <DateText day={fromOn} />) },
               { label: 'Until', cell: ({ toOn }) => (toOn === null ? '' : <DateText day={toOn} />) },
+              ...(mayEdit
+                ? [
+                    {
+                      label: 'Change',
+                      cell: ({ roleId, name, role }: Role) => (
+                        <Button variant="default" onClick={() => setOpen({ roleId })}>
+                          Change
+                          <span className="lo-hidden">
+                            {' '}
+                            {name}, {PARTY_ROLE_WORDS[role]}
+                          </span>
+                        </Button>
+                      ),
+                    },
+                  ]
+                : []),
             ]}
           />
         )}
       </Stack>
     </Panel>
+  );
+}
+
+function Reach({ party: { phoneTyped, email, contactName } }: { readonly party: Role['party'] }) {
+  return (
+    <>
+      {contactName === null ? null : <div>{contactName}</div>}
+      {phoneTyped === null ? null : <div>{phoneTyped}</div>}
+      {email === null ? null : <div>{email}</div>}
+    </>
   );
 }
 
@@ -99,5 +139,43 @@ function RoleForm({ site, onDone }: { readonly site: OutputOf<'sites.get'>; read
       </div>
       {form.values.who === SOMEBODY_NEW ? <PartyFieldset form={form} withAddress={false} /> : null}
     </DraftFormFrame>
+  );
+}
+
+/** Said once, right after: the way back is to add the same role again. */
+function RemovedRole({
+  siteId,
+  role: { partyId, name, role, fromOn },
+  onDone,
+}: {
+  readonly siteId: string;
+  readonly role: Role;
+  readonly onDone: () => void;
+}) {
+  const add = useAct('sites.addRole');
+  return (
+    <Note
+      tone="plain"
+      isSpoken
+      action={
+        <Group gap="sm">
+          <Button
+            variant="default"
+            loading={add.isBusy}
+            onClick={async () => {
+              if ((await add.act({ siteId, party: { partyId }, role, fromOn })).ok) onDone();
+            }}
+          >
+            Put back
+          </Button>
+          <Button variant="default" onClick={onDone}>
+            Close
+          </Button>
+        </Group>
+      }
+    >
+      {name} is not {PARTY_ROLE_WORDS[role]} here any more.
+      <ErrorText error={add.error} />
+    </Note>
   );
 }

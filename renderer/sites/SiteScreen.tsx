@@ -104,7 +104,7 @@ function Site({ found, mayEdit }: { readonly found: OutputOf<'sites.get'>; reado
         </Panel>
         <GasPanel found={found} mayEdit={mayEdit} />
         <RolesPanel site={found} mayEdit={mayEdit} />
-        <PermitsPanel siteId={siteId} permits={found.permits} mayEdit={mayEdit} />
+        <PermitsPanel site={found} mayEdit={mayEdit} />
       </div>
       <HistoryPanel entity="sites" entityId={siteId} />
     </>
