@@ -173,6 +173,10 @@ describe('a yearly service', () => {
     await hands.type('1');
     await hands.press('Enter');
     await page.getByText('Read with which instrument?').waitFor();
+    // Typed on without looking: the question stays.
+    await hands.type('7');
+    await hands.press('Enter');
+    await page.getByText('“7” is not taken').waitFor();
     await hands.press('Alt+1');
     const roomCo = async () =>
       (await must('visits.getRun', { visitId: run.visitId, runId: run.runId })).record.readings

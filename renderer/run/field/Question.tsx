@@ -15,6 +15,7 @@ export function Question({
   onGoOn,
   onBack,
   onBlur,
+  mustBeRead = false,
   children,
 }: {
   /** `leaves it as it is and goes on` */
@@ -24,6 +25,8 @@ export function Question({
   readonly onBack: () => void;
   /** The keyboard leaves it, or something in it. */
   readonly onBlur?: (event: FocusEvent) => void;
+  /** Enter after something typed blindly answers nothing yet: whoever typed on has not seen the question. */
+  readonly mustBeRead?: boolean;
   readonly children: ReactNode;
 }) {
   const notTaken = useRef('');
@@ -33,8 +36,10 @@ export function Question({
     const typed = plainKey(event);
     if (digit >= 0) onPick(digit);
     else if (event.key === 'Escape' || event.key === 'Backspace') onBack();
-    else if (event.key === 'Enter' && event.target === event.currentTarget) onGoOn(notTaken.current);
-    else if (typed !== null && event.target === event.currentTarget) {
+    else if (event.key === 'Enter' && event.target === event.currentTarget) {
+      if (mustBeRead && notTaken.current !== '') notTaken.current = '';
+      else onGoOn(notTaken.current);
+    } else if (typed !== null && event.target === event.currentTarget) {
       notTaken.current += event.key;
       setShown(notTaken.current);
     } else return;

@@ -235,6 +235,7 @@ export function ReadingBox(props: ReadingBoxProps) {
         onGoOn={(notTaken) => chooseInstrument(null, notTaken)}
         onBack={backToBox}
         onBlur={saveWhenLeft}
+        mustBeRead
       >
         <InstrumentAsk choices={choices} onChoose={(chosenId) => chooseInstrument(chosenId, '')} />
       </Question>

@@ -4,6 +4,7 @@ import type { ItemOf } from '../../../domain/procedure/modelSheet.ts';
 import type { ItemAddress } from '../../../domain/procedure/progressTypes.ts';
 import { FieldSaved } from '../../kit/FieldSaved.tsx';
 import { KeyHint } from '../../kit/KeyHint.tsx';
+import { useOperation } from '../../operations/useOperation.ts';
 import { ServiceDueWords } from '../../service/ServiceDueWords.tsx';
 import { timeOfDay } from '../clock/timeOfDay.ts';
 import { useField } from '../field/useField.ts';
@@ -32,6 +33,10 @@ export function NoteItem({ item, address }: { readonly item: ItemOf<'note'>; rea
     },
   });
   const meanings = item.holds === 'date' ? ambiguousDays(field.text) : [];
+  const asksNextService = item.holds === 'date' && item.meets.includes(NEXT_SERVICE) && applianceId !== undefined;
+  const dueOf = view.record.kind === 'service' ? 'if-done-today' : 'next';
+  const found = useOperation('service.getDue', { applianceId: applianceId ?? '' }, { isWanted: asksNextService });
+  const due = found.state !== 'ready' ? null : dueOf === 'next' ? found.value.next : found.value.ifDoneToday;
   const nowText = timeOfDay(new Date().toISOString(), view.record.site.timeZone);
 
   const take = (text: string) => {
@@ -59,6 +64,7 @@ export function NoteItem({ item, address }: { readonly item: ItemOf<'note'>; rea
             const meaning = meanings[['1', '2'].findIndex((key) => isAltKey(event, key))];
             if (meaning !== undefined) take(meaning);
             else if (item.holds === 'time' && isAltKey(event, 'N')) take(nowText);
+            else if (due !== null && isAltKey(event, 'N')) take(due.dueOn);
             else if (event.key === 'Enter') void saveAndGoOn(here, field.commit);
             else return;
             event.preventDefault();
@@ -69,6 +75,11 @@ export function NoteItem({ item, address }: { readonly item: ItemOf<'note'>; rea
             Now, {nowText} <KeyHint keys="Alt+N" />
           </button>
         ) : null}
+        {due === null ? null : (
+          <button type="button" className="run-button" onClick={() => take(due.dueOn)}>
+            {dayInWords(due.dueOn)} <KeyHint keys="Alt+N" />
+          </button>
+        )}
         <FieldSaved state={field.state} />
       </div>
       <div id={messageId}>
@@ -77,9 +88,9 @@ export function NoteItem({ item, address }: { readonly item: ItemOf<'note'>; rea
             The job says <b className="run-serial">{view.record.appliance.serial}</b>. Type what the plate says.
           </p>
         ) : null}
-        {item.holds === 'date' && item.meets.includes(NEXT_SERVICE) && applianceId !== undefined ? (
+        {asksNextService ? (
           <p className="run-card-hint">
-            <ServiceDueWords applianceId={applianceId} of={view.record.kind === 'service' ? 'if-done-today' : 'next'} />
+            <ServiceDueWords applianceId={applianceId} of={dueOf} />
           </p>
         ) : null}
         {meanings.map((meaning, index) => (

@@ -19,7 +19,7 @@ const LINES = [
   ['isolatedHow', 'Gas isolated how'],
   ['labelNumber', 'Label number'],
   ['toldWhom', 'Who was told'],
-  ['deliveredHow', 'How the notice was given: by hand, e-mail'],
+  ['deliveredHow', 'How the notice was given'],
 ] as const;
 
 export function MakeSafeForm({ makeSafe }: { readonly makeSafe: MakeSafe }) {
@@ -73,7 +73,10 @@ export function MakeSafeForm({ makeSafe }: { readonly makeSafe: MakeSafe }) {
         void save(lines);
         const boxes: (Element | null)[] = [...(form.current?.querySelectorAll('input[type="text"]') ?? [])];
         const next = boxes[boxes.indexOf(document.activeElement) + 1];
+        // After the last line its "saved" comes into view with the button it stands beside.
+        const button = form.current?.querySelector<HTMLElement>('button[type="submit"]');
         if (next instanceof HTMLElement) next.focus();
+        else button?.focus();
       }}
     >
       {LINES.map(([name, label]) => (

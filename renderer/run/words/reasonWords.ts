@@ -89,12 +89,25 @@ export function reasonWords(reason: ItemReason | RunReason, source: WordSource):
 export function blockerWords(blocker: ProgressBlocker, source: WordSource): string {
   // In a list of what is open, "not answered" says nothing.
   const words = blocker.because
-    .filter((reason) => reason.code !== 'not-answered')
+    .filter((reason) => reason.code !== 'not-answered' && reason.code !== 'too-few-samples')
     .map((reason) => reasonWords(reason, source));
+  // A burner that is not there yet has no samples: that goes without saying.
+  const isReached = blocker.because.every((reason) => reason.code !== 'firing-point-not-reached');
+  if (isReached) words.push(...samplesWords(blocker.because, source));
   // That it is too old is said once, with after how long.
   const isLapsed = blocker.because.some((reason) => reason.code === 'lapsed');
   const tooLongAgo = proofWords('hold-lapsed');
   return [...new Set(words)].filter((one) => !(isLapsed && one === tooLongAgo)).join('; ');
+}
+
+/** Columns that lack the same are said at once; each by its name only where they differ. */
+function samplesWords(because: ProgressBlocker['because'], source: WordSource): readonly string[] {
+  const lacking = because.filter((reason) => reason.code === 'too-few-samples');
+  const [first, ...others] = lacking;
+  const isAlike = others.length > 0 && others.every(({ have, need }) => have === first?.have && need === first.need);
+  return first !== undefined && isAlike
+    ? [`${first.have} of ${first.need} samples`]
+    : lacking.map((reason) => reasonWords(reason, source));
 }
 
 /** What the blocker is about: the item's label, or the step's title, or the run as a whole. */
