@@ -3,11 +3,13 @@
 import type { Core } from './core.ts';
 import type { CoreCommand, CoreNotice } from './coreCommands.ts';
 import { createCore } from './createCore.ts';
-import { logFault } from './faultLog.ts';
+import { type FaultLog, openFaultLog } from './faultLog.ts';
 import { adaptPort } from './portAdapter.ts';
 import { servePort } from './portServer.ts';
 
 let core: Core | null = null;
+/** Known once the main process has said where the data lies. */
+let logFault: FaultLog = () => 'unknown';
 
 process.parentPort.on('message', (event) => {
   // Only the main process holds the other end.
@@ -28,6 +30,7 @@ process.parentPort.on('message', (event) => {
 });
 
 function open(command: CoreCommand & { readonly kind: 'open' }): void {
+  logFault = openFaultLog(command.dataFolder, command.appRoot);
   try {
     core = createCore({
       appRoot: command.appRoot,

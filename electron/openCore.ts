@@ -19,6 +19,7 @@ import { type FileFound, fileLimitBytes, type PutFileReply } from './contract/wi
 import type { ChangeListener, ClientId, Core } from './core.ts';
 import { keepDailyCopies } from './dailyCopies.ts';
 import { buildDemoStore } from './demo/demoStore.ts';
+import { type FaultLog, openFaultLog } from './faultLog.ts';
 import type { CoreServices } from './operations/coreServices.ts';
 import { createExportRuns } from './operations/exports/exportRuns.ts';
 import { type Actor, type HandlerContext, OperationFailure } from './operations/handler.ts';
@@ -38,23 +39,22 @@ export type CoreOptions = {
   /** UTC now, ISO; another clock only in tests. */
   readonly clock?: () => string;
   readonly steadyClockMs?: () => number;
-  /** Where a bug's details go, under its reference. */
-  readonly logFault?: (ref: string, error: unknown) => void;
+  /** Where a bug is written down; another place only in tests. */
+  readonly logFault?: FaultLog;
 };
 
 /** Throws when the store cannot be opened; nothing of it stays open then. */
 export function openCore(options: CoreOptions): Core {
   const clock = options.clock ?? (() => new Date().toISOString());
   const migrationsFolder = join(options.appRoot, 'db', 'migrations');
+  const logFault = options.logFault ?? openFaultLog(options.dataFolder, options.appRoot);
   const listeners = new Set<ChangeListener>();
   const signedIn = new Map<ClientId, string>();
   const pinGuard = createPinGuard(() => Date.parse(clock()));
 
   // Beside this file under its own ending, from the sources and from the build.
   const workerUrl = new URL(`./planWorker${extname(import.meta.url)}`, import.meta.url);
-  const plans = createPlanRuns<ProposalBasis>(workerUrl, (error) =>
-    (options.logFault ?? logToStderr)(crypto.randomUUID(), error),
-  );
+  const plans = createPlanRuns<ProposalBasis>(workerUrl, logFault);
 
   const exports = createExportRuns();
 
@@ -90,7 +90,7 @@ export function openCore(options: CoreOptions): Core {
     store: () => store,
     isWanted: () => purpose === 'real',
     clock,
-    logFault: (error) => (options.logFault ?? logToStderr)(crypto.randomUUID(), error),
+    logFault,
     changed: () => changed(['backups', 'app']),
   });
   dailyCopies.look();
@@ -142,7 +142,7 @@ export function openCore(options: CoreOptions): Core {
     try {
       return backups.make(store.raw, 'before-restore', clock()).name;
     } catch (error) {
-      (options.logFault ?? logToStderr)(crypto.randomUUID(), error);
+      logFault(error);
       return null;
     }
   }
@@ -175,7 +175,7 @@ export function openCore(options: CoreOptions): Core {
     switchStore,
     restoreFrom,
     changed,
-    logFault: (error) => (options.logFault ?? logToStderr)(crypto.randomUUID(), error),
+    logFault,
   });
 
   async function handle(name: OperationName, input: unknown, clientId: ClientId): Promise<AnyReply> {
@@ -218,7 +218,7 @@ export function openCore(options: CoreOptions): Core {
       try {
         return await handle(name, input, clientId);
       } catch (error) {
-        return failureReply(name, error, options.logFault ?? logToStderr);
+        return failureReply(name, error, logFault);
       }
     },
 
@@ -237,7 +237,8 @@ export function openCore(options: CoreOptions): Core {
           actor.staffId,
         );
         return { ok: true, attachmentId, sha256 };
-      } catch {
+      } catch (error) {
+        if (storageFailureOf(error) === null) logFault(error);
         return { ok: false, code: 'not-saved' };
       }
     },
@@ -283,7 +284,7 @@ function refusal(access: (typeof contract)[OperationName]['access'], actor: Acto
   return { ok: false, error: { code: 'not-allowed', data: { needs: [...access] } } };
 }
 
-function failureReply(name: OperationName, error: unknown, logFault: (ref: string, error: unknown) => void): AnyReply {
+function failureReply(name: OperationName, error: unknown, logFault: FaultLog): AnyReply {
   if (error instanceof OperationFailure) {
     const shape =
       (contract[name].errors as Record<string, unknown>)[error.code] ??
@@ -292,13 +293,7 @@ function failureReply(name: OperationName, error: unknown, logFault: (ref: strin
   }
   const why = storageFailureOf(error);
   if (why !== null) return { ok: false, error: { code: 'not-saved', data: { why } } };
-  const ref = crypto.randomUUID();
-  logFault(ref, error);
-  return { ok: false, error: { code: 'internal', data: { ref } } };
-}
-
-function logToStderr(ref: string, error: unknown): void {
-  process.stderr.write(`fault ${ref}: ${error instanceof Error ? (error.stack ?? error.message) : String(error)}\n`);
+  return { ok: false, error: { code: 'internal', data: { ref: logFault(error) } } };
 }
 
 /** Names this start of the machine where the system tells; elsewhere a restart shows only by the steady clock starting over. */

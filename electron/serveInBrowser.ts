@@ -8,7 +8,7 @@ import { type BrowserHost, startBrowserHost } from './browserHost.ts';
 import type { Core } from './core.ts';
 import { type CoreOptions, createCore } from './createCore.ts';
 import { defaultDataFolder } from './dataFolder.ts';
-import { logFault } from './faultLog.ts';
+import { type FaultLog, openFaultLog } from './faultLog.ts';
 import { type LaunchOptions, launchHelp, parseLaunchOptions } from './launchOptions.ts';
 
 /** Always the same when it is free: what a browser remembers for this page hangs on the port. */
@@ -17,10 +17,11 @@ const usualPort = 47_911;
 export async function serveInBrowser(options: LaunchOptions): Promise<void> {
   const appRoot = findAppRoot(import.meta.url);
   const dataFolder = options.dataFolder ?? defaultDataFolder(process.platform, process.env, homedir());
+  const logFault = openFaultLog(dataFolder, appRoot);
   if (options.startInDemo)
     process.stdout.write('Opening the demo company; the first time it is made, which takes a while.\n');
   const core = openCore({ appRoot, dataFolder, startInDemo: options.startInDemo });
-  const host = await listen(core, join(appRoot, 'out', 'renderer'), options.port).catch((error: unknown) => {
+  const host = await listen(core, join(appRoot, 'out', 'renderer'), options.port, logFault).catch((error: unknown) => {
     core.close();
     throw error;
   });
@@ -52,7 +53,12 @@ function openCore(options: CoreOptions): Core {
   }
 }
 
-async function listen(core: Core, rendererFolder: string, port: number | null): Promise<BrowserHost> {
+async function listen(
+  core: Core,
+  rendererFolder: string,
+  port: number | null,
+  logFault: FaultLog,
+): Promise<BrowserHost> {
   if (port !== null) return startBrowserHost({ core, rendererFolder, port, logFault });
   try {
     return await startBrowserHost({ core, rendererFolder, port: usualPort, logFault });

@@ -8,7 +8,7 @@ import { connectChannel } from './contract/wire.ts';
 import type { CoreLocation } from './coreCommands.ts';
 import { type CoreSupervisor, superviseCore } from './coreSupervisor.ts';
 import { denyPermissions } from './denyPermissions.ts';
-import { logFault } from './faultLog.ts';
+import { type FaultLog, openFaultLog } from './faultLog.ts';
 import { guardContents } from './guardContents.ts';
 import { handleFromWindow } from './handleFromWindow.ts';
 import { appScheme } from './navigationPolicy.ts';
@@ -26,6 +26,7 @@ export function startShell(options: ShellOptions): void {
     app.quit();
     return;
   }
+  const logFault = openFaultLog(options.location.dataFolder, options.location.appRoot);
   protocol.registerSchemesAsPrivileged([appSchemePrivileges]);
   app.enableSandbox();
   app.on('web-contents-created', (_event, contents) =>
@@ -39,14 +40,14 @@ export function startShell(options: ShellOptions): void {
   app.on('window-all-closed', () => app.quit());
   app
     .whenReady()
-    .then(() => openApp(options))
+    .then(() => openApp(options, logFault))
     .catch((error: unknown) => {
       logFault(error);
       app.exit(1);
     });
 }
 
-function openApp(options: ShellOptions): void {
+function openApp(options: ShellOptions, logFault: FaultLog): void {
   setAppMenu(process.platform);
   denyPermissions(session.defaultSession);
   protocol.handle(appScheme, (request) => answerAppRequest(request, options.rendererFolder));
@@ -58,7 +59,7 @@ function openApp(options: ShellOptions): void {
       app.exit(1);
     },
   });
-  closeBeforeQuitting(supervisor);
+  closeBeforeQuitting(supervisor, logFault);
   const clientIds = new WeakMap<WebContents, string>();
   handleFromWindow(
     ipcMain,
@@ -78,7 +79,7 @@ function openApp(options: ShellOptions): void {
   createWindow(join(options.shellFolder, 'preload.cjs'), !app.isPackaged);
 }
 
-function closeBeforeQuitting(supervisor: CoreSupervisor): void {
+function closeBeforeQuitting(supervisor: CoreSupervisor, logFault: FaultLog): void {
   let isClosed = false;
   app.on('will-quit', (event) => {
     if (isClosed) return;

@@ -28,7 +28,8 @@ const WORDS: { readonly [C in ErrorCode]: (data: DataByCode[C]) => string } = {
   'store-closed': () =>
     'The firm’s own data cannot be opened: it is damaged or missing. Close the program and open it again, and it offers to go back to a backup.',
   'not-saved': ({ why }) => `Not saved: ${NOT_SAVED[why]}. Nothing was written; what you typed is still here.`,
-  internal: ({ ref }) => `Something went wrong in the program itself. It is in the log under ${ref}. Try once more.`,
+  internal: ({ ref }) =>
+    `Something went wrong in the program itself. It is written down under ${ref} in log/faults.log of the data folder. Try once more.`,
   offline: () => 'The program’s core does not answer. What you typed is kept; try again in a moment.',
   'table-not-read': ({ why, row }) => `Nothing was taken in: ${tableProblemWords(why, row)}`,
   'travel-columns-missing': ({ missing }) =>

@@ -18,7 +18,7 @@ export function whyWords({ why, gapCount }: Pick<PacketBatchItem, 'why' | 'gapCo
     case 'not-found':
       return 'its visit is not on file any more';
     case 'internal':
-      return 'something went wrong in the program; it is in the log';
+      return 'something went wrong in the program; it is in log/faults.log of the data folder';
   }
 }
 

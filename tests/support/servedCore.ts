@@ -33,7 +33,7 @@ export async function serveCore(clock: TurnedClock): Promise<ServedCore> {
       dataFolder,
       clock: clock.now,
       steadyClockMs: clock.steadyMs,
-      logFault: (_ref, error) => faults.push(error),
+      logFault: (error) => String(faults.push(error)),
     });
     cores.push(core);
     return core;

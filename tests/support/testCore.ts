@@ -39,7 +39,7 @@ export function openTestCore(startAt = '2026-03-02T13:00:00.000Z', clientId = 't
       appRoot: APP_ROOT,
       clock: () => new Date(wallMs).toISOString(),
       steadyClockMs: () => steadyMs,
-      logFault: (_ref, error) => faults.push(error),
+      logFault: (error) => String(faults.push(error)),
     });
   let core = open();
   const ask: TestCore['ask'] = async (name, input) => (await core.call(name, input, clientId)) as never;
