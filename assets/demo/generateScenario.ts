@@ -12,7 +12,7 @@ import { foldForSearch } from '../../domain/text/foldForSearch.ts';
 import type { RecordedRun } from '../../electron/demo/recordedRun.ts';
 import { type Scenario, scenario } from '../../electron/demo/scenario.ts';
 import { type Building, buildingsOfFirm, HEATING_VALUE_MJ_PER_M3, houseOf } from './generator/buildings.ts';
-import { consentsOf } from './generator/consents.ts';
+import { consentsOf, hasNoEmail } from './generator/consents.ts';
 import { FAULTS, type Fault } from './generator/faults.ts';
 import { ANCHOR, absences, instruments, people as peopleOf, tradeParties } from './generator/firm.ts';
 import { type BoilerModel, inputKwGross, modelsOf } from './generator/models.ts';
@@ -140,7 +140,7 @@ function makeCustomer(index: number): Scenario['customers'][number] {
       name,
       contactName: isFirm ? 'Building manager' : null,
       language: index % 11 === 3 ? 'fr' : 'en',
-      email: index % 6 === 5 ? null : `${foldForSearch(name).replaceAll(' ', '.')}@mail.example`,
+      email: hasNoEmail(index) ? null : `${foldForSearch(name).replaceAll(' ', '.')}@mail.example`,
       phoneTyped: `902 555 ${String(1000 + index * 37).slice(-4)}`,
       ...home,
       city: town.city,

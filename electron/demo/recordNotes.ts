@@ -19,7 +19,7 @@ import { parseTyped } from '../../domain/quantity/parseTyped.ts';
 import type { QuantityKey } from '../../domain/quantity/quantities.ts';
 import { unwrap } from '../../domain/result.ts';
 import type { RecordedRun } from './recordedRun.ts';
-import { SECONDS_PER_ENTRY, SECONDS_PER_TUNING_STAGE } from './siteTimes.ts';
+import { SECONDS_PER_ENTRY, SECONDS_PER_TUNING_STAGE, secondsToRead } from './siteTimes.ts';
 
 export type NotesOfVisit = {
   readonly visitId: string;
@@ -171,6 +171,7 @@ class Filing {
     first: Entry | undefined,
   ): void {
     if (entry === undefined) return;
+    if ('text' in entry) this.#pass(secondsToRead(quantity, entry.text));
     if (first === undefined || JSON.stringify(first) === JSON.stringify(entry)) {
       this.#reading(step, item, quantity, point, sample, entry, null);
       return;

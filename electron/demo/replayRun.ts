@@ -13,7 +13,7 @@ import type { QuantityKey } from '../../domain/quantity/quantities.ts';
 import type { InputOf, OperationName, OutputOf } from '../contract/index.ts';
 import type { RunView } from '../contract/runs.ts';
 import type { RecordedRun } from './recordedRun.ts';
-import { SECONDS_PER_ENTRY, SECONDS_PER_TUNING_STAGE } from './siteTimes.ts';
+import { SECONDS_PER_ENTRY, SECONDS_PER_TUNING_STAGE, secondsToRead } from './siteTimes.ts';
 
 export type ReplayHands = {
   readonly must: <N extends OperationName>(name: N, input: InputOf<N>) => Promise<OutputOf<N>>;
@@ -176,6 +176,7 @@ async function record(
   hands: ReplayHands,
 ): Promise<void> {
   const isMeasured = 'text' in entry;
+  if (isMeasured) hands.wait(secondsToRead(quantity, entry.text));
   await hands.must('visits.recordReading', {
     ...at,
     quantity,

@@ -28,7 +28,10 @@ export async function runDemo(options: {
   readonly appRoot: string;
   readonly now: string;
 }): Promise<DemoFiles> {
-  let ms = Date.parse(options.now);
+  const written = recordedRun.parse(
+    JSON.parse(readFileSync(join(options.appRoot, 'assets/demo/startup-run.json'), 'utf8')),
+  );
+  let ms = msOfVisit(written.startedAt, options.now);
   const now = (): string => new Date(ms).toISOString();
   const core = createCore({
     dataFolder: options.dataFolder,
@@ -39,10 +42,7 @@ export async function runDemo(options: {
   });
   try {
     const must = mustOf(core);
-    const written = recordedRun.parse(
-      JSON.parse(readFileSync(join(options.appRoot, 'assets/demo/startup-run.json'), 'utf8')),
-    );
-    const notes = moveDays(written, written.startedAt, options.now);
+    const notes = moveDays(written, written.startedAt, now());
     const { people } = await must('app.status', {});
     const technician = people.find((person) => person.name === notes.signOffs['licensed-signs']);
     const owner = people.find((person) => person.roles.includes('owner'));
@@ -91,6 +91,12 @@ export async function runDemo(options: {
   } finally {
     core.close();
   }
+}
+
+/** In the morning as it was written down: today's, or yesterday's while today's is still ahead. */
+function msOfVisit(writtenAt: string, now: string): number {
+  const today = Date.parse(moveDays(writtenAt, writtenAt, now));
+  return today <= Date.parse(now) ? today : today - 86_400_000;
 }
 
 type Must = <N extends OperationName>(name: N, input: InputOf<N>) => Promise<OutputOf<N>>;

@@ -16,7 +16,20 @@ export function consentsOf(index: number, since: Temporal.PlainDate, anchor: Tem
 
 function registration(index: number): readonly Said[] {
   if (index % 4 === 0) return [];
-  return [{ purpose: 'registration', channel: 'e-mail', granted: true, source: 'order form', daysAfter: 0 }];
+  return [
+    {
+      purpose: 'registration',
+      channel: hasNoEmail(index) ? 'letter' : 'e-mail',
+      granted: true,
+      source: 'order form',
+      daysAfter: 0,
+    },
+  ];
+}
+
+/** One in six gave none; whose boiler the demo starts up did. */
+export function hasNoEmail(index: number): boolean {
+  return index % 6 === 5 && index < 30;
 }
 
 function services(index: number): readonly Said[] {

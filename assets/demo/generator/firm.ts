@@ -142,8 +142,8 @@ export const instruments: Scenario['instruments'] = [
 ];
 
 export const tradeParties: Scenario['tradeParties'] = [
-  tradeParty('fitter', 'Corrie Pipe & Boiler', '11 Beacon Way'),
-  tradeParty('supplier', 'Bay Plumbing Supply', '2 Quay Road'),
+  tradeParty('fitter', 'Corrie Pipe & Boiler', '11 Beacon Way', '902 555 0177'),
+  tradeParty('supplier', 'Bay Plumbing Supply', '2 Quay Road', '902 555 0126'),
 ];
 
 function officePerson(key: string, name: string, initials: string): Omit<Scenario['people'][number], 'roles'> {
@@ -209,7 +209,7 @@ function yearly(firstDays: number, count: number, prefix: string): Scenario['ins
   });
 }
 
-function tradeParty(key: string, name: string, street: string): Scenario['tradeParties'][number] {
+function tradeParty(key: string, name: string, street: string, phoneTyped: string): Scenario['tradeParties'][number] {
   return {
     key,
     party: {
@@ -218,7 +218,7 @@ function tradeParty(key: string, name: string, street: string): Scenario['tradeP
       contactName: null,
       language: 'en',
       email: `office@${key}.example`,
-      phoneTyped: '902 555 0177',
+      phoneTyped,
       street,
       postcode: 'B4V 2A2',
       city: 'Tidewick',

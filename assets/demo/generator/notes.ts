@@ -1,8 +1,10 @@
 /** What a technician wrote down on a visit: the truth, seen through instruments, item by item of the sheet. */
+import { Temporal } from 'temporal-polyfill';
 import type { ModelSheet, SheetStep, StepItem } from '../../../domain/procedure/modelSheet.ts';
 import { entryUnits } from '../../../domain/quantity/entryUnits.ts';
 import { type QuantityKey, quantitySpec } from '../../../domain/quantity/quantities.ts';
 import type { RecordedRun } from '../../../electron/demo/recordedRun.ts';
+import { SECONDS_PER_ENTRY, secondsToRead } from '../../../electron/demo/siteTimes.ts';
 import type { Random } from './random.ts';
 import type { BoilerFacts, VisitTruth } from './truth.ts';
 
@@ -44,7 +46,9 @@ export function writeNotes(steps: readonly SheetStep[], context: NotesContext): 
     photos: {} as Record<string, string>,
     signOffs: {} as Record<string, string>,
   };
+  let elapsedS = 0;
   for (const item of steps.flatMap((step) => step.items)) {
+    elapsedS += SECONDS_PER_ENTRY + (item.kind === 'hold' ? item.seconds : 0);
     switch (item.kind) {
       case 'confirm':
         notes.answers[item.key] = 'yes';
@@ -53,13 +57,14 @@ export function writeNotes(steps: readonly SheetStep[], context: NotesContext): 
         notes.answers[item.key] = choose(item, context);
         break;
       case 'note':
-        notes.answers[item.key] = write(item, context);
+        notes.answers[item.key] = write(item, context, elapsedS);
         break;
       case 'witness':
         notes.answers[item.key] = item.by === 'occupant' ? context.occupant : context.technician;
         break;
       case 'read':
         notes.readings[item.key] = read(item.quantity, item.point, context);
+        elapsedS += secondsOf(item.quantity, notes.readings[item.key]);
         break;
       case 'series':
         notes.series[item.key] = sample(item, context.facts.sheet, context);
@@ -121,9 +126,9 @@ function choose(item: Extract<StepItem, { kind: 'choose' }>, { facts }: NotesCon
   return fine.value;
 }
 
-function write(item: Extract<StepItem, { kind: 'note' }>, context: NotesContext): string {
+function write(item: Extract<StepItem, { kind: 'note' }>, context: NotesContext, elapsedS: number): string {
   if (item.identifies === 'serial') return context.serial;
-  if (item.holds === 'time') return '10:05';
+  if (item.holds === 'time') return wallTime(context.startedAt, elapsedS - SECONDS_TO_WRITE_DOWN);
   if (item.holds === 'date') return item.key === 'first-year-check' ? context.firstYearCheckOn : context.nextServiceOn;
   const texts: Readonly<Record<string, string>> = {
     'vent-material': `${context.facts.vent}, rated ${context.facts.ratedInputKw > 60 ? 400 : 110} °C`,
@@ -138,6 +143,19 @@ function write(item: Extract<StepItem, { kind: 'note' }>, context: NotesContext)
     'floor-humidity': '45 %',
   };
   return texts[item.key] ?? 'none';
+}
+
+function secondsOf(quantity: QuantityKey, entry: RecordedRun['readings'][string] | undefined): number {
+  return entry !== undefined && 'text' in entry ? secondsToRead(quantity, entry.text) : 0;
+}
+
+/** What happened is written down a little later. */
+const SECONDS_TO_WRITE_DOWN = 240;
+
+/** On the clock of the place. */
+function wallTime(startedAt: string, elapsedS: number): string {
+  const at = Temporal.Instant.from(startedAt).add({ seconds: elapsedS }).toZonedDateTimeISO('America/Halifax');
+  return at.toPlainTime().toString().slice(0, 5);
 }
 
 function read(

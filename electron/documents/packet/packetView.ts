@@ -72,6 +72,12 @@ export function packetView(input: PacketInput): PacketView {
   };
 }
 
+/** Each sample has findings of its own: of those that say the same of the same thing the last one is enough to read or count. */
+export function lastOfEach(findings: readonly OpenFinding[]): readonly OpenFinding[] {
+  const key = (one: OpenFinding) => JSON.stringify([one.subject, one.verdict, one.proof, one.basis.limit]);
+  return [...new Map(findings.map((finding) => [key(finding), finding])).values()];
+}
+
 /** Everything but what is within its limit, or has none, and is proven. */
 export function needsAttention(finding: OpenFinding): boolean {
   const isQuiet = finding.verdict === 'within' || finding.verdict === 'no-limit-on-sheet';

@@ -41,7 +41,9 @@ export function unitOf(subject: string, unit: string): string {
 }
 
 /** Two figures of the spread, and never more than what was stated or three figures of the value need. */
-export function meaningfulDecimals({ value, plusMinus }: Result, stated: number): number {
+export function meaningfulDecimals({ value, unit, plusMinus }: Result, stated: number): number {
+  // Things that are counted.
+  if (unit === '' && plusMinus === null && Number.isInteger(Number(value))) return 0;
   const spread = plusMinus === null ? 0 : Math.abs(Number(plusMinus));
   const size = Math.abs(Number(value));
   const forValue = size > 0 ? 2 - Math.floor(Math.log10(size)) : stated;

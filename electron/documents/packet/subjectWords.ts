@@ -12,20 +12,37 @@ type Subject = { readonly subject: string; readonly formula: string | null; read
 
 export function subjectWords(about: Subject, view: PacketView): string {
   const { kind, name, point = about.point } = parts(about.subject);
-  // A relation's points may hold hyphens themselves; its formula says it in words.
-  if (kind === 'relation') return about.formula ?? quantityLabel(name);
   const { firingPoints } = view.record.sheet;
+  if (kind === 'relation') return about.formula === null ? quantityLabel(name) : formulaWords(about.formula, view);
   if (kind === 'symptom' || kind === 'drift') {
     const where = pointText(point, firingPoints);
     const moved = SYMPTOMS.find((symptom) => symptom.key === name)?.label ?? driftWords(name);
     return where === null ? moved : `${moved}, ${where.toLowerCase()}`;
   }
-  if (isQuantityKey(name)) return `${readingLabel(name, point, firingPoints)}${KIND_WORDS[kind] ?? ''}`;
+  if (isQuantityKey(name)) {
+    const shown = readingLabel(name, point, firingPoints);
+    // What was worked out here is not what an instrument showed.
+    const words = about.formula === null ? shown : shown.replace(/ as shown\b/u, '');
+    return `${words}${KIND_WORDS[kind] ?? ''}`;
+  }
   const item = kind === '' ? view.itemOf(name) : undefined;
   const words = item?.label ?? NAMES[name] ?? asWords(name);
   const where = pointText(point, firingPoints);
   const full = where === null ? words : `${words}, ${where.toLowerCase()}`;
   return kind === 'mistake' ? `Possible slip: ${full.toLowerCase()}` : full;
+}
+
+/**
+ * A relation's formula names its points by their keys, which may hold hyphens themselves: `Gas inlet pressure: static −
+ * dynamic-all-on`. Any other formula is said as it stands.
+ */
+export function formulaWords(formula: string, view: PacketView): string {
+  const [, label, one, other] = /^([^:]+): (\S+) − (\S+)$/u.exec(formula) ?? [];
+  if (label === undefined || one === undefined || other === undefined) return formula;
+  const [from, to] = [one, other].map((point) =>
+    (pointText(point, view.record.sheet.firingPoints) ?? point).toLowerCase(),
+  );
+  return `${label}: ${from?.includes(',') ? `(${from})` : from} − ${to?.includes(',') ? `(${to})` : to}`;
 }
 
 function driftWords(name: string): string {
@@ -43,7 +60,7 @@ const KIND_WORDS: Readonly<Record<string, string>> = {
 const NAMES: Readonly<Record<string, string>> = {
   'clocked-input': 'Clocked input, gross',
   'co2-max': 'CO₂max the analyser reckons with',
-  'cold-fill': 'Cold pressure the height needs',
+  'cold-fill': 'Pressure the height needs',
   'dew-point': 'Dew point of the flue gas',
   efficiency: 'Efficiency',
   'efficiency-gross': 'Efficiency, gross',
@@ -56,7 +73,7 @@ const NAMES: Readonly<Record<string, string>> = {
   'inlet-all-on': 'Gas pressure, every appliance on',
   'joints-photographed': 'Vent joints photographed',
   'smallest-zone': 'Smallest zone against the lowest fire',
-  'vessel-takes': 'Water taken by the expansion vessel, hot',
+  'vessel-takes': 'Water taken by the expansion vessel',
   'outdoor-sensor': 'Outdoor sensor against a thermometer',
   'flue-co-air-free': 'CO air-free',
   'flue-co-to-co2': 'CO to CO₂',

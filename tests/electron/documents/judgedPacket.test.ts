@@ -34,6 +34,27 @@ describe('the packet of a judged run', () => {
     expect(codes).toEqual([]);
   });
 
+  it('counts on its first page as many doubtful findings as it lists there', () => {
+    const [counted = ''] = texts.filter((text) => /^\d+ (stop|within|outside)/u.test(text));
+    const outside = Number(/(\d+) outside/u.exec(texts.slice(0, 60).join(' '))?.[1] ?? Number.NaN);
+    expect(counted).not.toBe('');
+    expect(texts.slice(0, texts.indexOf('Appliance and site')).filter((text) => text === 'Outside')).toHaveLength(
+      outside,
+    );
+  });
+
+  it('says nothing twice over, and no key, no point and no count as a program would', () => {
+    const all = texts.map((text) => text.replaceAll('\u00a0', ' '));
+    expect(all.filter((text) => /, (\w[\w ]*), \1\b/u.test(text))).toEqual([]);
+    expect(all.filter((text) => /dynamic-all-on|after-purge|static-upstream/u.test(text))).toEqual([]);
+    expect(all.join(' ')).toContain('Gas inlet pressure: (static, burner off) − (dynamic, every appliance on)');
+    // What was worked out here is not what the analyser showed.
+    const worked = all.slice(all.indexOf('Worked out from the readings'));
+    expect(worked).toContain('CO/CO₂ ratio');
+    // Of what went in, no more figures than an instrument gives.
+    expect(all.filter((text) => /\d\.\d{4,} (%|bar|°C|K)/u.test(text))).toEqual([]);
+  });
+
   it('holds the clocked input against the rating at this altitude', () => {
     const all = texts.join(' ').replaceAll('\u00a0', ' ');
     expect(all).toContain('Clocked input, gross');

@@ -1,7 +1,7 @@
 /** What a reader must not overlook: stops first, then everything outside, not told apart, not judged or not proven. */
 import type { Block, Cell } from '../../page/blocks.ts';
 import { findingSubject, limitCell, proofCell, verdictCell } from '../findingCells.ts';
-import { HARDEST_FIRST, needsAttention, type OpenFinding, type PacketView } from '../packetView.ts';
+import { HARDEST_FIRST, lastOfEach, needsAttention, type OpenFinding, type PacketView } from '../packetView.ts';
 
 export function attentionSection(view: PacketView): readonly Block[] {
   const { findings } = view.record;
@@ -22,12 +22,6 @@ export function attentionSection(view: PacketView): readonly Block[] {
     ...stops.map((finding) => stopNotice(finding, view)),
     ...(open.length === 0 ? [] : [attentionTable(open, view)]),
   ];
-}
-
-/** Each sample has findings of its own: of those that say the same of the same thing the last one is enough here. */
-function lastOfEach(findings: readonly OpenFinding[]): readonly OpenFinding[] {
-  const key = (one: OpenFinding) => JSON.stringify([one.subject, one.verdict, one.proof, one.basis.limit]);
-  return [...new Map(findings.map((finding) => [key(finding), finding])).values()];
 }
 
 function stopNotice(finding: OpenFinding, view: PacketView): Block {

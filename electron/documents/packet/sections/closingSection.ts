@@ -8,6 +8,7 @@ import { inputsText } from '../inputsText.ts';
 import { gapText } from '../packetGapWords.ts';
 import { needsAttention, type PacketView } from '../packetView.ts';
 import { resultOf, resultText } from '../resultText.ts';
+import { formulaWords } from '../subjectWords.ts';
 
 export function closingSection(view: PacketView): readonly Block[] {
   return [...basisBlocks(view), ...gapBlocks(view), ...checkBlocks(view)];
@@ -32,8 +33,8 @@ function basisBlocks(view: PacketView): readonly Block[] {
         const gave = result ? `gives ${resultText(result, 'metric')}` : null;
         return [
           { text: findingSubject(finding, view) },
-          { text: finding.basis.formula ?? '', small: sourceText(finding, view) },
-          { text: inputsText(finding.basis.inputs), small: gave },
+          { text: formulaWords(finding.basis.formula ?? '', view), small: sourceText(finding, view) },
+          { text: inputsText(finding.basis.inputs, view.record.sheet.firingPoints), small: gave },
         ];
       }),
     },

@@ -3,7 +3,7 @@ import type { Block, Cell, Column } from '../../page/blocks.ts';
 import { inputsText } from '../inputsText.ts';
 import type { PacketView } from '../packetView.ts';
 import { meaningfulDecimals, type Result, resultTexts, unitOf } from '../resultText.ts';
-import { subjectWords } from '../subjectWords.ts';
+import { formulaWords, subjectWords } from '../subjectWords.ts';
 
 type Computed = PacketView['record']['computed'][number];
 type Points = PacketView['record']['sheet']['firingPoints'];
@@ -71,7 +71,7 @@ function pivotTable(view: PacketView, groups: readonly (readonly Computed[])[], 
       const [first] = group;
       const unit = first ? (shownResult(view, first, decimals)?.unit ?? first.unit) : '';
       return [
-        { text: first ? nameOf(view, first, null) : '', small: first?.formula ?? null },
+        { text: first ? nameOf(view, first, null) : '', small: first ? formulaWords(first.formula, view) : null },
         { text: unit, tone: 'muted' },
         ...points.map((point) => pivotCell(view, valueAt(group, point.key), decimals)),
       ];
@@ -110,14 +110,23 @@ function singlesTable(view: PacketView, values: readonly (readonly [string, Comp
       const shown = shownResult(view, value, decimalsOf([value]));
       if (!shown) {
         const small = `can’t be worked out; missing: ${value.missing.join(', ')}`;
-        return [{ text: name }, { text: '–' }, { text: '' }, { text: '' }, { text: value.formula, small }];
+        return [
+          { text: name },
+          { text: '–' },
+          { text: '' },
+          { text: '' },
+          { text: formulaWords(value.formula, view), small },
+        ];
       }
       return [
         { text: name },
         { text: shown.text, small: shown.other },
         { text: shown.plusMinus === null ? '' : `± ${shown.plusMinus}` },
         { text: shown.unit, tone: 'muted' },
-        { text: value.formula, small: [inputsText(value.inputs), value.source].filter(Boolean).join('; ') },
+        {
+          text: formulaWords(value.formula, view),
+          small: [inputsText(value.inputs, view.record.sheet.firingPoints), value.source].filter(Boolean).join('; '),
+        },
       ];
     }),
   };

@@ -56,13 +56,21 @@ export function instrumentBlocks(view: PacketView): readonly Block[] {
   ];
 }
 
+/** Items of several steps may be called alike, as the analyser's at each fire: then the step says which it is. */
+function photoLabel(itemKey: string, label: string, labels: readonly string[], view: PacketView): string {
+  if (labels.filter((one) => one === label).length < 2) return label;
+  const step = view.record.sheet.steps.find(({ items }) => items.some(({ key }) => key === itemKey));
+  return step === undefined ? label : `${label}: ${step.title.toLowerCase()}`;
+}
+
 export function photoBlocks(view: PacketView, pictures: ReadonlyMap<string, PagePhoto>): readonly Block[] {
   const { photos } = view.record.run;
   if (photos.length === 0) return [];
   const shown: Photo[] = [];
   const notShown: string[] = [];
-  for (const photo of photos) {
-    const label = view.itemOf(photo.itemKey)?.label ?? photo.itemKey;
+  const labels = photos.map(({ itemKey }) => view.itemOf(itemKey)?.label ?? itemKey);
+  for (const [index, photo] of photos.entries()) {
+    const label = photoLabel(photo.itemKey, labels[index] ?? photo.itemKey, labels, view);
     const picture = pictures.get(photo.sha256);
     if (picture?.kind === 'drawable') {
       const taken = momentText(photo.takenAt, view.timeZone, view.visitOn);

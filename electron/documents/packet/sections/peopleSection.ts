@@ -1,4 +1,5 @@
 /** Who owns, lives in, built, supplied and started it, with the licences as they stood on the day of the visit. */
+import { foldForSearch } from '../../../../domain/text/foldForSearch.ts';
 import { dayText } from '../../documentDates.ts';
 import type { Block, Cell } from '../../page/blocks.ts';
 import type { PacketView } from '../packetView.ts';
@@ -37,7 +38,7 @@ export function peopleSection(view: PacketView): readonly Block[] {
     },
     { kind: 'heading', level: 3, text: `On site, licences as of ${dayText(view.visitOn)}` },
     licenceTable(view, people),
-    ...trainings(people),
+    ...trainings(view, people),
     ...(company.licenceNumber === null
       ? []
       : [{ kind: 'paragraph', text: `Licence of the firm: ${company.licenceNumber}` } as const]),
@@ -80,12 +81,16 @@ function licenceTable(view: PacketView, people: People): Block {
   };
 }
 
-function trainings(people: People): readonly Block[] {
+/** Those by this appliance's maker, not more: what somebody learned of other makers is not this one's business. */
+function trainings(view: PacketView, people: People): readonly Block[] {
+  const maker = foldForSearch(view.record.appliance.maker);
   return people.flatMap((person) =>
-    person.trainings.map((training) => ({
-      kind: 'paragraph' as const,
-      text: `${person.name} was trained on ${training.maker} ${training.modelLine}${training.number === null ? '' : `, no. ${training.number}`}, from ${dayText(training.validFrom)}${training.validTo === null ? '' : ` to ${dayText(training.validTo)}`}.`,
-    })),
+    person.trainings
+      .filter((training) => foldForSearch(training.maker) === maker)
+      .map((training) => ({
+        kind: 'paragraph' as const,
+        text: `${person.name} was trained on ${training.maker} ${training.modelLine}${training.number === null ? '' : `, no. ${training.number}`}, from ${dayText(training.validFrom)}${training.validTo === null ? '' : ` to ${dayText(training.validTo)}`}.`,
+      })),
   );
 }
 

@@ -4,7 +4,7 @@ import { dayText, momentText, weekdayText } from '../../documentDates.ts';
 import type { Block, Fact } from '../../page/blocks.ts';
 import { fingerprintFigure } from '../fingerprint.ts';
 import { gapText } from '../packetGapWords.ts';
-import type { PacketView } from '../packetView.ts';
+import { lastOfEach, type PacketView } from '../packetView.ts';
 import { KIND_WORDS, OUTCOME_WORDS, VERDICT_WORDS } from '../packetWords.ts';
 import { addressText } from './addressText.ts';
 
@@ -74,11 +74,12 @@ function firstFacts(view: PacketView): readonly Fact[] {
 }
 
 function findingCounts(view: PacketView): string {
+  const findings = lastOfEach(view.record.findings);
   const counts = VERDICTS.map((verdict) => ({
     verdict,
-    count: view.record.findings.filter((finding) => finding.verdict === verdict).length,
+    count: findings.filter((finding) => finding.verdict === verdict).length,
   })).filter(({ count }) => count > 0);
-  const notProven = view.record.findings.filter((finding) => !finding.proof.proven).length;
+  const notProven = findings.filter((finding) => !finding.proof.proven).length;
   const words = counts.map(({ verdict, count }) => `${count} ${VERDICT_WORDS[verdict].toLowerCase()}`);
   if (notProven > 0) words.push(`${notProven} not proven`);
   return words.length === 0 ? 'none' : words.join(', ');
