@@ -2,8 +2,10 @@
  * The app in a browser on this machine: the same core as the desktop shell, over HTTP on loopback. No rule of the work
  * lives here, only the transport and its guards.
  */
+
 import { randomBytes } from 'node:crypto';
 import { createServer, type IncomingMessage, type ServerResponse } from 'node:http';
+import { badInput } from './badInputReply.ts';
 import { pageHeaders } from './contentSecurityPolicy.ts';
 import type { AnyReply } from './contract/operation.ts';
 import { fileLimitBytes, httpHeaders, httpPaths, inputLimitBytes, type PutFileReply } from './contract/wire.ts';
@@ -242,10 +244,6 @@ function decodedHeader(request: IncomingMessage, name: string): string | null {
 
 function mediaTypeOf(request: IncomingMessage): string {
   return (request.headers['content-type'] ?? '').split(';', 1)[0]?.trim().toLowerCase() ?? '';
-}
-
-function badInput(message: string): AnyReply {
-  return { ok: false, error: { code: 'bad-input', data: { issues: [{ path: '', message }] } } };
 }
 
 function portOf(address: ReturnType<ReturnType<typeof createServer>['address']>): number {

@@ -1,4 +1,5 @@
 /** Serves the core over one message port, for one client. Whatever arrives, it answers a value: nothing that comes in can throw out. */
+import { badInput } from './badInputReply.ts';
 import type { AnyReply } from './contract/operation.ts';
 import {
   type FileFound,
@@ -98,10 +99,6 @@ function isFileToPut(file: unknown): file is FileToPut {
     'takenAt' in file &&
     (file.takenAt === null || typeof file.takenAt === 'string')
   );
-}
-
-function badInput(message: string): AnyReply {
-  return { ok: false, error: { code: 'bad-input', data: { issues: [{ path: '', message }] } } };
 }
 
 /** A failed call reads `error`, a failed file reads `code`: the bug answers both. */

@@ -110,3 +110,8 @@ function item(
 ): ReadinessItem {
   return { key, label, blocksBooking: false, photoHelps: false, caution: null, ...details };
 }
+
+/** The words of an item; the key itself for one that this version no longer asks. */
+export function readinessLabel(key: string): string {
+  return READINESS_ITEMS.find((item) => item.key === key)?.label ?? key;
+}

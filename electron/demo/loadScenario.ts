@@ -1,4 +1,5 @@
 /** Puts the scenario into an empty store, with every date moved so that its anchor is today. */
+
 import { Temporal } from 'temporal-polyfill';
 import { findAppliance } from '../../db/appliances.ts';
 import type { Store } from '../../db/openStore.ts';
@@ -45,6 +46,7 @@ import { instrumentKindFor } from '../../domain/judgement/proof/instrumentKindFo
 import type { EmitterKind, FuelKey } from '../../domain/procedure/modelSheet.ts';
 import { READINESS_ITEMS } from '../../domain/procedure/readiness.ts';
 import type { QuantityKey } from '../../domain/quantity/quantities.ts';
+import { wallMinute } from '../../domain/schedule/wallClock.ts';
 import { foldForSearch } from '../../domain/text/foldForSearch.ts';
 import { serialKeyOf } from '../../domain/text/serialKey.ts';
 import type { ApplianceFields } from '../contract/appliances.ts';
@@ -238,7 +240,7 @@ function addVisit(writer: StoreWriter, visit: VisitOfScenario, data: Scenario, i
     plannedFrom: visit.plannedFrom,
     plannedTo: visit.plannedTo,
     durationMin: visit.durationMin,
-    startMin: minuteOf(visit.plannedFrom),
+    startMin: wallMinute(visit.plannedFrom),
     promisedOn: visit.isPencilled ? null : visit.plannedOn,
   });
   ids.set(visit.key, visitId);
@@ -306,11 +308,6 @@ function workingDayFrom(anchorOn: string, count: number): string {
     skipWeekend();
   }
   return date.toString();
-}
-
-function minuteOf(wallTime: string): number {
-  const [hours, minutes] = wallTime.split(':');
-  return Number(hours) * 60 + Number(minutes);
 }
 
 function addUpcoming(writer: StoreWriter, visit: Scenario['upcoming'][number], ids: Ids, anchorOn: string): void {

@@ -8,6 +8,7 @@ import { drawPages } from './page/drawPages.ts';
 import { layoutPages, type PageFrame } from './page/layoutPages.ts';
 import { A4, type DrawOp, type Paper, US_LETTER } from './page/pageModel.ts';
 import { SMALL, type TextStyle, textLine } from './page/textStyle.ts';
+import { collectPdf, metadataText } from './pdfFile.ts';
 import { textWidth, wrapText } from './textMeasure.ts';
 
 export type BlocksDocument = {
@@ -46,7 +47,7 @@ export async function blocksPdf(document: BlocksDocument): Promise<Uint8Array> {
     subset: 'PDF/A-3a',
     tagged: true,
   });
-  const bytes = collect(pdf);
+  const bytes = collectPdf(pdf);
   for (const name of FONT_NAMES) pdf.registerFont(name, documentFont(name));
   drawPages(pdf, layoutPages(document.blocks, frameOf(document)), document.images);
   pdf.end();
@@ -77,18 +78,4 @@ function frameOf({ country, footer }: BlocksDocument): PageFrame {
       ];
     },
   };
-}
-
-/** These texts go into XML unescaped: what XML reads as its own is left out. */
-function metadataText(text: string): string {
-  return drawableText(text).replace(/[<>&\n]+/gu, ' ');
-}
-
-function collect(pdf: InstanceType<typeof PDFDocument>): Promise<Uint8Array> {
-  return new Promise((resolve, reject) => {
-    const chunks: Uint8Array[] = [];
-    pdf.on('data', (chunk: Uint8Array) => chunks.push(chunk));
-    pdf.on('end', () => resolve(new Uint8Array(Buffer.concat(chunks))));
-    pdf.on('error', reject);
-  });
 }

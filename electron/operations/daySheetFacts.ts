@@ -1,4 +1,5 @@
 /** What a day sheet says, gathered for one person and day. */
+
 import { findAppliance, listMakeSafes } from '../../db/appliances.ts';
 import { findCustomer } from '../../db/customers.ts';
 import type { ReadableDb } from '../../db/openStore.ts';
@@ -8,6 +9,7 @@ import { findNewestRevision } from '../../db/sheets.ts';
 import { findVisit } from '../../db/visits.ts';
 import { READINESS_ITEMS } from '../../domain/procedure/readiness.ts';
 import { toTravelTable } from '../../domain/schedule/travelTable.ts';
+import { boardStart, wallMinute } from '../../domain/schedule/wallClock.ts';
 import { wayMinutes } from '../../domain/schedule/wayMinutes.ts';
 import { baseWayPlace, wayPlaceOf } from '../../domain/schedule/wayPlace.ts';
 import type { BoardJob, BoardVisit } from '../contract/board.ts';
@@ -30,7 +32,7 @@ export function readDaySheet(db: ReadableDb, staffId: string, on: string): DaySh
   const worker = readWorkers(db, { from: on, to: on }).find((one) => one.staffId === staffId);
   const visits = readBoardVisits(db, { from: on, to: on })
     .filter((visit) => visit.crew.some((member) => member.staffId === staffId))
-    .toSorted((a, b) => (startOf(a) ?? 0) - (startOf(b) ?? 0));
+    .toSorted((a, b) => (boardStart(a) ?? 0) - (boardStart(b) ?? 0));
   const travel = readTravel(db);
   const times = { ...travel, table: toTravelTable(travel.pairs) };
   const base = baseWayPlace(worker?.name ?? '', worker?.base ?? NOWHERE, travel.firm);
@@ -56,22 +58,12 @@ export function jobText(job: BoardJob): string {
   return `${KIND_TEXT[job.kind]} ${job.model}`;
 }
 
-export function minuteOf(wallTime: string | null): number | null {
-  if (wallTime === null) return null;
-  const [hours, minutes] = wallTime.split(':');
-  return Number(hours) * 60 + Number(minutes);
-}
-
 const NOWHERE = { street: null, postcode: null, city: null, latitude: null, longitude: null };
-
-function startOf(visit: BoardVisit): number | null {
-  return visit.startMin ?? minuteOf(visit.plannedFrom);
-}
 
 function toStop(db: ReadableDb, visit: BoardVisit, wayMin: number | null): DaySheetStop {
   const [site] = listSitePlaces(db, [visit.siteId]);
   const customer = findCustomer(db, visit.customerId);
-  const fromMin = startOf(visit);
+  const fromMin = boardStart(visit);
   return {
     fromMin,
     toMin: fromMin === null ? null : Math.min(1440, fromMin + visit.durationMin),
@@ -108,7 +100,7 @@ function toStop(db: ReadableDb, visit: BoardVisit, wayMin: number | null): DaySh
 
 function promisedText({ promisedOn, plannedOn, plannedFrom, plannedTo }: BoardVisit): string | null {
   if (promisedOn === null) return null;
-  const [from, to] = [minuteOf(plannedFrom), minuteOf(plannedTo)];
+  const [from, to] = [wallMinute(plannedFrom), wallMinute(plannedTo)];
   const window = [from, to].flatMap((minute) => (minute === null ? [] : [clockText(minute)])).join('–');
   return [promisedOn === plannedOn ? null : weekdayText(promisedOn), window || 'some time that day']
     .filter((part) => part !== null)

@@ -1,9 +1,11 @@
 /** Day sheets, week overviews and calendar files, made from the same rows the board shows. */
+
 import { Temporal } from 'temporal-polyfill';
 import { findCompany, findStaff } from '../../db/people.ts';
 import { listSitePlaces } from '../../db/planning.ts';
 import { attachments } from '../../db/schema/index.ts';
 import { listCrews, listVisits } from '../../db/visits.ts';
+import { boardStart } from '../../domain/schedule/wallClock.ts';
 import { absencesOn } from '../../domain/schedule/workSpans.ts';
 import type { BoardVisit } from '../contract/board.ts';
 import { blocksPdf } from '../documents/blocksPdf.ts';
@@ -13,7 +15,7 @@ import { weekdayText } from '../documents/documentDates.ts';
 import type { Block } from '../documents/page/blocks.ts';
 import { type CalendarVisit, visitCalendar } from '../documents/visitCalendar.ts';
 import { readBoardVisits } from './boardRows.ts';
-import { jobText, minuteOf, readDaySheet } from './daySheetFacts.ts';
+import { jobText, readDaySheet } from './daySheetFacts.ts';
 import { actorOf, type HandlerContext, type Handlers, notFound } from './handler.ts';
 import { readWorkers } from './workers.ts';
 
@@ -53,7 +55,7 @@ export const outputHandlers: Handlers<'daySheets.build' | 'weekOverviews.build' 
             ),
             visits: visits
               .filter((visit) => visit.plannedOn === on)
-              .toSorted((a, b) => (startOf(a) ?? 0) - (startOf(b) ?? 0))
+              .toSorted((a, b) => (boardStart(a) ?? 0) - (boardStart(b) ?? 0))
               .map(toOverviewRow),
           };
         }),
@@ -99,7 +101,7 @@ function readCalendarVisits(
       visitId: visit.id,
       revision: visit.revision,
       on: visit.plannedOn,
-      startMin: visit.startMin ?? minuteOf(visit.plannedFrom),
+      startMin: boardStart(visit),
       durationMin: visit.durationMin,
       timeZone: places.get(visit.siteId)?.timeZone ?? companyOf(context).timeZone,
       summary: [(shown.get(visit.id)?.jobs ?? []).map(jobText).join(' + '), customerName].filter(Boolean).join(': '),
@@ -111,7 +113,7 @@ function readCalendarVisits(
 }
 
 function toOverviewRow(visit: BoardVisit) {
-  const fromMin = startOf(visit);
+  const fromMin = boardStart(visit);
   return {
     fromMin,
     toMin: fromMin === null ? null : Math.min(1440, fromMin + visit.durationMin),
@@ -121,10 +123,6 @@ function toOverviewRow(visit: BoardVisit) {
     what: visit.jobs.map(jobText).join(' + '),
     state: visit.state,
   };
-}
-
-function startOf(visit: BoardVisit): number | null {
-  return visit.startMin ?? minuteOf(visit.plannedFrom);
 }
 
 export async function keepPdf(

@@ -1,7 +1,9 @@
 /** The visit chosen on the board: what it is, what does not fit, moving it by typing, pins, and whether the customer was told. */
+
 import { Button, Checkbox, Group, NativeSelect, Stack, TextInput } from '@mantine/core';
 import { Fragment, useState } from 'react';
 import { isGrave } from '../../domain/schedule/dayConflicts.ts';
+import { wallMinute } from '../../domain/schedule/wallClock.ts';
 import { DayInput } from '../form/DayField.tsx';
 import { readDay } from '../form/FormReader.ts';
 import { durationWords, readDuration, readTime } from '../form/readTime.ts';
@@ -15,7 +17,7 @@ import { JOB_KIND_WORDS, VISIT_STATE_WORDS } from '../kit/tradeWords.ts';
 import { useAct } from '../operations/useAct.ts';
 import { RouteLink } from '../RouteLink.tsx';
 import { OpenNoticeNote } from '../recalls/OpenNoticeNote.tsx';
-import { type BoardBlock, type BoardData, minuteOf } from './boardModel.ts';
+import type { BoardBlock, BoardData } from './boardModel.ts';
 import type { Carried } from './carryStore.ts';
 import { conflictWords, windowWords } from './conflictWords.ts';
 import { WhoMayPanel } from './WhoMayPanel.tsx';
@@ -37,7 +39,7 @@ export function VisitDetails({
   const { visit, conflicts } = block;
   const nameOf = (visitId: string) =>
     data.visits.find((one) => one.visitId === visitId)?.customerName ?? 'another visit';
-  const window = windowWords(minuteOf(visit.plannedFrom), minuteOf(visit.plannedTo));
+  const window = windowWords(wallMinute(visit.plannedFrom), wallMinute(visit.plannedTo));
   return (
     <Panel
       title={visit.customerName}
@@ -119,7 +121,7 @@ function MoveForm({
   const [start, setStart] = useState(clockWords(block.startMin));
   const [length, setLength] = useState(durationWords(visit.durationMin));
   const read = { day: readDay(day), start: readTime(start), length: readDuration(length) };
-  const startMin = minuteOf(read.start ?? null);
+  const startMin = wallMinute(read.start ?? null);
   const on = read.day.ok ? read.day.day : null;
   const isReadable = on !== null && startMin !== null && read.length !== null;
   return (

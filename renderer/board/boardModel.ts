@@ -1,6 +1,8 @@
 /** What the core answers, turned into rows of people with their days: where each visit lies and what does not fit. */
+
 import { type Conflict, type Leg, planDay, type Stop } from '../../domain/schedule/dayConflicts.ts';
 import { toTravelTable } from '../../domain/schedule/travelTable.ts';
+import { boardStart, wallMinute } from '../../domain/schedule/wallClock.ts';
 import type { TravelTimes } from '../../domain/schedule/wayMinutes.ts';
 import { baseWayPlace, type WayPlace, wayPlaceOf } from '../../domain/schedule/wayPlace.ts';
 import { type Span, workSpans } from '../../domain/schedule/workSpans.ts';
@@ -68,8 +70,8 @@ function toDay(data: BoardData, technician: BoardTechnician, on: string, visits:
     blocks: withDepth(
       visits.map((visit) => ({
         visit,
-        startMin: startOf(visit) ?? spans[0]?.fromMin ?? USUAL_START_MIN,
-        isTimeOpen: startOf(visit) === null,
+        startMin: boardStart(visit) ?? spans[0]?.fromMin ?? USUAL_START_MIN,
+        isTimeOpen: boardStart(visit) === null,
         isMovable: isMovable(visit),
         conflicts: plan.conflicts.get(visit.visitId) ?? [],
       })),
@@ -90,21 +92,16 @@ export function toStop(visit: BoardVisit): Stop {
   return {
     visitId: visit.visitId,
     on: visit.plannedOn,
-    startMin: startOf(visit),
+    startMin: boardStart(visit),
     durationMin: visit.durationMin,
     place: wayPlaceOf(visit),
     isAhead: isMovable(visit),
     isPencilled: visit.state === 'pencilled',
-    promisedFromMin: minuteOf(visit.plannedFrom),
-    promisedToMin: minuteOf(visit.plannedTo),
+    promisedFromMin: wallMinute(visit.plannedFrom),
+    promisedToMin: wallMinute(visit.plannedTo),
     promisedOn: visit.promisedOn,
     jobs: visit.jobs,
   };
-}
-
-/** The planned minute, else the beginning of the promised window. */
-export function startOf(visit: Pick<BoardVisit, 'startMin' | 'plannedFrom'>): number | null {
-  return visit.startMin ?? minuteOf(visit.plannedFrom);
 }
 
 export function isMovable({ state }: Pick<BoardVisit, 'state'>): boolean {
@@ -125,12 +122,6 @@ export function travelTimesOf({ travel }: Pick<BoardData, 'travel'>): TravelTime
   const times = { roadFactor, speedKmPerH, table: toTravelTable(pairs) };
   timesByAnswer.set(travel, times);
   return times;
-}
-
-export function minuteOf(wallTime: string | null): number | null {
-  if (wallTime === null) return null;
-  const [hours, minutes] = wallTime.split(':');
-  return Number(hours) * 60 + Number(minutes);
 }
 
 function isHelping(visits: readonly BoardVisit[], visitId: string, staffId: string): boolean {

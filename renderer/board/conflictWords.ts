@@ -1,6 +1,6 @@
 /** What does not fit, in words a dispatcher can act on. */
 
-import { READINESS_ITEMS } from '../../domain/procedure/readiness.ts';
+import { readinessLabel } from '../../domain/procedure/readiness.ts';
 import { assertNever } from '../../domain/result.ts';
 import type { Conflict } from '../../domain/schedule/dayConflicts.ts';
 import type { Obstacle } from '../../domain/schedule/obstacles.ts';
@@ -31,7 +31,7 @@ export function conflictWords(conflict: Conflict, nameOf: (visitId: string) => s
     case 'outside-wanted':
       return `outside the days that suit the customer (${daysWords(conflict.wantedFromOn, conflict.wantedToOn)})`;
     case 'readiness-open':
-      return `planned, but the site is not ready: ${conflict.items.map(readinessName).join('; ')}`;
+      return `planned, but the site is not ready: ${conflict.items.map(readinessLabel).join('; ')}`;
     default:
       return assertNever(conflict);
   }
@@ -70,8 +70,4 @@ export function windowWords(fromMin: number | null, toMin: number | null): strin
 function daysWords(from: string | null, to: string | null): string {
   if (from === null) return to === null ? 'any' : `until ${dayWords(to)}`;
   return to === null ? `from ${dayWords(from)}` : `${dayWords(from)} to ${dayWords(to)}`;
-}
-
-function readinessName(key: string): string {
-  return READINESS_ITEMS.find((item) => item.key === key)?.label ?? key;
 }

@@ -1,9 +1,11 @@
 /** Putting visits and jobs where they were dropped, each with the way back kept for undo. */
+
 import { useCallback, useState } from 'react';
+import { boardStart } from '../../domain/schedule/wallClock.ts';
 import type { ErrorsOf } from '../../electron/contract/index.ts';
 import { clockWords, dayWords } from '../kit/dayWords.ts';
 import { useAct } from '../operations/useAct.ts';
-import { type BoardData, startOf } from './boardModel.ts';
+import type { BoardData } from './boardModel.ts';
 import type { Carried } from './carryStore.ts';
 
 type Names = 'visits.place' | 'visits.book' | 'visits.cancel';
@@ -46,7 +48,7 @@ export function useBoardActs(): BoardActs {
       if (what.kind === 'visit') {
         const visit = data.visits.find(({ visitId }) => visitId === what.visitId);
         if (visit === undefined) return null;
-        const isThere = visit.plannedOn === on && startOf(visit) === startMin && what.fromStaffId === staffId;
+        const isThere = visit.plannedOn === on && boardStart(visit) === startMin && what.fromStaffId === staffId;
         if (isThere) return visit.visitId;
         const reply = await placeVisit({
           visitId: visit.visitId,

@@ -1,5 +1,5 @@
 /** Words for every failure the contract declares. A new code without words does not compile. */
-import { READINESS_ITEMS } from '../../domain/procedure/readiness.ts';
+import { readinessLabel } from '../../domain/procedure/readiness.ts';
 import { assertNever } from '../../domain/result.ts';
 import { LONGEST_WAY_MIN } from '../../domain/schedule/readTravelRows.ts';
 import { COPY_PROBLEM_WORDS } from '../../domain/text/copyProblemWords.ts';
@@ -251,7 +251,7 @@ export function roleWords(role: StaffRole): string {
 
 /** The first few by name; the list beside the form shows the rest. */
 function readinessNames(keys: readonly string[]): string {
-  const names = [...new Set(keys)].map((key) => READINESS_ITEMS.find((item) => item.key === key)?.label ?? key);
+  const names = [...new Set(keys)].map(readinessLabel);
   return names.length > 3 ? `${names.slice(0, 3).join('; ')} …` : names.join('; ');
 }
 

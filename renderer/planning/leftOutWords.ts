@@ -1,6 +1,6 @@
 /** Why a job or visit finds no place in a plan, in words a dispatcher can act on. */
 
-import { READINESS_ITEMS } from '../../domain/procedure/readiness.ts';
+import { readinessLabel } from '../../domain/procedure/readiness.ts';
 import { assertNever } from '../../domain/result.ts';
 import type { DayObstacle } from '../../domain/schedule/unplannedReason.ts';
 import type { LeftOutReason } from '../../electron/contract/planning.ts';
@@ -9,7 +9,7 @@ import { dayWords } from '../kit/dayWords.ts';
 export function leftOutWords(reason: LeftOutReason): string {
   switch (reason.code) {
     case 'not-ready':
-      return `the site is not ready: ${reason.items.map(readinessName).join('; ')}`;
+      return `the site is not ready: ${reason.items.map(readinessLabel).join('; ')}`;
     case 'pin-unknown':
       return reason.field === 'technician'
         ? 'pinned to somebody who has no working day in these days'
@@ -65,8 +65,4 @@ function dayObstacleWords(obstacle: DayObstacle): string {
 /** The planner knows a licence by fuel and size, anything else by its name. */
 function skillName(code: string): string {
   return code.startsWith('skill ') ? code.slice('skill '.length) : 'a licence for this gas work';
-}
-
-function readinessName(key: string): string {
-  return READINESS_ITEMS.find((item) => item.key === key)?.label ?? key;
 }

@@ -2,10 +2,10 @@
 import PDFDocument from 'pdfkit';
 import { canonicalJson } from '../../sealing/canonicalJson.ts';
 import { documentFont, FONT_NAMES } from '../documentFonts.ts';
-import { drawableText } from '../drawableText.ts';
 import { drawPages } from '../page/drawPages.ts';
 import { layoutPages } from '../page/layoutPages.ts';
 import type { PageModel } from '../page/pageModel.ts';
+import { collectPdf, metadataText } from '../pdfFile.ts';
 import { disclosuresJson } from './disclosuresJson.ts';
 import { DIGEST_KEY, DIGEST_PLACEHOLDER, stampFileDigest } from './fileDigest.ts';
 import { packetBlocks } from './packetBlocks.ts';
@@ -46,7 +46,7 @@ export async function packetPdf(input: PacketInput): Promise<Uint8Array> {
     subset: 'PDF/A-3a',
     tagged: true,
   });
-  const bytes = collect(pdf);
+  const bytes = collectPdf(pdf);
   for (const name of FONT_NAMES) pdf.registerFont(name, documentFont(name));
   attach(pdf, 'record.json', canonicalJson(input.record), 'Source', madeAt, 'The record these pages were made from');
   attach(
@@ -76,11 +76,6 @@ function documentInfo(view: PacketView, madeAt: Date): PDFKit.DocumentInfo {
   };
 }
 
-/** These texts go into XML unescaped: what XML reads as its own is left out. */
-function metadataText(text: string): string {
-  return drawableText(text).replace(/[<>&\n]+/gu, ' ');
-}
-
 function attach(
   pdf: InstanceType<typeof PDFDocument>,
   name: string,
@@ -96,14 +91,5 @@ function attach(
     creationDate: at,
     modifiedDate: at,
     relationship,
-  });
-}
-
-function collect(pdf: InstanceType<typeof PDFDocument>): Promise<Uint8Array> {
-  return new Promise((resolve, reject) => {
-    const chunks: Uint8Array[] = [];
-    pdf.on('data', (chunk: Uint8Array) => chunks.push(chunk));
-    pdf.on('end', () => resolve(new Uint8Array(Buffer.concat(chunks))));
-    pdf.on('error', reject);
   });
 }
