@@ -1,4 +1,4 @@
-/** Queries over the firm: company, staff with roles, licences and training, instruments with their latest calibration. */
+/** Queries over the firm: company, staff with roles, licences and training, instruments with their calibrations. */
 import { and, asc, desc, eq, isNotNull, isNull, sql } from 'drizzle-orm';
 import type { ReadableDb } from './openStore.ts';
 import { preparedOnce } from './preparedOnce.ts';
@@ -18,10 +18,7 @@ export type StaffRow = typeof staff.$inferSelect;
 export type LicenceRow = typeof licences.$inferSelect;
 export type TrainingRow = typeof trainings.$inferSelect;
 export type InstrumentRow = typeof instruments.$inferSelect & {
-  readonly calibrationId: string | null;
-  readonly calibratedOn: string | null;
-  readonly dueOn: string | null;
-  readonly certificate: string | null;
+  readonly calibrations: readonly (typeof calibrations.$inferSelect)[];
 };
 
 export function findCompany(db: ReadableDb): CompanyRow | undefined {
@@ -106,30 +103,23 @@ export function findCalibration(db: ReadableDb, calibrationId: string): typeof c
   return db.select().from(calibrations).where(eq(calibrations.id, calibrationId)).get();
 }
 
+/** Each with the calibrations that nobody has withdrawn, oldest first: which one counts depends on the day asked about. */
 export function listInstruments(db: ReadableDb): readonly InstrumentRow[] {
-  const latest = new Map<string, typeof calibrations.$inferSelect>();
-  for (const row of db
-    .select()
-    .from(calibrations)
-    .where(isNull(calibrations.withdrawnAt))
-    .orderBy(asc(calibrations.calibratedOn))
-    .all())
-    latest.set(row.instrumentId, row);
+  const byInstrument = Map.groupBy(
+    db
+      .select()
+      .from(calibrations)
+      .where(isNull(calibrations.withdrawnAt))
+      .orderBy(asc(calibrations.calibratedOn), sql`rowid`)
+      .all(),
+    (row) => row.instrumentId,
+  );
   return db
     .select()
     .from(instruments)
     .orderBy(asc(instruments.label))
     .all()
-    .map((row) => {
-      const last = latest.get(row.id);
-      return {
-        ...row,
-        calibrationId: last?.id ?? null,
-        calibratedOn: last?.calibratedOn ?? null,
-        dueOn: last?.dueOn ?? null,
-        certificate: last?.certificate ?? null,
-      };
-    });
+    .map((row) => ({ ...row, calibrations: byInstrument.get(row.id) ?? [] }));
 }
 
 const instrumentById = preparedOnce((db) =>

@@ -474,7 +474,11 @@ function toRecordedInstrument(row: ReturnType<typeof listInstruments>[number]): 
     label: row.label,
     serial: row.serial,
     kind: row.kind as RecordedInstrument['kind'],
-    calibrationDueOn: row.dueOn,
+    calibrations: row.calibrations.map(({ calibratedOn, dueOn, certificate }) => ({
+      calibratedOn,
+      dueOn,
+      certificate,
+    })),
     accuracy: row.accuracy as RecordedInstrument['accuracy'],
     rangeMax: row.rangeMax as RecordedInstrument['rangeMax'],
   };

@@ -29,6 +29,7 @@ export type NotProvenReason =
   | 'tuning-not-finished'
   | 'instrument-out-of-date'
   | 'instrument-not-zeroed'
+  | 'instrument-not-calibrated'
   | 'instrument-unknown'
   | 'water-side-not-at-zero'
   | 'hold-lapsed'

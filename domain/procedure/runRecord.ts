@@ -127,13 +127,20 @@ export type RecordedSignOff = {
   readonly transcribed?: Transcription | null;
 };
 
+export type RecordedCalibration = {
+  readonly calibratedOn: string;
+  /** The last day it is good for. */
+  readonly dueOn: string;
+  readonly certificate: string | null;
+};
+
 export type RecordedInstrument = {
   readonly instrumentId: string;
   readonly label: string;
   readonly serial: string;
   readonly kind: InstrumentKind;
-  /** Day after which it is out of date; null when unknown. */
-  readonly calibrationDueOn: string | null;
+  /** All on file, oldest first; none: never calibrated, or nobody knows. Which one counts is known only with the reading's day. */
+  readonly calibrations: readonly RecordedCalibration[];
   /** Accuracy class as data: `abs` in the quantity's own unit, `relPct` of the value; the larger counts. */
   readonly accuracy: Readonly<Partial<Record<QuantityKey, { readonly abs: number; readonly relPct: number }>>>;
   readonly rangeMax: Readonly<Partial<Record<QuantityKey, number>>>;

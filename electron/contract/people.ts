@@ -73,7 +73,7 @@ export const instrument = z.strictObject({
   keptById: id.nullable(),
   retiredOn: day.nullable(),
   endReason: optionalLine,
-  /** The latest calibration. */
+  /** The latest calibration made by today. */
   calibrationId: id.nullable(),
   calibratedOn: day.nullable(),
   dueOn: day.nullable(),

@@ -14,6 +14,7 @@ import {
   type TrainingRow,
 } from '../../db/people.ts';
 import { calibrations, instrumentMappings, instruments, licences, staff, trainings } from '../../db/schema/index.ts';
+import { calibrationOn } from '../../domain/judgement/proof/calibrationOn.ts';
 import type { StaffRole } from '../../domain/vocabulary/people.ts';
 import type { Instrument, Licence, StaffMember, Training } from '../contract/people.ts';
 import { setRoles } from './appHandlers.ts';
@@ -115,8 +116,9 @@ export const peopleHandlers: Handlers<
 
   'instruments.list': (_input, context) => {
     const today = companyToday(context);
-    return listInstruments(context.db).map(
-      (row): Instrument => ({
+    return listInstruments(context.db).map((row): Instrument => {
+      const calibration = calibrationOn(row.calibrations, today);
+      return {
         instrumentId: row.id,
         kind: row.kind as Instrument['kind'],
         label: row.label,
@@ -126,13 +128,13 @@ export const peopleHandlers: Handlers<
         keptById: row.keptBy,
         retiredOn: row.retiredOn,
         endReason: row.endReason,
-        calibrationId: row.calibrationId,
-        calibratedOn: row.calibratedOn,
-        dueOn: row.dueOn,
-        certificate: row.certificate,
-        isInDate: row.dueOn !== null && row.dueOn >= today,
-      }),
-    );
+        calibrationId: calibration?.id ?? null,
+        calibratedOn: calibration?.calibratedOn ?? null,
+        dueOn: calibration?.dueOn ?? null,
+        certificate: calibration?.certificate ?? null,
+        isInDate: calibration !== null && calibration.dueOn >= today,
+      };
+    });
   },
 
   'instruments.create': (input, context) => {

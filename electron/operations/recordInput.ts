@@ -2,7 +2,7 @@
 import { findAppliance, findFuelStateOn, findPlacement, listApplianceDates } from '../../db/appliances.ts';
 import { findCustomer, listConsents, listSiteRoles } from '../../db/customers.ts';
 import type { ReadableDb } from '../../db/openStore.ts';
-import { findCompany, listInstruments, listLicencesOf, listStaff, listTrainings } from '../../db/people.ts';
+import { findCompany, listLicencesOf, listStaff, listTrainings } from '../../db/people.ts';
 import { listPermits } from '../../db/registrations.ts';
 import { findGasSupply, findSite, listEmitters, listGasLoads } from '../../db/sites.ts';
 import { listCrews, type VisitRecord } from '../../db/visits.ts';
@@ -73,9 +73,6 @@ export function readRecordInput(db: ReadableDb, state: RunState, visit: VisitRec
     sheet: state.sheet,
     steps: state.steps,
     run: state.record,
-    calibrations: Object.fromEntries(
-      listInstruments(db).map((row) => [row.id, { calibratedOn: row.calibratedOn, certificate: row.certificate }]),
-    ),
     findings: state.findings,
     computed: computedValues(state.findings),
   };

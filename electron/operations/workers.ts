@@ -40,7 +40,7 @@ export function readWorkers(
     // One that nobody keeps is for whoever goes.
     analysersDueOn: analysers
       .filter((row) => row.keptBy === null || row.keptBy === person.staffId)
-      .map((row) => row.dueOn),
+      .map((row) => row.calibrations.at(-1)?.dueOn ?? null),
   }));
 }
 

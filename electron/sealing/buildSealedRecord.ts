@@ -1,5 +1,7 @@
 /** Puts together the record of one run that is sealed, or shown as a draft before it is. Nothing is judged or worked out here. */
 
+import { calibrationOn } from '../../domain/judgement/proof/calibrationOn.ts';
+import { siteDay } from '../../domain/judgement/proof/siteDay.ts';
 import type { ModelSheet, StepItem } from '../../domain/procedure/modelSheet.ts';
 import type { RecordedAnswer } from '../../domain/procedure/runRecord.ts';
 import { stepsOfList } from '../../domain/procedure/stepListOf.ts';
@@ -220,7 +222,7 @@ function sheetAsWalked({ sheet, steps }: RecordInput) {
   };
 }
 
-function recorded({ run, sheet, steps, subjectPartyId, calibrations }: RecordInput) {
+function recorded({ run, sheet, steps, subjectPartyId, visit }: RecordInput) {
   const items = new Map<string, StepItem>(
     stepsOfList(sheet, steps).flatMap((step) => step.items.map((item) => [item.key, item] as const)),
   );
@@ -268,11 +270,22 @@ function recorded({ run, sheet, steps, subjectPartyId, calibrations }: RecordInp
       ...signOff,
       name: needed(signOff.name, signOff.staffId === null ? subjectPartyId : null),
     })),
-    instruments: run.instruments.map((instrument) => ({
-      ...instrument,
-      calibratedOn: calibrations[instrument.instrumentId]?.calibratedOn ?? null,
-      certificate: calibrations[instrument.instrumentId]?.certificate ?? null,
-    })),
+    instruments: run.instruments.map(({ calibrations, ...instrument }) => {
+      const onVisit = calibrationOn(calibrations, visit.on);
+      return {
+        ...instrument,
+        calibratedOn: onVisit?.calibratedOn ?? null,
+        calibrationDueOn: onVisit?.dueOn ?? null,
+        certificate: onVisit?.certificate ?? null,
+        calibrations: calibrations.filter((one) =>
+          run.readings.some(
+            ({ instrumentId, measuredAt }) =>
+              instrumentId === instrument.instrumentId &&
+              calibrationOn(calibrations, siteDay(Date.parse(measuredAt), run.site.timeZone)) === one,
+          ),
+        ),
+      };
+    }),
   };
 }
 

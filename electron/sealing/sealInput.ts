@@ -92,10 +92,6 @@ export type RecordInput = {
   /** Which of the sheet's two lists was walked. */
   readonly steps: StepList;
   readonly run: RunRecord;
-  /** By instrument, as it stood on the day of the visit. */
-  readonly calibrations: Readonly<
-    Record<string, { readonly calibratedOn: string | null; readonly certificate: string | null }>
-  >;
   readonly findings: readonly Finding[];
   readonly computed: readonly ComputedValue[];
 };

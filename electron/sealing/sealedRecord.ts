@@ -361,6 +361,10 @@ const run = z.strictObject({
       calibratedOn: day.nullable(),
       calibrationDueOn: day.nullable(),
       certificate: words.nullable(),
+      /** Those that counted for a reading of this run, by its day, oldest first. Records sealed before lack them. */
+      calibrations: z
+        .array(z.strictObject({ calibratedOn: day, dueOn: day, certificate: words.nullable() }))
+        .optional(),
       accuracy: z.record(quantity, z.strictObject({ abs: decimalText, relPct: decimalText })),
       rangeMax: z.record(quantity, decimalText),
     }),

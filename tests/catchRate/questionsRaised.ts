@@ -1,4 +1,5 @@
 /** Runs one entered set through everything that looks at entries: the boxes, the judgement of the run, the checks around it. */
+
 import type { SuggestionCode } from '../../domain/judgement/finding.ts';
 import { judgeRun } from '../../domain/judgement/judgeRun.ts';
 import { clockDifferences } from '../../domain/judgement/mistakes/clockDifferences.ts';
@@ -13,6 +14,7 @@ import { similarParties } from '../../domain/judgement/mistakes/similarParties.t
 import type { ModelSheet } from '../../domain/procedure/modelSheet.ts';
 import type { RecordedReading, RunRecord } from '../../domain/procedure/runRecord.ts';
 import { parseTyped } from '../../domain/quantity/parseTyped.ts';
+import { calibratedUntil } from '../support/calibratedUntil.ts';
 import { judgementSheet } from '../support/judgementSheet.ts';
 import { ACCURACY } from './accuracyClasses.ts';
 import { type EnteredSet, type Entry, VISIT_STARTED_AT } from './enteredSet.ts';
@@ -166,7 +168,7 @@ function recordOf(set: EnteredSet, readings: readonly RecordedReading[]): RunRec
         label: 'Analyser',
         serial: 'A',
         kind: 'analyser',
-        calibrationDueOn: set.calibrationDueOn,
+        calibrations: calibratedUntil(set.calibrationDueOn),
         accuracy: {
           o2DryVolPct: ACCURACY.o2VolPct,
           co2DryVolPct: ACCURACY.co2VolPct,
@@ -180,7 +182,7 @@ function recordOf(set: EnteredSet, readings: readonly RecordedReading[]): RunRec
         label: 'Manometer',
         serial: 'M',
         kind: 'manometer',
-        calibrationDueOn: set.calibrationDueOn,
+        calibrations: calibratedUntil(set.calibrationDueOn),
         accuracy: { inletPressureMbarG: ACCURACY.gasPressureMbar },
         rangeMax: {},
       },

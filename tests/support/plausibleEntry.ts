@@ -2,10 +2,12 @@
  * Numbers that a healthy installation would show on a given sheet: the middle of what the sheet allows, and for
  * everything else what is common. No published values: they are there to walk a whole run through the judgement.
  */
+
 import { SITE_FUELS } from '../../domain/combustion/fuels.ts';
 import type { FuelKey, ModelSheet } from '../../domain/procedure/modelSheet.ts';
 import type { RecordedInstrument } from '../../domain/procedure/runRecord.ts';
 import type { QuantityKey } from '../../domain/quantity/quantities.ts';
+import { calibratedUntil } from './calibratedUntil.ts';
 
 /** One instrument for everything, in date, with the accuracy that handhelds of the trade state. */
 export const HEALTHY_INSTRUMENT: RecordedInstrument = {
@@ -13,7 +15,7 @@ export const HEALTHY_INSTRUMENT: RecordedInstrument = {
   label: 'Kit',
   serial: 'K-1',
   kind: 'analyser',
-  calibrationDueOn: '2027-01-31',
+  calibrations: calibratedUntil('2027-01-31'),
   accuracy: {
     o2DryVolPct: { abs: 0.2, relPct: 0 },
     co2DryVolPct: { abs: 0.2, relPct: 0 },

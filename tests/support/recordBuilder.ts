@@ -1,7 +1,9 @@
 /** A clean, physically consistent run for the judgement's test sheet, and small ways to change it. */
+
 import type { RecordedInstrument, RecordedReading, RunRecord } from '../../domain/procedure/runRecord.ts';
 import { entryUnits } from '../../domain/quantity/entryUnits.ts';
 import type { QuantityKey } from '../../domain/quantity/quantities.ts';
+import { calibratedUntil } from './calibratedUntil.ts';
 
 /** Minutes after the first instant of the visit. */
 export function at(minutes: number): string {
@@ -13,7 +15,7 @@ export const ANALYSER: RecordedInstrument = {
   label: 'Analyser 1',
   serial: 'A-001',
   kind: 'analyser',
-  calibrationDueOn: '2027-03-03',
+  calibrations: calibratedUntil('2027-03-03'),
   accuracy: {
     o2DryVolPct: { abs: 0.2, relPct: 0 },
     coPpm: { abs: 3, relPct: 5 },
@@ -27,7 +29,7 @@ export const MANOMETER: RecordedInstrument = {
   label: 'Manometer 1',
   serial: 'M-001',
   kind: 'manometer',
-  calibrationDueOn: '2027-01-31',
+  calibrations: calibratedUntil('2027-01-31'),
   accuracy: { inletPressureMbarG: { abs: 0.05, relPct: 0.5 } },
   rangeMax: {},
 };

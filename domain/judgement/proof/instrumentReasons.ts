@@ -4,19 +4,20 @@ import type { NotProvenReason } from '../finding.ts';
 import type { Measured } from '../measured.ts';
 import { FLUE_GAS, NEEDS_INSTRUMENT } from '../quantityGroups.ts';
 import type { RunContext } from '../runContext.ts';
+import { calibrationOn } from './calibrationOn.ts';
 import { FRESH_AIR_LIMITS, NEEDED_IN_FRESH_AIR } from './freshAirLimits.ts';
-import { isAfterSiteDay } from './siteDay.ts';
+import { dayOfReading } from './siteDay.ts';
 
 export function instrumentReasons(one: Measured, context: RunContext): readonly NotProvenReason[] {
   const reasons: NotProvenReason[] = [];
   const instrument = context.instrument(one.reading.instrumentId);
   const isNeeded = NEEDS_INSTRUMENT.has(one.quantity);
   if (instrument === undefined) return isNeeded ? ['instrument-unknown'] : [];
-  const { calibrationDueOn, kind } = instrument;
-  if (calibrationDueOn === null) {
-    if (isNeeded && kind === 'analyser') reasons.push('instrument-unknown');
-  } else if (one.atMs !== null && isAfterSiteDay(one.atMs, calibrationDueOn, context.record.site.timeZone)) {
-    reasons.push('instrument-out-of-date');
+  if (one.atMs !== null) {
+    const day = dayOfReading(one.atMs, context);
+    const calibration = calibrationOn(instrument.calibrations, day);
+    if (calibration === null && isNeeded) reasons.push('instrument-not-calibrated');
+    if (calibration !== null && calibration.dueOn < day) reasons.push('instrument-out-of-date');
   }
   if (FLUE_GAS.has(one.quantity) && !wasZeroed(one, context)) reasons.push('instrument-not-zeroed');
   return reasons;

@@ -1,19 +1,8 @@
-/** Compares an instant with a calendar day where the site is. */
+/** The calendar day of an instant where the site is. */
 import { Temporal } from 'temporal-polyfill';
+import type { RunContext } from '../runContext.ts';
 
-const DAY_MS = 86_400_000;
-
-/** Is it, at the site, already a later day than this one? */
-export function isAfterSiteDay(atMs: number, day: string, timeZone: string): boolean {
-  const dayStartUtcMs = Date.parse(`${day}T00:00:00Z`);
-  if (Number.isNaN(dayStartUtcMs)) return false;
-  // No place is more than 14 hours from UTC: only near the turn of the day does the time zone matter.
-  if (atMs < dayStartUtcMs) return false;
-  if (atMs >= dayStartUtcMs + 2 * DAY_MS) return true;
-  return siteDay(atMs, timeZone) > day;
-}
-
-/** The calendar day an instant falls on at the site, 'YYYY-MM-DD'. */
+/** 'YYYY-MM-DD' at the site. */
 export function siteDay(atMs: number, timeZone: string): string {
   const instant = Temporal.Instant.fromEpochMilliseconds(atMs);
   try {
@@ -22,4 +11,18 @@ export function siteDay(atMs: number, timeZone: string): string {
     // A zone this computer does not know: the day in UTC is at most one off.
     return instant.toZonedDateTimeISO('UTC').toPlainDate().toString();
   }
+}
+
+/** Every place is a whole number of quarters from UTC, so the day never changes inside one. */
+const QUARTER_MS = 900_000;
+const memo = new WeakMap<RunContext, Map<number, string>>();
+
+/** The same for a reading of a run, remembered: a run is judged anew with every field that is saved. */
+export function dayOfReading(atMs: number, context: RunContext): string {
+  const days = memo.get(context) ?? new Map<number, string>();
+  memo.set(context, days);
+  const quarter = Math.floor(atMs / QUARTER_MS);
+  const day = days.get(quarter) ?? siteDay(atMs, context.record.site.timeZone);
+  days.set(quarter, day);
+  return day;
 }

@@ -7,6 +7,7 @@ import type { PacketGap } from '../../contract/registrations.ts';
 import { sha256Hex } from '../../sealing/canonicalJson.ts';
 import { ERASED, revealRecord } from '../../sealing/revealRecord.ts';
 import { isSealed } from '../../sealing/sealedRecord.ts';
+import { calibrationOfReading, dayAtSite } from './calibrationOfReading.ts';
 import { type GapCode, PACKET_GAPS } from './packetGapWords.ts';
 import type { PacketFacts } from './packetInput.ts';
 import type { OpenRecord } from './packetView.ts';
@@ -177,8 +178,15 @@ function instrumentGaps(record: OpenRecord): PacketGap[] {
   const used = new Set(flue.map((one) => one.instrumentId));
   for (const instrument of record.run.instruments) {
     if (!used.has(instrument.instrumentId)) continue;
-    if (instrument.calibrationDueOn === null) gaps.push(gap('calibration-missing', instrument.label));
-    else if (instrument.calibrationDueOn < record.visit.on) gaps.push(gap('calibration-lapsed', instrument.label));
+    const read = flue
+      .filter(({ instrumentId }) => instrumentId === instrument.instrumentId)
+      .map(({ measuredAt }) => ({
+        day: dayAtSite(measuredAt, record.site.timeZone),
+        calibration: calibrationOfReading(instrument, measuredAt, record.site.timeZone),
+      }));
+    if (read.some(({ calibration }) => calibration === null)) gaps.push(gap('calibration-missing', instrument.label));
+    else if (read.some(({ day, calibration }) => (calibration?.dueOn ?? '') < day))
+      gaps.push(gap('calibration-lapsed', instrument.label));
   }
   return gaps;
 }

@@ -2,6 +2,7 @@
 import { entryUnits } from '../../../domain/quantity/entryUnits.ts';
 import { isQuantityKey } from '../../../domain/quantity/quantities.ts';
 import { csvFile, csvNumber, csvText } from '../csvCell.ts';
+import { calibrationOfReading } from './calibrationOfReading.ts';
 import type { PacketView } from './packetView.ts';
 import { quantityLabel } from './quantityText.ts';
 
@@ -37,6 +38,8 @@ export function readingsCsv(view: PacketView): string {
   const instruments = new Map(view.record.run.instruments.map((one) => [one.instrumentId, one]));
   const rows = view.record.run.readings.map((reading) => {
     const instrument = instruments.get(reading.instrumentId ?? '');
+    const calibration =
+      instrument === undefined ? null : calibrationOfReading(instrument, reading.measuredAt, view.timeZone);
     const finding = view.leadingFinding(reading.readingId);
     const isSameQuantity = finding?.basis.limit?.quantity === reading.quantity;
     return [
@@ -57,7 +60,7 @@ export function readingsCsv(view: PacketView): string {
       csvText(view.nameOf(reading.typedById)),
       csvText(instrument?.label ?? ''),
       csvText(instrument?.serial ?? ''),
-      csvText(instrument?.calibrationDueOn ?? ''),
+      csvText(calibration?.dueOn ?? ''),
       csvText(finding?.verdict ?? ''),
       finding ? String(finding.proof.proven) : '',
       csvNumber(isSameQuantity ? (finding?.basis.limit?.min ?? null) : null),

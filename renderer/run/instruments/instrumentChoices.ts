@@ -1,5 +1,6 @@
 /** Which instruments a quantity may have been read with: those of its kind first, and whether one must be named at all. */
 
+import { calibrationOn } from '../../../domain/judgement/proof/calibrationOn.ts';
 import { instrumentKindFor } from '../../../domain/judgement/proof/instrumentKindFor.ts';
 import { NEEDS_INSTRUMENT } from '../../../domain/judgement/quantityGroups.ts';
 import type { RecordedInstrument } from '../../../domain/procedure/runRecord.ts';
@@ -36,5 +37,6 @@ export function mustNameInstrument(quantity: QuantityKey): boolean {
 }
 
 export function isOutOfDate(instrument: RecordedInstrument, today: string): boolean {
-  return instrument.calibrationDueOn !== null && instrument.calibrationDueOn < today;
+  const calibration = calibrationOn(instrument.calibrations, today);
+  return calibration !== null && calibration.dueOn < today;
 }

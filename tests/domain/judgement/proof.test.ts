@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { judgeRun } from '../../../domain/judgement/judgeRun.ts';
 import type { RunRecord } from '../../../domain/procedure/runRecord.ts';
+import { calibratedUntil } from '../../support/calibratedUntil.ts';
 import { findingOn, findingsOn, reasonsOf } from '../../support/findings.ts';
 import { judgementSheet } from '../../support/judgementSheet.ts';
 import {
@@ -86,11 +87,11 @@ describe('proof', () => {
   it('compares the calibration date with the day of the reading at the site, not with today', () => {
     const dueOn = (calibrationDueOn: string | null) => ({
       ...cleanRecord(),
-      instruments: [{ ...ANALYSER, calibrationDueOn }, MANOMETER],
+      instruments: [{ ...ANALYSER, calibrations: calibratedUntil(calibrationDueOn) }, MANOMETER],
     });
     expect(reasons(dueOn('2026-10-05'))).toEqual(['instrument-out-of-date']);
     expect(reasons(dueOn('2026-10-06'))).toEqual([]);
-    expect(reasons(dueOn(null))).toEqual(['instrument-unknown']);
+    expect(reasons(dueOn(null))).toEqual(['instrument-not-calibrated']);
     // 23:30 in Berlin on 5 October is still the 5th there, although UTC says 21:30; 01:00 on the 6th is 23:00 UTC.
     const night = withReading(
       dueOn('2026-10-05'),
@@ -101,6 +102,22 @@ describe('proof', () => {
       },
     );
     expect(reasons(night, 'limit:inletPressureMbarG@static')).toEqual(['instrument-out-of-date']);
+  });
+
+  it('a calibration made after the reading proves nothing of it, and one that has run out since takes nothing away', () => {
+    const old = { calibratedOn: '2025-01-10', dueOn: '2026-01-10', certificate: null };
+    const later = { calibratedOn: '2026-10-07', dueOn: '2027-10-06', certificate: null };
+    const sameDay = { calibratedOn: '2026-10-06', dueOn: '2027-10-05', certificate: null };
+    const good = { calibratedOn: '2025-10-20', dueOn: '2026-10-19', certificate: null };
+    const read = (...calibrations: (typeof old)[]) =>
+      reasons({ ...cleanRecord(), instruments: [{ ...ANALYSER, calibrations }, MANOMETER] });
+    expect(read(old)).toEqual(['instrument-out-of-date']);
+    expect(read(old, later)).toEqual(['instrument-out-of-date']);
+    expect(read(later)).toEqual(['instrument-not-calibrated']);
+    expect(read(old, sameDay)).toEqual([]);
+    expect(read(good, later)).toEqual([]);
+    // Given out of order, too.
+    expect(read(later, good, old)).toEqual([]);
   });
 
   it.each([

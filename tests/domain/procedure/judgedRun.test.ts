@@ -1,4 +1,5 @@
 /** Sheets, judgement and procedure together: a healthy installation passes whole, and a sick one does not. */
+
 import { describe, expect, it } from 'vitest';
 import { judgeRun } from '../../../domain/judgement/judgeRun.ts';
 import type { FuelKey, ModelSheet } from '../../../domain/procedure/modelSheet.ts';
@@ -6,6 +7,7 @@ import { runProgress } from '../../../domain/procedure/progress.ts';
 import type { RunProgress, StepList } from '../../../domain/procedure/progressTypes.ts';
 import type { RunRecord } from '../../../domain/procedure/runRecord.ts';
 import type { QuantityKey } from '../../../domain/quantity/quantities.ts';
+import { calibratedUntil } from '../../support/calibratedUntil.ts';
 import { driveRun } from '../../support/driveRun.ts';
 import { HEALTHY_INSTRUMENT, plausibleEntry } from '../../support/plausibleEntry.ts';
 import { emptyRecord } from '../../support/runRecordBuilder.ts';
@@ -45,7 +47,7 @@ function judgedRun(
       ratedInputBasis: 'gross',
       hasConversionRecord: sheet.fuels[0]?.fuel !== fuel,
     },
-    instruments: [{ ...HEALTHY_INSTRUMENT, calibrationDueOn: dueOn }],
+    instruments: [{ ...HEALTHY_INSTRUMENT, calibrations: calibratedUntil(dueOn) }],
   };
   const style = {
     instrumentId: HEALTHY_INSTRUMENT.instrumentId,

@@ -5,6 +5,7 @@ import { gapText, PACKET_GAPS } from '../../../electron/documents/packet/packetG
 import type { PacketFacts } from '../../../electron/documents/packet/packetInput.ts';
 import { buildSealedRecord } from '../../../electron/sealing/buildSealedRecord.ts';
 import type { RecordInput } from '../../../electron/sealing/sealInput.ts';
+import { calibratedUntil } from '../../support/calibratedUntil.ts';
 import { sampleDraft, samplePacket } from '../../support/packetSample.ts';
 import { SAMPLE_IDS, sampleRecordInput, sampleSalts, sampleSeal } from '../../support/recordSample.ts';
 
@@ -111,11 +112,16 @@ describe('packetGaps', () => {
     ['make-safe-open', withRun({ openMakeSafes: 1 })],
     [
       'calibration-lapsed:Flue gas analyser A',
-      withRun({ instruments: run.instruments.map((one) => ({ ...one, calibrationDueOn: '2026-04-13' })) }),
+      withRun({
+        instruments: run.instruments.map((one) => ({
+          ...one,
+          calibrations: calibratedUntil('2026-04-13'),
+        })),
+      }),
     ],
     [
       'calibration-missing:Flue gas analyser A',
-      withRun({ instruments: run.instruments.map((one) => ({ ...one, calibrationDueOn: null })) }),
+      withRun({ instruments: run.instruments.map((one) => ({ ...one, calibrations: [] })) }),
     ],
     [
       'instrument-missing',

@@ -47,7 +47,7 @@ describe('buildSealedRecord', () => {
     expectTypeOf<keyof RecordedTuning>().toEqualTypeOf<keyof Run['tunings'][number]>();
     expectTypeOf<keyof RecordedPhoto>().toEqualTypeOf<keyof Run['photos'][number]>();
     expectTypeOf<keyof RecordedSignOff>().toEqualTypeOf<keyof Run['signOffs'][number]>();
-    expectTypeOf<keyof RecordedInstrument | 'calibratedOn' | 'certificate'>().toEqualTypeOf<
+    expectTypeOf<keyof RecordedInstrument | 'calibratedOn' | 'calibrationDueOn' | 'certificate'>().toEqualTypeOf<
       keyof Run['instruments'][number]
     >();
   });

@@ -1,6 +1,7 @@
 /** Instruments with their calibration as of the visit, photos, permits, consents and signatures. */
 import { dayText, momentText } from '../../documentDates.ts';
 import type { Block, Cell, Photo } from '../../page/blocks.ts';
+import { calibrationOfReading, dayAtSite } from '../calibrationOfReading.ts';
 import type { PacketView } from '../packetView.ts';
 import type { PagePhoto } from '../photoForPdf.ts';
 
@@ -31,27 +32,10 @@ export function instrumentBlocks(view: PacketView): readonly Block[] {
         { header: 'Serial', share: 1 },
         { header: 'Calibrated', share: 1.2 },
         { header: 'Good until', share: 1.2 },
-        { header: 'On the day of the visit', share: 1.2 },
+        { header: 'On the day of reading', share: 1.2 },
         { header: 'Readings', width: 42, align: 'right' },
       ],
-      rows: instruments.map((one): Cell[] => {
-        const isInDate = one.calibrationDueOn !== null && one.calibrationDueOn >= view.visitOn;
-        const count = readings.filter((reading) => reading.instrumentId === one.instrumentId).length;
-        return [
-          { text: one.label },
-          { text: one.serial },
-          {
-            text: one.calibratedOn === null ? 'not on record' : dayText(one.calibratedOn),
-            small: one.certificate === null ? null : `certificate ${one.certificate}`,
-          },
-          { text: one.calibrationDueOn === null ? 'not on record' : dayText(one.calibrationDueOn) },
-          {
-            text: one.calibrationDueOn === null ? 'not known' : isInDate ? 'in date' : 'out of date',
-            tone: isInDate ? 'plain' : 'strong',
-          },
-          { text: String(count) },
-        ];
-      }),
+      rows: instruments.flatMap((one) => calibrationRows(one, view)),
     },
   ];
 }
@@ -61,6 +45,51 @@ function photoLabel(itemKey: string, label: string, labels: readonly string[], v
   if (labels.filter((one) => one === label).length < 2) return label;
   const step = view.record.sheet.steps.find(({ items }) => items.some(({ key }) => key === itemKey));
   return step === undefined ? label : `${label}: ${step.title.toLowerCase()}`;
+}
+
+type Instrument = PacketView['record']['run']['instruments'][number];
+
+/** A row for each calibration that readings were taken under: one made later proves nothing of what was read before it. */
+function calibrationRows(one: Instrument, view: PacketView): readonly Cell[][] {
+  const readings = view.record.run.readings.filter(({ instrumentId }) => instrumentId === one.instrumentId);
+  if (readings.length === 0) return [calibrationRow(one, onVisitDay(one), view.visitOn, 0)];
+  const byCalibration = Map.groupBy(readings, ({ measuredAt }) =>
+    JSON.stringify(calibrationOfReading(one, measuredAt, view.timeZone)),
+  );
+  return [...byCalibration].map(([text, read]) => {
+    const lastDay = read
+      .map(({ measuredAt }) => dayAtSite(measuredAt, view.timeZone))
+      .sort()
+      .at(-1);
+    return calibrationRow(one, JSON.parse(text) as Calibration, lastDay ?? view.visitOn, read.length);
+  });
+}
+
+type Calibration = ReturnType<typeof calibrationOfReading>;
+
+function onVisitDay({ calibratedOn, calibrationDueOn, certificate }: Instrument): Calibration {
+  return calibratedOn === null || calibrationDueOn === null
+    ? null
+    : { calibratedOn, dueOn: calibrationDueOn, certificate };
+}
+
+function calibrationRow(one: Instrument, calibration: Calibration, day: string, count: number): Cell[] {
+  const isInDate = calibration !== null && calibration.dueOn >= day;
+  const certificate = calibration?.certificate ?? null;
+  return [
+    { text: one.label },
+    { text: one.serial },
+    {
+      text: calibration === null ? 'not on record' : dayText(calibration.calibratedOn),
+      small: certificate === null ? null : `certificate ${certificate}`,
+    },
+    { text: calibration === null ? 'not on record' : dayText(calibration.dueOn) },
+    {
+      text: calibration === null ? 'not known' : isInDate ? 'in date' : 'out of date',
+      tone: isInDate ? 'plain' : 'strong',
+    },
+    { text: String(count) },
+  ];
 }
 
 export function photoBlocks(view: PacketView, pictures: ReadonlyMap<string, PagePhoto>): readonly Block[] {

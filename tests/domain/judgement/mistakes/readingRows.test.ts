@@ -2,6 +2,7 @@
  * Entry mistakes in readings, by the row of the trade's list (startup practice §8); each with the row's own example, and
  * the clean run as the counter-example of every row.
  */
+
 import { describe, expect, it } from 'vitest';
 import type { Suggestion, SuggestionCode } from '../../../../domain/judgement/finding.ts';
 import { judgeRun } from '../../../../domain/judgement/judgeRun.ts';
@@ -9,6 +10,7 @@ import { MISTAKE_RULES } from '../../../../domain/judgement/mistakes/mistakeRule
 import type { ModelSheet } from '../../../../domain/procedure/modelSheet.ts';
 import type { RunRecord } from '../../../../domain/procedure/runRecord.ts';
 import type { QuantityKey } from '../../../../domain/quantity/quantities.ts';
+import { calibratedUntil } from '../../../support/calibratedUntil.ts';
 import { suggestionCodes } from '../../../support/findings.ts';
 import { judgementSheet } from '../../../support/judgementSheet.ts';
 import {
@@ -461,7 +463,10 @@ describe('row 22, analyser out of date', () => {
 
   it('takes a reading made before the date, whenever it is looked at', () => {
     expect(
-      codes({ ...cleanRecord(), instruments: [{ ...ANALYSER, calibrationDueOn: '2026-10-06' }, MANOMETER] }),
+      codes({
+        ...cleanRecord(),
+        instruments: [{ ...ANALYSER, calibrations: calibratedUntil('2026-10-06') }, MANOMETER],
+      }),
     ).toEqual([]);
   });
 });

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { RecordedInstrument } from '../../../../domain/procedure/runRecord.ts';
 import { rememberedInstrument, rememberInstrument } from '../../../../renderer/run/instruments/rememberedInstrument.ts';
+import { calibratedUntil } from '../../../support/calibratedUntil.ts';
 import { memoryStorage } from '../memoryStorage.ts';
 
 const TODAY = '2026-03-02';
@@ -12,7 +13,7 @@ function instrument(instrumentId: string, kind: RecordedInstrument['kind'], dueO
     label: instrumentId,
     serial: instrumentId,
     kind,
-    calibrationDueOn: dueOn,
+    calibrations: calibratedUntil(dueOn),
     accuracy: {},
     rangeMax: {},
   };

@@ -1,12 +1,13 @@
 import { describe, expect, it } from 'vitest';
 import { worthNaming } from '../../../../renderer/run/instruments/instrumentChoices.ts';
+import { calibratedUntil } from '../../../support/calibratedUntil.ts';
 
 const analyser = {
   instrumentId: 'a',
   label: 'Analyser',
   serial: 'A-1',
   kind: 'analyser',
-  calibrationDueOn: null,
+  calibrations: calibratedUntil(null),
   accuracy: {},
   rangeMax: {},
 } as const;
