@@ -1,6 +1,7 @@
 /** Queries over appliances: where they stand, their dates, fuel states, visits and open make-safes. */
 import { and, asc, desc, eq, gt, inArray, isNull, or, type SQL, sql } from 'drizzle-orm';
 import { alias } from 'drizzle-orm/sqlite-core';
+import { listLinkedFiles } from './attachments.ts';
 import { APPLIANCE_FINDS } from './finds/applianceFinds.ts';
 import { inOrderOf } from './finds/inOrderOf.ts';
 import { findIds } from './finds/searchCache.ts';
@@ -8,7 +9,6 @@ import type { ReadableDb, Store } from './openStore.ts';
 import {
   applianceDates,
   appliances,
-  attachmentLinks,
   customers,
   fuelStates,
   jobs,
@@ -157,7 +157,7 @@ export function findFuelStateOn(db: ReadableDb, applianceId: string, on: string)
 
 /** Photos of a conversion, as attachments. */
 export function listFuelStatePhotos(db: ReadableDb, fuelStateId: string): readonly string[] {
-  return listLinked(db, 'fuel_states', fuelStateId);
+  return listLinkedFiles(db, 'fuel_states', fuelStateId);
 }
 
 export function listVisitsOfAppliance(db: ReadableDb, applianceId: string) {
@@ -227,26 +227,7 @@ export function findPlacement(db: ReadableDb, applianceId: string): typeof place
 
 /** Photos of a make-safe, as attachments, in the order they were taken in. */
 export function listMakeSafePhotos(db: ReadableDb, makeSafeId: string): readonly string[] {
-  return listLinked(db, 'make_safes', makeSafeId);
-}
-
-function listLinked(db: ReadableDb, entity: string, entityId: string): readonly string[] {
-  return (
-    db
-      .select({ attachmentId: attachmentLinks.attachmentId })
-      .from(attachmentLinks)
-      .where(
-        and(
-          eq(attachmentLinks.entity, entity),
-          eq(attachmentLinks.entityId, entityId),
-          isNull(attachmentLinks.removedAt),
-        ),
-      )
-      // As they were stored: two ids of one millisecond are in no order.
-      .orderBy(sql`rowid`)
-      .all()
-      .map(({ attachmentId }) => attachmentId)
-  );
+  return listLinkedFiles(db, 'make_safes', makeSafeId);
 }
 
 export function findMakeSafe(db: ReadableDb, makeSafeId: string): typeof makeSafes.$inferSelect | undefined {

@@ -1,10 +1,30 @@
 /** Queries over attachments; the bytes are in the files beside the store. */
-import { eq } from 'drizzle-orm';
+import { and, eq, isNull, sql } from 'drizzle-orm';
 import type { ReadableDb } from './openStore.ts';
-import { attachments } from './schema/index.ts';
+import { attachmentLinks, attachments } from './schema/index.ts';
 
 export type AttachmentRow = typeof attachments.$inferSelect;
 
 export function findAttachment(db: ReadableDb, attachmentId: string): AttachmentRow | undefined {
   return db.select().from(attachments).where(eq(attachments.id, attachmentId)).get();
+}
+
+/** Files that belong to a row, in the order they were taken in. */
+export function listLinkedFiles(db: ReadableDb, entity: string, entityId: string): readonly string[] {
+  return (
+    db
+      .select({ attachmentId: attachmentLinks.attachmentId })
+      .from(attachmentLinks)
+      .where(
+        and(
+          eq(attachmentLinks.entity, entity),
+          eq(attachmentLinks.entityId, entityId),
+          isNull(attachmentLinks.removedAt),
+        ),
+      )
+      // As they were stored: two ids of one millisecond are in no order.
+      .orderBy(sql`rowid`)
+      .all()
+      .map(({ attachmentId }) => attachmentId)
+  );
 }

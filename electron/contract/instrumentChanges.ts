@@ -33,7 +33,7 @@ export const instrumentChangeOperations = {
     access: office,
     input: z.strictObject({ calibrationId: id, calibratedOn: day, dueOn: day, certificate: optionalLine }),
     output: nothing,
-    errors: { 'dates-reversed': z.strictObject({ calibratedOn: day, dueOn: day }) },
+    errors: { 'dates-reversed': z.strictObject({ calibratedOn: day, dueOn: day }), 'day-in-future': nothing },
   }),
   /** It never was; the one before it counts again. */
   'instruments.withdrawCalibration': operation({

@@ -78,9 +78,14 @@ export const instrument = z.strictObject({
   calibratedOn: day.nullable(),
   dueOn: day.nullable(),
   certificate: optionalLine,
+  /** Files of that calibration. */
+  certificateIds: z.array(id),
   isInDate: z.boolean(),
 });
 export type Instrument = z.output<typeof instrument>;
+
+/** Data sheet or certificate, as files. */
+const paperIds = z.array(id).max(10).default([]);
 
 export const peopleOperations = {
   'staff.list': operation({ access: 'signed-in', input: nothing, output: z.array(staffMember) }),
@@ -109,8 +114,9 @@ export const peopleOperations = {
     errors: { 'dates-reversed': z.strictObject({ validFrom: day, validTo: day }) },
   }),
   'instruments.list': operation({ access: 'signed-in', input: nothing, output: z.array(instrument) }),
+  /** What an instrument can read is taken from its papers: a technician adds them, the office answers for itself. */
   'instruments.create': operation({
-    access: 'signed-in',
+    access: ['owner', 'dispatcher', 'technician'],
     input: z.strictObject({
       kind: z.enum(INSTRUMENT_KINDS),
       label: line,
@@ -118,8 +124,10 @@ export const peopleOperations = {
       accuracy,
       rangeMax,
       keptById: id.nullable(),
+      paperIds,
     }),
     output: z.strictObject({ instrumentId: id }),
+    errors: { 'papers-missing': nothing },
   }),
   /** What the columns of its export mean; null: nobody has said yet. */
   'instruments.getMapping': operation({
@@ -133,9 +141,13 @@ export const peopleOperations = {
     output: nothing,
   }),
   'instruments.addCalibration': operation({
-    access: 'signed-in',
-    input: z.strictObject({ instrumentId: id, calibratedOn: day, dueOn: day, certificate: optionalLine }),
+    access: ['owner', 'dispatcher', 'technician'],
+    input: z.strictObject({ instrumentId: id, calibratedOn: day, dueOn: day, certificate: optionalLine, paperIds }),
     output: nothing,
-    errors: { 'dates-reversed': z.strictObject({ calibratedOn: day, dueOn: day }) },
+    errors: {
+      'dates-reversed': z.strictObject({ calibratedOn: day, dueOn: day }),
+      'day-in-future': nothing,
+      'papers-missing': nothing,
+    },
   }),
 } as const;

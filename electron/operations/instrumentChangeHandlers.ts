@@ -39,6 +39,7 @@ export const instrumentChangeHandlers: Handlers<
   'instruments.correctCalibration': ({ calibrationId, ...fields }, context) => {
     const { calibratedOn, dueOn } = fields;
     if (findCalibration(context.db, calibrationId) === undefined) return notFound('calibrations', calibrationId);
+    if (calibratedOn > dayIn(findCompany(context.db)?.timeZone ?? 'UTC', context.now)) return fail('day-in-future', {});
     if (dueOn < calibratedOn) return fail('dates-reversed', { calibratedOn, dueOn });
     context.write((writer) => writer.update(calibrations, calibrationId, fields));
     context.services.changed(['instruments', 'runs']);

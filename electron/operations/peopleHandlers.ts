@@ -1,4 +1,5 @@
 /** People with licences and training, and instruments with calibrations. */
+import { findAttachment, listLinkedFiles } from '../../db/attachments.ts';
 import {
   findCompany,
   findMapping,
@@ -13,12 +14,21 @@ import {
   listWithdrawnTrainings,
   type TrainingRow,
 } from '../../db/people.ts';
-import { calibrations, instrumentMappings, instruments, licences, staff, trainings } from '../../db/schema/index.ts';
+import {
+  attachmentLinks,
+  calibrations,
+  instrumentMappings,
+  instruments,
+  licences,
+  staff,
+  trainings,
+} from '../../db/schema/index.ts';
+import type { StoreWriter } from '../../db/storeWriter.ts';
 import { calibrationOn } from '../../domain/judgement/proof/calibrationOn.ts';
 import type { StaffRole } from '../../domain/vocabulary/people.ts';
 import type { Instrument, Licence, StaffMember, Training } from '../contract/people.ts';
 import { setRoles } from './appHandlers.ts';
-import { fail, type HandlerContext, type Handlers, notFound } from './handler.ts';
+import { actorOf, fail, type HandlerContext, type Handlers, notFound } from './handler.ts';
 import { hashPin } from './pins.ts';
 import { requireStaff } from './requireStaff.ts';
 import { dayIn } from './today.ts';
@@ -132,15 +142,21 @@ export const peopleHandlers: Handlers<
         calibratedOn: calibration?.calibratedOn ?? null,
         dueOn: calibration?.dueOn ?? null,
         certificate: calibration?.certificate ?? null,
+        certificateIds: calibration === null ? [] : [...listLinkedFiles(context.db, 'calibrations', calibration.id)],
         isInDate: calibration !== null && calibration.dueOn >= today,
       };
     });
   },
 
   'instruments.create': (input, context) => {
-    const { keptById, ...fields } = input;
+    const { keptById, paperIds, ...fields } = input;
     if (keptById !== null) requireStaff(context.db, keptById);
-    const instrumentId = context.write((writer) => writer.insert(instruments, { ...fields, keptBy: keptById }));
+    requirePapers(context, paperIds);
+    const instrumentId = context.write((writer) => {
+      const entityId = writer.insert(instruments, { ...fields, keptBy: keptById });
+      linkPapers(writer, 'instruments', entityId, paperIds);
+      return entityId;
+    });
     context.services.changed(['instruments']);
     return { instrumentId };
   },
@@ -162,11 +178,13 @@ export const peopleHandlers: Handlers<
   },
 
   'instruments.addCalibration': (input, context) => {
-    const { calibratedOn, dueOn } = input;
+    const { paperIds, ...fields } = input;
+    const { calibratedOn, dueOn } = fields;
+    if (calibratedOn > companyToday(context)) return fail('day-in-future', {});
     if (dueOn < calibratedOn) return fail('dates-reversed', { calibratedOn, dueOn });
-    if (!listInstruments(context.db).some((row) => row.id === input.instrumentId))
-      return notFound('instruments', input.instrumentId);
-    context.write((writer) => writer.insert(calibrations, input));
+    if (!isInstrument(context.db, input.instrumentId)) return notFound('instruments', input.instrumentId);
+    requirePapers(context, paperIds);
+    context.write((writer) => linkPapers(writer, 'calibrations', writer.insert(calibrations, fields), paperIds));
     context.services.changed(['instruments']);
     return {};
   },
@@ -178,6 +196,24 @@ function toLicence({ id, staffId: _staffId, withdrawnAt: _withdrawnAt, fuel, ...
 
 function toTraining({ id, staffId: _staffId, withdrawnAt: _withdrawnAt, ...rest }: TrainingRow): Training {
   return { trainingId: id, ...rest };
+}
+
+/** Whoever reads with an instrument does not put it in date on their word alone; the office answers for its list. */
+function requirePapers(context: HandlerContext, paperIds: readonly string[]): void {
+  for (const attachmentId of paperIds) {
+    if (findAttachment(context.db, attachmentId) === undefined) notFound('attachments', attachmentId);
+  }
+  const isOffice = actorOf(context).roles.some((role) => role === 'owner' || role === 'dispatcher');
+  if (!isOffice && paperIds.length === 0) fail('papers-missing', {});
+}
+
+function linkPapers(
+  writer: StoreWriter,
+  entity: 'instruments' | 'calibrations',
+  entityId: string,
+  paperIds: readonly string[],
+): void {
+  for (const attachmentId of new Set(paperIds)) writer.insert(attachmentLinks, { attachmentId, entity, entityId });
 }
 
 function companyToday(context: HandlerContext): string {

@@ -4,10 +4,12 @@ import { useState } from 'react';
 import type { Instrument } from '../../electron/contract/people.ts';
 import { DayField } from '../form/DayField.tsx';
 import { DraftFormFrame } from '../form/DraftFormFrame.tsx';
+import { FilesField, type StoredFile } from '../form/FilesField.tsx';
 import { TextField } from '../form/TextField.tsx';
 import { useDraftForm } from '../form/useDraftForm.ts';
 import { Answer } from '../kit/Answer.tsx';
 import { DateText } from '../kit/DateText.tsx';
+import { DownloadButton } from '../kit/DownloadButton.tsx';
 import { dayWords } from '../kit/dayWords.ts';
 import { EmptyState } from '../kit/EmptyState.tsx';
 import { ErrorText } from '../kit/ErrorText.tsx';
@@ -32,7 +34,8 @@ export function InstrumentsScreen() {
   const putBack = useAct('instruments.putBack');
   const nameOf = (staffId: string | null) =>
     staff.state === 'ready' ? (staff.value.find((person) => person.staffId === staffId)?.name ?? '') : '';
-  const addButton = <Button onClick={() => setIsAdding(true)}>New instrument</Button>;
+  const mayAdd = useHasRole('owner', 'dispatcher', 'technician');
+  const addButton = mayAdd ? <Button onClick={() => setIsAdding(true)}>New instrument</Button> : undefined;
   return (
     <Screen title="Instruments" action={isAdding ? undefined : addButton}>
       {isAdding ? <NewInstrumentPanel onDone={() => setIsAdding(false)} /> : null}
@@ -80,9 +83,16 @@ export function InstrumentsScreen() {
                   },
                   {
                     label: 'Certificate',
-                    cell: ({ certificate, calibratedOn }) => (
+                    cell: ({ certificate, calibratedOn, certificateIds, label }) => (
                       <>
                         {certificate}
+                        {certificateIds.map((attachmentId) => (
+                          <DownloadButton
+                            key={attachmentId}
+                            attachmentId={attachmentId}
+                            what={`certificate of ${label}`}
+                          />
+                        ))}
                         {calibratedOn === null ? null : (
                           <div className="lo-faint">
                             <DateText day={calibratedOn} />
@@ -95,7 +105,7 @@ export function InstrumentsScreen() {
                     label: 'Change',
                     cell: ({ instrumentId, label, retiredOn }) => (
                       <Group gap="sm">
-                        {retiredOn === null ? (
+                        {mayAdd && retiredOn === null ? (
                           <Button variant="default" onClick={() => setCalibrating(instrumentId)}>
                             Record calibration<span className="lo-hidden"> of {label}</span>
                           </Button>
@@ -148,16 +158,18 @@ function CalibrationState({ instrument }: { readonly instrument: Instrument }) {
 
 function CalibrationPanel({ instrument, onDone }: { readonly instrument: Instrument; readonly onDone: () => void }) {
   const { today } = useAppStatus();
+  const isOffice = useHasRole('owner', 'dispatcher');
   const { instrumentId } = instrument;
   const form = useDraftForm({
     draftKey: `calibration.${instrumentId}`,
     operation: 'instruments.addCalibration',
-    initial: { calibratedOn: dayWords(today), dueOn: '', certificate: '' },
+    initial: { calibratedOn: dayWords(today), dueOn: '', certificate: '', papers: [] as readonly StoredFile[] },
     toInput: (values, reader) => ({
       instrumentId,
       calibratedOn: reader.neededDay('calibratedOn', values.calibratedOn),
       dueOn: reader.neededDay('dueOn', values.dueOn),
       certificate: reader.optional(values.certificate),
+      paperIds: values.papers.map(({ attachmentId }) => attachmentId),
     }),
     onDone,
   });
@@ -168,6 +180,7 @@ function CalibrationPanel({ instrument, onDone }: { readonly instrument: Instrum
           <DayField form={form} name="calibratedOn" label="Calibrated on" isNeeded />
           <DayField form={form} name="dueOn" label="Due again" isNeeded />
           <TextField form={form} name="certificate" label="Certificate number" />
+          <FilesField form={form} name="papers" label="Certificate" takes="papers" isNeeded={!isOffice} />
         </div>
       </DraftFormFrame>
     </Panel>

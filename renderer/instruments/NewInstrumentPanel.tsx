@@ -1,17 +1,25 @@
-/** A new instrument with its data sheet. */
+/** A new instrument with its data sheet; a technician adds the paper it is from. */
 import { DraftFormFrame } from '../form/DraftFormFrame.tsx';
+import { FilesField, type StoredFile } from '../form/FilesField.tsx';
 import { useDraftForm } from '../form/useDraftForm.ts';
 import { ErrorText } from '../kit/ErrorText.tsx';
 import { Panel } from '../kit/Panel.tsx';
+import { useHasRole } from '../operations/AppStatus.tsx';
 import { InstrumentFieldset } from './InstrumentFieldset.tsx';
 import { type InstrumentForm, instrumentFromForm, NO_INSTRUMENT } from './instrumentForm.ts';
 
+type NewInstrumentForm = InstrumentForm & { readonly papers: readonly StoredFile[] };
+
 export function NewInstrumentPanel({ onDone }: { readonly onDone: () => void }) {
-  const form = useDraftForm<InstrumentForm, 'instruments.create'>({
+  const isOffice = useHasRole('owner', 'dispatcher');
+  const form = useDraftForm<NewInstrumentForm, 'instruments.create'>({
     draftKey: 'new-instrument',
     operation: 'instruments.create',
-    initial: NO_INSTRUMENT,
-    toInput: instrumentFromForm,
+    initial: { ...NO_INSTRUMENT, papers: [] },
+    toInput: (values, reader) => ({
+      ...instrumentFromForm(values, reader),
+      paperIds: values.papers.map(({ attachmentId }) => attachmentId),
+    }),
     onDone,
   });
   return (
@@ -23,6 +31,7 @@ export function NewInstrumentPanel({ onDone }: { readonly onDone: () => void }) 
         onLeave={onDone}
       >
         <InstrumentFieldset form={form} />
+        <FilesField form={form} name="papers" label="Data sheet" takes="papers" isNeeded={!isOffice} />
       </DraftFormFrame>
     </Panel>
   );

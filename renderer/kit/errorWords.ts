@@ -58,6 +58,8 @@ const WORDS: { readonly [C in ErrorCode]: (data: DataByCode[C]) => string } = {
   'firm-email-missing': () => 'Drafts need a sender: give the company’s e-mail address in the settings.',
   'emergency-number-missing': () =>
     'The sheet says whom to call about gas: give the gas emergency number in the settings first.',
+  'papers-missing': () =>
+    'A file is needed: the certificate or the data sheet, as PDF or photo. The office may leave it out.',
   'no-photo': () => 'A photo is needed: a JPEG or PNG picture.',
   'day-in-future': () => 'This day is still to come.',
   'already-set-up': () => 'This store already belongs to a company. Sign in instead.',
