@@ -259,7 +259,13 @@ export const runOperations = {
       labourMin: z.number().int().min(0).max(100_000).nullable(),
     }),
     output: nothing,
-    errors: { 'leaving-blocked': blockers, 'not-begun': nothing, 'reason-missing': nothing, 'no-make-safe': nothing },
+    errors: {
+      'leaving-blocked': blockers,
+      'not-begun': nothing,
+      'reason-missing': nothing,
+      'no-make-safe': nothing,
+      'visit-ended': runErrors['visit-ended'],
+    },
   }),
   /** Fixes the record: canonical JSON, its hash, chained to what the visit sealed before. */
   'visits.seal': operation({

@@ -6,16 +6,22 @@ import { findSite } from '../../db/sites.ts';
 import type { StoreWriter } from '../../db/storeWriter.ts';
 import { findVisit, listVisitJobs } from '../../db/visits.ts';
 import type { ProgressBlocker } from '../../domain/procedure/progressTypes.ts';
+import type { VisitRow } from '../contract/visits.ts';
 import { actorOf, fail, type Handlers, notFound } from './handler.ts';
 import { requireLicensedFor, requireOpenRun } from './runGuards.ts';
 import { type RunState, readRunState, stepsOf } from './runState.ts';
 import { sealRun } from './sealRun.ts';
 import { dayIn } from './today.ts';
 
+type VisitOutcome = NonNullable<VisitRow['outcome']>;
+
 export const finishHandlers: Handlers<'visits.finish' | 'visits.seal'> = {
   'visits.finish': (input, context) => {
     const visit = findVisit(context.db, input.visitId) ?? notFound('visits', input.visitId);
     if (visit.startedAt === null) return fail('not-begun', {});
+    // How it ended is part of what was sealed: said once, and not again.
+    if (visit.outcome !== null)
+      return fail('visit-ended', { outcome: visit.outcome as VisitOutcome, endedAt: visit.endedAt });
     if (input.outcome !== 'finished' && (input.reason ?? '') === '') return fail('reason-missing', {});
     const states = listVisitJobs(context.db, [visit.id]).flatMap(({ runId }) =>
       runId === null ? [] : [readRunState(context.db, runId, visit.id, context.now)],

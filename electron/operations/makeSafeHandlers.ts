@@ -4,6 +4,7 @@ import { findAttachment } from '../../db/attachments.ts';
 import type { ReadableDb } from '../../db/openStore.ts';
 import { findCompany } from '../../db/people.ts';
 import { attachmentLinks, makeSafes } from '../../db/schema/index.ts';
+import { findVisit } from '../../db/visits.ts';
 import { actorOf, fail, type Handlers, notFound } from './handler.ts';
 import { gasWorkOn, requireLicence } from './licensing.ts';
 import { dayIn } from './today.ts';
@@ -27,9 +28,12 @@ export const makeSafeHandlers: Handlers<
 
   'makeSafes.open': (input, context) => {
     const placement = findPlacement(context.db, input.applianceId) ?? notFound('appliances', input.applianceId);
+    // An emergency is written down whatever else is wrong: a visit nobody knows any more is left out.
+    const visitId = input.visitId !== null && findVisit(context.db, input.visitId) !== undefined ? input.visitId : null;
     const makeSafeId = context.write((writer) =>
       writer.insert(makeSafes, {
         ...input,
+        visitId,
         siteId: placement.siteId,
         isRefused: false,
         openedById: actorOf(context).staffId,

@@ -1,5 +1,5 @@
 /** Sites with their heating system, gas supply and the roles of people there. */
-import { listAppliancesOfSite } from '../../db/appliances.ts';
+import { findAppliance, listAppliancesOfSite } from '../../db/appliances.ts';
 import { findCustomer, listSiteRoles } from '../../db/customers.ts';
 import { withOpenNotices } from '../../db/openNotices.ts';
 import type { ReadableDb } from '../../db/openStore.ts';
@@ -78,6 +78,9 @@ export const siteHandlers: Handlers<'sites.create' | 'sites.update' | 'sites.get
   'sites.setGasSupply': (input, context) => {
     requireSite(context.db, input.siteId);
     const { loads, ...fields } = input.gasSupply;
+    for (const { applianceId } of loads)
+      if (applianceId !== null && findAppliance(context.db, applianceId) === undefined)
+        return notFound('appliances', applianceId);
     context.write((writer) => {
       const existing = findGasSupply(writer.db, input.siteId);
       const supplyId = existing?.id ?? writer.insert(gasSupplies, fields);

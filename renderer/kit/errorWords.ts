@@ -140,7 +140,10 @@ const WORDS: { readonly [C in ErrorCode]: (data: DataByCode[C]) => string } = {
   'visit-cancelled': () => 'The visit was cancelled.',
   'run-sealed': ({ sealedAt }) =>
     `The record was sealed on ${dayWords(sealedAt.slice(0, 10))}. A correction is an amendment.`,
-  'visit-ended': ({ outcome }) => `This visit has ended (${OUTCOME_WORDS[outcome]}): go on with a return trip.`,
+  'visit-ended': ({ outcome }) =>
+    outcome === 'finished'
+      ? 'This visit has ended already: finished.'
+      : `This visit has ended (${OUTCOME_WORDS[outcome]}): go on with a return trip.`,
   'no-return-needed': () => 'Nothing of this visit is left to come back to.',
   'step-locked': ({ locks }) =>
     locks.length === 1

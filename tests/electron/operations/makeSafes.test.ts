@@ -33,6 +33,12 @@ describe('make-safes', () => {
     expect((await listOf())[0]).toMatchObject(written);
   });
 
+  it('are written although the visit they were opened in is not on file', async () => {
+    const visitId = '018f0000-0000-7000-8000-000000000000';
+    await test.must('makeSafes.open', { applianceId: office.applianceId, visitId, what: 'Gas smell' });
+    expect(await listOf()).toMatchObject([{ what: 'Gas smell', closedAt: null }]);
+  });
+
   it('are all listed while open, the oldest first, with where they are', async () => {
     const first = await open('CO in the room');
     test.wait(60);

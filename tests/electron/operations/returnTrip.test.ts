@@ -57,6 +57,17 @@ describe('the return trip', () => {
     expect(lapsed).toMatchObject([{ itemKey: 'room-co', lapse: 'roomCo', hours: sheet.lapseHours.roomCo }]);
   });
 
+  it('ends once: how it ended is not said again', async () => {
+    await end('return-needed');
+    const before = test.snapshot();
+    test.wait(60);
+    expect(await end('finished')).toMatchObject({
+      ok: false,
+      error: { code: 'visit-ended', data: { outcome: 'return-needed' } },
+    });
+    expect(test.snapshot()).toBe(before);
+  });
+
   it('takes what is read after the end; the ended visit takes nothing more', async () => {
     await end('return-needed');
     expect(await readRoomCo()).toMatchObject({

@@ -22,6 +22,8 @@ describe('a startup from booking to the sealed record, through the operations', 
     expect(sealed.sha256).toMatch(/^[0-9a-f]{64}$/);
     const verified = await test.must('records.verify', { visitId: run.visitId });
     expect(verified).toMatchObject({ isIntact: true, entries: [{ sequence: 1, problems: [], alterations: [] }] });
+    const again = { visitId: run.visitId, outcome: 'return-needed', reason: 'another end', labourMin: 9 } as const;
+    expect(await test.ask('visits.finish', again)).toMatchObject({ ok: false, error: { code: 'visit-ended' } });
     const late = await test.ask('visits.answer', {
       visitId: run.visitId,
       runId: run.runId,
