@@ -110,7 +110,9 @@ export const applianceOperations = {
       siteId: id,
       appliance: applianceFields,
       position: optionalLine,
-      dates: z.array(applianceDate),
+      dates: z
+        .array(applianceDate)
+        .refine((dates) => new Set(dates.map(({ kind }) => kind)).size === dates.length, 'one date of each kind'),
     }),
     output: z.strictObject({ applianceId: id }),
     errors: {

@@ -70,6 +70,11 @@ export const visitRow = z.strictObject({
 });
 export type VisitRow = z.output<typeof visitRow>;
 
+const crew = z
+  .array(z.strictObject({ staffId: id, role: crewRole }))
+  .min(1)
+  .refine((all) => new Set(all.map(({ staffId }) => staffId)).size === all.length, 'everybody goes once');
+
 export const visitOperations = {
   /** Who may do this job on that day, and why the others may not or had better not. */
   'visits.whoMay': operation({
@@ -94,12 +99,16 @@ export const visitOperations = {
   'visits.book': operation({
     access: ['dispatcher', 'owner', 'technician'],
     input: z.strictObject({
-      jobIds: z.array(id).min(1).max(50),
+      jobIds: z
+        .array(id)
+        .min(1)
+        .max(50)
+        .refine((ids) => new Set(ids).size === ids.length, 'a job is booked once'),
       plannedOn: day,
       plannedFrom: wallTime.nullable(),
       plannedTo: wallTime.nullable(),
       durationMin: z.number().int().min(1).max(5760),
-      crew: z.array(z.strictObject({ staffId: id, role: crewRole })).min(1),
+      crew,
       /** Pencilled: held in the diary while readiness is still open. */
       isPencilled: z.boolean(),
       startMin: minuteOfDay.nullable().default(null),
@@ -123,7 +132,7 @@ export const visitOperations = {
       plannedFrom: wallTime.nullable(),
       plannedTo: wallTime.nullable(),
       durationMin: z.number().int().min(1).max(5760),
-      crew: z.array(z.strictObject({ staffId: id, role: crewRole })).min(1),
+      crew,
       isPencilled: z.boolean(),
       /** Absent: stays as it is. */
       startMin: minuteOfDay.nullable().optional(),
