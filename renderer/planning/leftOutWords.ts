@@ -37,11 +37,11 @@ function nobodyWords(
   const all = obstacles.reduce((sum, { days }) => sum + days, 0);
   const share = (days: number) => (days === all ? '' : ` (${days} of ${all} working days, each person’s counted)`);
   return `${isPinned ? 'as it is booked or pinned, nobody can' : 'nobody can'}: ${obstacles
-    .map(({ obstacle, days }) => `${dayObstacleWords(obstacle)}${share(days)}`)
+    .map(({ obstacle, days }) => `${dayObstacleWords(obstacle, isPinned)}${share(days)}`)
     .join('; ')}`;
 }
 
-function dayObstacleWords(obstacle: DayObstacle): string {
+function dayObstacleWords(obstacle: DayObstacle, isPinned: boolean): string {
   switch (obstacle.code) {
     case 'absent':
       return 'away or no working hours';
@@ -54,7 +54,7 @@ function dayObstacleWords(obstacle: DayObstacle): string {
     case 'no-window-that-day':
       return 'not a day that was promised or suits';
     case 'window-outside-hours':
-      return 'the promised hours do not fit into the working hours and the ways';
+      return `${isPinned ? 'at that time ' : ''}the work and the ways there and back do not fit into the working hours`;
     case 'pinned-start-outside-windows':
       return 'the pinned start lies outside the promised hours';
     default:

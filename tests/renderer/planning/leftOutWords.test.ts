@@ -23,7 +23,14 @@ describe('leftOutWords', () => {
       obstacles: [{ obstacle: { code: 'window-outside-hours' }, days: 1 }],
     });
     expect(words).toBe(
-      'as it is booked or pinned, nobody can: the promised hours do not fit into the working hours and the ways',
+      'as it is booked or pinned, nobody can: at that time the work and the ways there and back do not fit into the working hours',
+    );
+  });
+
+  it('should speak of the length and not of hours nobody promised', () => {
+    const obstacles = [{ obstacle: { code: 'window-outside-hours' }, days: 5 }] as const;
+    expect(leftOutWords({ code: 'nobody-can', isPinned: false, obstacles: [...obstacles] })).toBe(
+      'nobody can: the work and the ways there and back do not fit into the working hours',
     );
   });
 });
