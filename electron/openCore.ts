@@ -2,6 +2,7 @@
  * The core on an open store: the operations on it and the files beside it. Every call passes one door that checks the name, the
  * input, who is asking and the output; nothing a caller sends can make it throw.
  */
+
 import { existsSync, mkdirSync, readFileSync } from 'node:fs';
 import { uptime } from 'node:os';
 import { extname, join } from 'node:path';
@@ -31,6 +32,7 @@ import { createPlanRuns } from './operations/planRuns.ts';
 import { hasIntactChains } from './operations/sealChains.ts';
 import { sniffMediaType } from './operations/sniffMediaType.ts';
 import { storageFailureOf } from './operations/storageFailure.ts';
+import type { DoneMove } from './operations/takeBackMove.ts';
 
 export type CoreOptions = {
   readonly dataFolder: string;
@@ -54,7 +56,7 @@ export function openCore(options: CoreOptions): Core {
 
   // Beside this file under its own ending, from the sources and from the build.
   const workerUrl = new URL(`./planWorker${extname(import.meta.url)}`, import.meta.url);
-  const plans = createPlanRuns<ProposalBasis>(workerUrl, logFault);
+  const plans = createPlanRuns<ProposalBasis, readonly DoneMove[]>(workerUrl, logFault);
 
   const exports = createExportRuns();
 

@@ -3,7 +3,7 @@ import { z } from 'zod';
 import { PLACEMENT_GROUNDS } from '../../domain/schedule/explainPlacement.ts';
 import type { UnplannedReason } from '../../domain/schedule/unplannedReason.ts';
 import { day, id, nothing, operation } from './operation.ts';
-import { jobKind, visitChanged } from './visits.ts';
+import { jobKind, visitChanged, visitState } from './visits.ts';
 import { minuteOfDay } from './workforce.ts';
 
 /**
@@ -139,11 +139,19 @@ export const planningOperations = {
     output: z.strictObject({ moved: z.number().int(), booked: z.number().int() }),
     errors: {
       'proposal-running': nothing,
+      'visit-begun': z.strictObject({ state: visitState }),
       'visit-changed': visitChanged,
       'job-changed': z.strictObject({ jobId: id }),
       /** Hours, absences, licences or other visits are not what they were. */
       'plan-outdated': z.strictObject({ problems: z.array(z.string()) }),
     },
+  }),
+  /** Undoes an accepted plan whole, as long as nobody has touched a visit of it since. */
+  'planning.takeBack': operation({
+    access: ['dispatcher', 'owner'],
+    input: z.strictObject({ proposalId: id }),
+    output: z.strictObject({ movedBack: z.number().int(), cancelled: z.number().int() }),
+    errors: { 'visit-changed': visitChanged, 'visit-begun': z.strictObject({ state: visitState }) },
   }),
   /** For the phone: where one more visit for this job fits, everything planned staying where it is. */
   'planning.slots': operation({

@@ -1,4 +1,5 @@
 /** What handlers need besides the store: clocks, the folders, sign-in, the kept copies and the demo. */
+
 import type { AttachmentFiles } from '../../db/attachmentFiles.ts';
 import type { BackupFolder } from '../../db/backups.ts';
 import type { ClientId } from '../core.ts';
@@ -6,6 +7,7 @@ import type { DailyCopies } from '../dailyCopies.ts';
 import type { ExportRuns } from './exports/exportRuns.ts';
 import type { ProposalBasis } from './planningHandlers.ts';
 import type { PlanRuns } from './planRuns.ts';
+import type { DoneMove } from './takeBackMove.ts';
 
 export type CoreServices = {
   readonly appRoot: string;
@@ -22,7 +24,7 @@ export type CoreServices = {
   readonly switchStore: (to: 'real' | 'demo') => void;
   readonly restoreFrom: (copyName: string) => string | null;
   /** The planner's threads and what they found. */
-  readonly plans: PlanRuns<ProposalBasis>;
+  readonly plans: PlanRuns<ProposalBasis, readonly DoneMove[]>;
   /** What is being given out. */
   readonly exports: ExportRuns;
   readonly changed: (topics: readonly string[]) => void;

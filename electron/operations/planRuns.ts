@@ -17,7 +17,7 @@ export type PlanRun<B> = {
   readonly notes: readonly PlacementNote[];
 };
 
-export type PlanRuns<B> = {
+export type PlanRuns<B, D> = {
   /** `onReport` is called with every better plan and at the end. */
   readonly start: (
     basis: B,
@@ -27,6 +27,9 @@ export type PlanRuns<B> = {
   ) => { readonly proposalId: string };
   readonly find: (proposalId: string) => PlanRun<B> | undefined;
   readonly cancel: (proposalId: string) => void;
+  /** It is no proposal any more; what was done is kept to be taken back. */
+  readonly accepted: (proposalId: string, done: D) => void;
+  readonly findAccepted: (proposalId: string) => D | undefined;
   readonly forget: (proposalId: string) => void;
   /** The store goes away, or another one comes. */
   readonly stopAll: () => void;
@@ -40,8 +43,9 @@ const STOP_WITHIN_MS = 1000;
 type Mutable<T> = { -readonly [K in keyof T]: T[K] };
 type Held<B> = Mutable<PlanRun<B>> & { worker: Worker | null; readonly flag: Int32Array; stopping: boolean };
 
-export function createPlanRuns<B>(workerUrl: URL, logFault: (error: unknown) => void): PlanRuns<B> {
+export function createPlanRuns<B, D>(workerUrl: URL, logFault: (error: unknown) => void): PlanRuns<B, D> {
   const runs = new Map<string, Held<B>>();
+  const accepted = new Map<string, D>();
 
   function end(run: Held<B>, state: PlanRunState): void {
     run.state = state;
@@ -108,10 +112,20 @@ export function createPlanRuns<B>(workerUrl: URL, logFault: (error: unknown) => 
       const run = runs.get(proposalId);
       if (run !== undefined) stop(run);
     },
-    forget: (proposalId) => void runs.delete(proposalId),
+    accepted(proposalId, done) {
+      runs.delete(proposalId);
+      accepted.set(proposalId, done);
+      for (const old of [...accepted.keys()].slice(0, -KEPT)) accepted.delete(old);
+    },
+    findAccepted: (proposalId) => accepted.get(proposalId),
+    forget(proposalId) {
+      runs.delete(proposalId);
+      accepted.delete(proposalId);
+    },
     stopAll() {
       for (const run of runs.values()) stop(run);
       runs.clear();
+      accepted.clear();
     },
   };
 }

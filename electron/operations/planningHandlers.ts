@@ -25,6 +25,7 @@ import {
   readPlanningProblem,
   toWallMinute,
 } from './readPlanningProblem.ts';
+import { type DoneMove, takeBackMove } from './takeBackMove.ts';
 import { dayIn } from './today.ts';
 
 /** What a proposal was made from, and how to ask for it again. */
@@ -35,7 +36,12 @@ const MOST_DAYS = 21;
 const ROUNDS_WITHOUT_END = 100_000_000;
 
 export const planningHandlers: Handlers<
-  'planning.propose' | 'planning.status' | 'planning.cancel' | 'planning.accept' | 'planning.slots'
+  | 'planning.propose'
+  | 'planning.status'
+  | 'planning.cancel'
+  | 'planning.accept'
+  | 'planning.takeBack'
+  | 'planning.slots'
 > = {
   'planning.propose': (input, context) => {
     const { from, to } = openRange(context, input);
@@ -74,18 +80,26 @@ export const planningHandlers: Handlers<
     const moves = planMoves(run.basis.current, run.plan);
     const done = context.write((writer) => {
       requireSameBasis(writer.db, run, moves, context.now);
-      let booked = 0;
-      for (const { visitId, to } of moves) {
+      return moves.flatMap(({ visitId, to }) => {
         const source = run.basis.sources.get(visitId);
-        if (source === undefined) continue;
-        if (source.kind === 'job') booked += 1;
-        carryOut(writer, source, to, run.basis);
-      }
-      return { moved: moves.length - booked, booked };
+        return source === undefined ? [] : [carryOut(writer, source, to, run.basis)];
+      });
+    });
+    context.services.plans.accepted(input.proposalId, done);
+    context.services.changed(['visits', 'jobs', 'planning']);
+    const booked = done.filter(({ before }) => before === null).length;
+    return { moved: done.length - booked, booked };
+  },
+
+  'planning.takeBack': (input, context) => {
+    const done = context.services.plans.findAccepted(input.proposalId) ?? notFound('proposals', input.proposalId);
+    context.write((writer) => {
+      for (const move of done) takeBackMove(writer, move);
     });
     context.services.plans.forget(input.proposalId);
     context.services.changed(['visits', 'jobs', 'planning']);
-    return done;
+    const cancelled = done.filter(({ before }) => before === null).length;
+    return { movedBack: done.length - cancelled, cancelled };
   },
 
   'planning.slots': (input, context) => {
@@ -263,7 +277,7 @@ function jobIdsOf(source: PlanSource): readonly string[] {
   return source.kind === 'job' ? [source.job.jobId] : source.visit.jobs.map((job) => job.jobId);
 }
 
-function carryOut(writer: StoreWriter, source: PlanSource, to: Placement, basis: ProposalBasis): void {
+function carryOut(writer: StoreWriter, source: PlanSource, to: Placement, basis: ProposalBasis): DoneMove {
   const startMin = toWallMinute(to.date, to.startMin, basis.timeZone);
   if (source.kind === 'job') {
     const { job } = source;
@@ -277,11 +291,12 @@ function carryOut(writer: StoreWriter, source: PlanSource, to: Placement, basis:
     });
     writer.insert(visitJobs, { visitId, jobId: job.jobId });
     writer.insert(visitCrew, { visitId, staffId: to.technicianId, role: 'licensed' });
-    return;
+    return { visitId, revision: 0, before: null };
   }
   const { visitId } = source.visit;
   const visit = findVisit(writer.db, visitId) ?? notFound('visits', visitId);
-  writer.update(visits, visitId, { plannedOn: to.date, startMin, revision: visit.revision + 1 });
+  const revision = visit.revision + 1;
+  writer.update(visits, visitId, { plannedOn: to.date, startMin, revision });
   // A crew of several is pinned; only the one person of a visit is ever exchanged.
   const crew: Crew = listCrews(writer.db, [visitId]).map((row) => ({
     staffId: row.crew.staffId,
@@ -290,4 +305,5 @@ function carryOut(writer: StoreWriter, source: PlanSource, to: Placement, basis:
   const [only] = crew;
   if (crew.length <= 1 && only?.staffId !== to.technicianId)
     replaceCrew(writer, visitId, [{ staffId: to.technicianId, role: only?.role ?? 'licensed' }]);
+  return { visitId, revision, before: { plannedOn: visit.plannedOn, startMin: visit.startMin, crew } };
 }

@@ -34,30 +34,11 @@ export function ProposalView({ proposalId, onGone }: { readonly proposalId: stri
   const found = useOperation('planning.status', { proposalId });
   const cancel = useAct('planning.cancel');
   const accept = useAct('planning.accept');
-  const [accepted, setAccepted] = useState<{ readonly moved: number; readonly booked: number } | null>(null);
-  if (accepted !== null) {
-    return (
-      <LedTo>
-        <Note
-          tone="fir"
-          isSpoken
-          action={
-            <Button variant="default" onClick={onGone}>
-              Plan again
-            </Button>
-          }
-        >
-          Accepted: {counted(accepted.booked, 'visit')} booked, {accepted.moved} moved.{' '}
-          <RouteLink to="board" params={{}} className="lo-link-inline">
-            See the board
-          </RouteLink>
-        </Note>
-      </LedTo>
-    );
-  }
-  const take = async () => {
+  const [accepted, setAccepted] = useState<Accepted | null>(null);
+  if (accepted !== null) return <AcceptedNote accepted={accepted} onGone={onGone} />;
+  const take = async (from: string) => {
     const reply = await accept.act({ proposalId });
-    if (reply.ok) setAccepted(reply.value);
+    if (reply.ok) setAccepted({ ...reply.value, proposalId, from });
   };
   return (
     <Answer of={found}>
@@ -78,7 +59,7 @@ export function ProposalView({ proposalId, onGone }: { readonly proposalId: stri
                   <Button
                     loading={accept.isBusy}
                     disabled={proposal.goals === null || proposal.moves.length === 0}
-                    onClick={() => void take()}
+                    onClick={() => void take(proposal.from)}
                   >
                     Accept all of it
                   </Button>
@@ -105,6 +86,51 @@ export function ProposalView({ proposalId, onGone }: { readonly proposalId: stri
         </>
       )}
     </Answer>
+  );
+}
+
+type Accepted = {
+  readonly proposalId: string;
+  readonly from: string;
+  readonly moved: number;
+  readonly booked: number;
+};
+
+function AcceptedNote({ accepted, onGone }: { readonly accepted: Accepted; readonly onGone: () => void }) {
+  const takeBack = useAct('planning.takeBack');
+  const [isTakenBack, setIsTakenBack] = useState(false);
+  const { proposalId, from, booked, moved } = accepted;
+  const undo = async () => {
+    const reply = await takeBack.act({ proposalId });
+    if (reply.ok) setIsTakenBack(true);
+  };
+  return (
+    <LedTo key={String(isTakenBack)}>
+      <Note
+        tone="fir"
+        isSpoken
+        action={
+          <Group gap="sm">
+            {isTakenBack ? null : (
+              <Button variant="default" loading={takeBack.isBusy} onClick={() => void undo()}>
+                Take it back
+              </Button>
+            )}
+            <Button variant="default" onClick={onGone}>
+              Plan again
+            </Button>
+          </Group>
+        }
+      >
+        {isTakenBack
+          ? 'Taken back: everything is where it was before. '
+          : `Accepted: ${counted(booked, 'visit')} booked, ${moved} moved. `}
+        <RouteLink to="board" params={{ day: from }} className="lo-link-inline">
+          See the board
+        </RouteLink>
+        <ErrorText error={takeBack.error} />
+      </Note>
+    </LedTo>
   );
 }
 

@@ -106,6 +106,50 @@ describe('the planner, through the operations', () => {
     expect((await test.ask('planning.status', { proposalId: proposal.proposalId })).ok).toBe(false);
   });
 
+  it('takes an accepted plan back whole, unless somebody has touched one of its visits since', async () => {
+    const moved = await bookAt('2026-03-03', 540, false);
+    await test.must('absences.add', {
+      staffId: office.technicianId,
+      fromOn: '2026-03-03',
+      toOn: '2026-03-03',
+      fromMin: null,
+      toMin: null,
+      reason: 'ill',
+    });
+    const jobId = await openJob();
+    const before = await test.must('board.get', { from: FROM, to: TO });
+    const first = await propose('rebuild');
+    expect(await test.must('planning.accept', { proposalId: first.proposalId })).toEqual({ moved: 1, booked: 1 });
+    expect(await test.must('planning.takeBack', { proposalId: first.proposalId })).toEqual({
+      movedBack: 1,
+      cancelled: 1,
+    });
+    const after = await test.must('board.get', { from: FROM, to: TO });
+    const bare = ({ visits, unplaced }: typeof before) => ({
+      visits: visits.map(({ revision: _revision, ...visit }) => visit),
+      unplaced,
+    });
+    expect(bare(after)).toEqual(bare(before));
+    expect(after.unplaced.map((job) => job.jobId)).toEqual([jobId]);
+    expect((await test.ask('planning.takeBack', { proposalId: first.proposalId })).ok).toBe(false);
+
+    const second = await propose('rebuild');
+    await test.must('planning.accept', { proposalId: second.proposalId });
+    const visit = (await test.must('board.get', { from: FROM, to: TO })).visits.find((one) => one.visitId === moved);
+    await test.must('visits.place', {
+      visitId: moved,
+      baseRevision: visit?.revision ?? -1,
+      plannedOn: '2026-03-06',
+      startMin: 600,
+      durationMin: 105,
+      moveCrew: null,
+    });
+    const touched = test.snapshot();
+    const reply = await test.ask('planning.takeBack', { proposalId: second.proposalId });
+    expect(!reply.ok && reply.error.code).toBe('visit-changed');
+    expect(test.snapshot()).toBe(touched);
+  });
+
   it('moves as little as it can when somebody is ill, and keeps pins', async () => {
     const moved = await bookAt('2026-03-03', 540, true);
     const pinned = await bookAt('2026-03-03', 700, false);
