@@ -59,6 +59,8 @@ export type PlanningQuestion = {
 
 /** Common practice, no source: work this long is not done without a break, so it may be left for one. */
 const LONG_WORK_MIN = 150;
+/** The highest priority. */
+const BEFORE_EVERYTHING = 3;
 /** Common practice: fewer days than this before a deadline are too few to come back in. */
 const SAFETY_MARGIN_DAYS = 3;
 
@@ -101,7 +103,7 @@ export function readPlanningProblem(db: ReadableDb, question: PlanningQuestion):
     const promised = promiseOf(visit, timeZone);
     const isHeld = isRecorded || question.holdsPlaced || visit.crew.length > 1;
     visits.push({
-      ...demandsOf(visit.jobs),
+      ...demandsOf(visit.jobs, question.from),
       visitId: visit.visitId,
       placeId: visit.siteId,
       durationMin: visit.durationMin,
@@ -120,7 +122,7 @@ export function readPlanningProblem(db: ReadableDb, question: PlanningQuestion):
   for (const job of taken) {
     sources.set(job.jobId, { kind: 'job', job });
     visits.push({
-      ...demandsOf([job]),
+      ...demandsOf([job], question.from),
       visitId: job.jobId,
       placeId: job.siteId,
       durationMin: job.suggestedMin,
@@ -299,7 +301,8 @@ function windowsOf(
 
 type Demands = Pick<PlanVisit, 'needs' | 'deadline' | 'deadlineKind' | 'priority' | 'dueFrom' | 'dueTo'>;
 
-function demandsOf(jobs: readonly BoardJob[]): Demands {
+/** What comes before everything else is due on the first of the days: each later one counts against it. */
+function demandsOf(jobs: readonly BoardJob[], firstDate: string): Demands {
   const latest = jobs.flatMap((job) => (job.latestOn === null ? [] : [job.latestOn])).sort();
   const needs = jobs.flatMap((job) => [licenceCode(job), ...job.skills.map(skillCode)]);
   return {
@@ -308,7 +311,7 @@ function demandsOf(jobs: readonly BoardJob[]): Demands {
     deadlineKind: latest.length === 0 ? 'none' : jobs.some((job) => job.kind === 'startup') ? 'warranty' : 'service',
     priority: Math.max(0, ...jobs.map((job) => job.priority)) as Demands['priority'],
     dueFrom: null,
-    dueTo: null,
+    dueTo: jobs.some((job) => job.priority === BEFORE_EVERYTHING) ? firstDate : null,
   };
 }
 

@@ -106,6 +106,18 @@ describe('the planner, through the operations', () => {
     expect((await test.ask('planning.status', { proposalId: proposal.proposalId })).ok).toBe(false);
   });
 
+  it('plans what comes before everything else for the first day, though another is less to drive', async () => {
+    await bookAt('2026-03-05', 540, false);
+    const jobId = await openJob();
+    const planning = { wantedFromOn: null, wantedToOn: null, latestOn: null, latestWhy: null, expectedMin: null };
+    const dayOf = async (priority: number) => {
+      await test.must('jobs.setPlanning', { jobId, ...planning, priority, skills: [] });
+      return (await propose('fill')).moves.map(({ to, ground }) => [to.date, ground]);
+    };
+    expect(await dayOf(1)).toEqual([['2026-03-05', 'least-travel']]);
+    expect(await dayOf(3)).toEqual([[FROM, 'due-window']]);
+  });
+
   it('takes an accepted plan back whole, unless somebody has touched one of its visits since', async () => {
     const moved = await bookAt('2026-03-03', 540, false);
     await test.must('absences.add', {
