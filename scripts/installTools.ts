@@ -1,0 +1,13 @@
+/** Makes sure that the tests find the system's programs: installs what is missing where it may, else says which tests are left out. Usage: npm run tools */
+import { installFromDebian, mayInstallDebian } from './debian.ts';
+import { missingTools, SYSTEM_TOOLS } from './systemTools.ts';
+
+const packages = new Set(missingTools().map((name) => SYSTEM_TOOLS[name]));
+if (packages.size > 0 && mayInstallDebian()) installFromDebian([...packages]);
+const missing = missingTools();
+if (missing.length === 0) process.stdout.write(`System tools for the tests: ${Object.keys(SYSTEM_TOOLS).join(', ')}\n`);
+else {
+  process.stderr.write(
+    `Not on this computer: ${missing.join(', ')}. The tests that hold our files against them are skipped; they come in ${[...new Set(missing.map((name) => SYSTEM_TOOLS[name]))].join(', ')}.\n`,
+  );
+}
