@@ -1,4 +1,4 @@
-/** How loudly a registration's last day calls: at half the window, 14, 7, 3 and 1 days before, then late (startup practice §6, common practice). */
+/** How loudly a registration's last day calls: at half the window, 14, 7, 3 and 1 days before, then late (common practice, no source). */
 import { daysFromTo } from './period.ts';
 
 export const DEADLINE_ALARMS = ['none', 'half', 'days-14', 'days-7', 'days-3', 'days-1', 'late'] as const;

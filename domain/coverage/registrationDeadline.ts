@@ -3,8 +3,8 @@
  * tests/domain/coverage/registrationDeadline.test.ts.
  *
  * Rule: the window is counted from the date the sheet names. Without a sheet rule, or when that date is unknown, the
- * earliest known date and the shortest window seen in the trade are taken, and that is said (startup practice, common
- * practice: "if unknown use the earliest date and the shortest window and say so"). Days and months: period.ts.
+ * earliest known date and the shortest window seen in the trade are taken, and that is said (common practice, no
+ * source). Days and months: period.ts.
  */
 import type { CoverDate, SheetCover } from '../procedure/modelSheet.ts';
 import type { KnownDate } from './dateOrder.ts';

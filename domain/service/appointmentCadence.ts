@@ -1,4 +1,4 @@
-/** When a booked visit is brought back to mind: three days before, the day before, and on the day (startup practice §7, common practice). */
+/** When a booked visit is brought back to mind: three days before, the day before, and on the day (common practice, no source). */
 import { addDays } from '../coverage/period.ts';
 
 const DAYS_BEFORE = [3, 1, 0] as const;

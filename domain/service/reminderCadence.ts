@@ -1,4 +1,4 @@
-/** When to remind somebody of a service: 60, 30, 14 and 3 days before, then weekly until the latest day (startup practice §7, common practice). */
+/** When to remind somebody of a service: 60, 30, 14 and 3 days before, then weekly until the latest day (common practice, no source). */
 import { addDays } from '../coverage/period.ts';
 
 export const DAYS_BEFORE = [60, 30, 14, 3] as const;

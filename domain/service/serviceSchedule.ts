@@ -30,7 +30,7 @@ export type ServiceSchedule = {
   readonly next: ServicePeriod;
 };
 
-/** How long before the due day a service may be offered (startup practice §7, common practice). */
+/** How long before the due day a service may be offered (common practice, no source). */
 export const OFFERED_DAYS_BEFORE = 60;
 
 export function serviceSchedule(

@@ -1,6 +1,6 @@
 /**
  * A boiler and its system as they really are, before anybody reads anything. Physics and habits of the trade only; ranges
- * from startup practice §2 and §5 (sheets seen, common practice). Nothing here knows how readings are judged.
+ * from makers' sheets that were read and common practice, no source. Nothing here knows how readings are judged.
  */
 import type { Random } from './random.ts';
 

@@ -1,6 +1,7 @@
 /**
  * Field cases as a technician meets them in the running app: by keyboard, at 1366 × 768 and 150 %, by night. What is to be
- * shown is looked for on the screen, what must not happen in the store. F-09, F-10 and F-17 are where their screens are.
+ * shown is looked for on the screen, what must not happen in the store. What happened is told in `tests/field-cases/`; F-09, F-10
+ * and F-17 are where their screens are.
  */
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';

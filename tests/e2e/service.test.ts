@@ -1,5 +1,5 @@
 /**
- * A service and a repair (F-09) in the demo by keyboard: earlier visits beside the readings, the years as pictures and
+ * A service and a repair (dead at dawn, F-09) in the demo by keyboard: earlier visits beside the readings, the years as pictures and
  * tables, lockouts against the cold, a changed part and what it asks for. Axe in both looks.
  */
 import { mkdirSync, readFileSync } from 'node:fs';

@@ -1,4 +1,8 @@
-/** Field case F-01: "No CO in the room, so it is fine". */
+/**
+ * Field case F-01, "No CO in the room, so it is fine": the analyser went over its range (4000 ppm CO in the flue),
+ * then read 8000 ppm after cleaning; the boiler was left running because the room showed none. Room air never offsets
+ * a flue reading, and worse after the work is said.
+ */
 import { describe, expect, it } from 'vitest';
 import { judgeRun } from '../../domain/judgement/judgeRun.ts';
 import { parseTyped } from '../../domain/quantity/parseTyped.ts';
@@ -7,7 +11,7 @@ import { findingOn } from '../support/findings.ts';
 import { judgementSheet } from '../support/judgementSheet.ts';
 import { ANALYSER, cleanRecord, reading, withoutReading, withReadings, withValue } from '../support/recordBuilder.ts';
 
-describe('F-01', () => {
+describe('F-01: No CO in the room, so it is fine', () => {
   const typed = unwrap(parseTyped('coPpm', '>4000', 'ppm'));
   const co = (minutes: number) =>
     reading({

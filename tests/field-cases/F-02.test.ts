@@ -1,4 +1,8 @@
-/** Field case F-02: 6 % CO2 and no published limit. */
+/**
+ * Field case F-02, "6 % CO2 and no published limit": one engineer condemned a boiler for 6 % CO2 and a failed spillage
+ * test, a second one's test passed, and the maker publishes no CO2 figure for the model. No limit is no fail; two
+ * results that disagree both stay and are named.
+ */
 import { describe, expect, it } from 'vitest';
 import { SITE_FUELS } from '../../domain/combustion/fuels.ts';
 import { o2FromCo2 } from '../../domain/combustion/o2Co2.ts';
@@ -37,7 +41,7 @@ const lean = withValue(withValue(cleanRecord(), 'co2DryVolPct', 'high', 6), 'o2D
 const judge = (...answers: readonly RecordedAnswer[]) =>
   judgeRun({ record: { ...lean, answers: [...lean.answers, ...answers] }, sheet });
 
-describe('F-02', () => {
+describe('F-02: 6 % CO2 and no published limit', () => {
   it('expects about 10.3 % O₂ beside 6 % CO₂', () => {
     const o2 = unwrap(o2FromCo2({ fuel: SITE_FUELS['natural-gas'], co2DryVolPct: 6 }));
     expect(Math.abs(o2 - 10.3)).toBeLessThanOrEqual(0.1);

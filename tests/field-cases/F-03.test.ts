@@ -1,4 +1,8 @@
-/** Field case F-03: the joint at the boiler outlet. What the judgement says of it; the holds are the procedure's. */
+/**
+ * Field case F-03, "the joint at the boiler outlet": the vent was pushed together at the boiler without its clamp;
+ * months later a hard ignition pushed it apart and the flue emptied into the basement. Here what the judgement says of
+ * it; the holds are the procedure's.
+ */
 import { describe, expect, it } from 'vitest';
 import { judgeRun } from '../../domain/judgement/judgeRun.ts';
 import { findingOn } from '../support/findings.ts';
@@ -19,7 +23,7 @@ const starts = (value: number) =>
     sheet,
   });
 
-describe('F-03', () => {
+describe('F-03: the joint at the boiler outlet', () => {
   it('keeps the visit open until the maker’s number of clean starts in a row is logged', () => {
     expect(findingOn(starts(1), 'limit:cleanStarts')).toMatchObject({ verdict: 'outside', blocks: ['leaving'] });
     expect(findingOn(starts(5), 'limit:cleanStarts').verdict).toBe('within');

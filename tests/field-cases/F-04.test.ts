@@ -1,4 +1,7 @@
-/** Field case F-04: the tag said the wrong fuel. */
+/**
+ * Field case F-04, "the tag said the wrong fuel": boilers for natural gas carried a hanging tag for propane, all
+ * within one range of serials. On propane without the kit they make CO.
+ */
 import { describe, expect, it } from 'vitest';
 import { co2MaxOfPair } from '../../domain/combustion/o2Co2.ts';
 import { judgeRun } from '../../domain/judgement/judgeRun.ts';
@@ -22,7 +25,7 @@ const RECALL = {
   altitudeMaxM: null,
 };
 
-describe('F-04', () => {
+describe('F-04: the tag said the wrong fuel', () => {
   it.each([
     ['AB5100233', true],
     ['AB5071000', true],

@@ -1,4 +1,8 @@
-/** Field case F-05: three misses in one new boiler. The pressure that was never read again. */
+/**
+ * Field case F-05, "three misses in one new boiler": days after startup there was no hot water: the pressure had
+ * dropped unread and the schedule stood at "never". Later came a fault reset by the occupant, three bangs and a loose
+ * elbow. Here: the pressure that was never read again.
+ */
 import { describe, expect, it } from 'vitest';
 import { judgeRun } from '../../domain/judgement/judgeRun.ts';
 import { findingOn, findingsOn, reasonsOf } from '../support/findings.ts';
@@ -12,7 +16,7 @@ const sheet = judgementSheet({
   ],
 });
 
-describe('F-05', () => {
+describe('F-05: three misses in one new boiler', () => {
   it('can’t judge the rise while the pressure was not read again after heat-up', () => {
     const findings = judgeRun({ record: withoutReading(cleanRecord(), 'systemPressureBarG', 'hot'), sheet });
     expect(findingOn(findings, 'relation:systemPressureBarG@hot-cold')).toMatchObject({

@@ -1,4 +1,7 @@
-/** Field case F-06: two percent over on a cold day. */
+/**
+ * Field case F-06, "two percent over on a cold day": a boiler of 210 000 Btu/h clocked at 17 s for one cubic foot
+ * seems 1.9 % over; a second either way on the watch is 6 %. It cannot be told apart from its rating.
+ */
 import { describe, expect, it } from 'vitest';
 import { judgeRun } from '../../domain/judgement/judgeRun.ts';
 import type { RunRecord } from '../../domain/procedure/runRecord.ts';
@@ -11,7 +14,7 @@ import { cleanRecord, withValue } from '../support/recordBuilder.ts';
 const own = (...args: Parameters<typeof parseTyped>) => unwrap(parseTyped(...args)).valueOwn;
 const KW_PER_BTU_H = 0.29307107e-3;
 
-describe('F-06', () => {
+describe('F-06: two percent over on a cold day', () => {
   const timing = [
     ['meterDialM3', own('meterDialM3', '1', 'ft³')],
     ['meterTurns', 1],

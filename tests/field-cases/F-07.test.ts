@@ -1,4 +1,7 @@
-/** Field case F-07: digits swapped between two lines. */
+/**
+ * Field case F-07, "digits swapped between two lines": two turns of a one-foot dial in 70 s are 102.8 ft³/h; carried
+ * to the next line as 120.8, the input came out 17 % too large.
+ */
 import { describe, expect, it } from 'vitest';
 import { judgeRun } from '../../domain/judgement/judgeRun.ts';
 import type { RunRecord } from '../../domain/procedure/runRecord.ts';
@@ -11,7 +14,7 @@ import { cleanRecord, reading, withReadings, withValue } from '../support/record
 const own = (...args: Parameters<typeof parseTyped>) => unwrap(parseTyped(...args)).valueOwn;
 const M3_PER_FT3 = 0.0283168466;
 
-describe('F-07', () => {
+describe('F-07: digits swapped between two lines', () => {
   const timing = [
     ['meterDialM3', own('meterDialM3', '1', 'ft³')],
     ['meterTurns', 2],

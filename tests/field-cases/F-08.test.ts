@@ -1,4 +1,7 @@
-/** Field case F-08: three derates for one site. */
+/**
+ * Field case F-08, "three derates for one site": a boiler of 100 MBH at 9000 ft: three sources take off 4 %, 2 % and 4
+ * % above 2000 ft only, and a salesman nothing. The model's sheet decides; without a rule nothing is judged.
+ */
 import { describe, expect, it } from 'vitest';
 import { siteRatingKw } from '../../domain/gas/altitudeRule.ts';
 import { judgeRun } from '../../domain/judgement/judgeRun.ts';
@@ -21,7 +24,7 @@ const twoPct = judgementSheet({
   altitude: { method: 'per-1000-ft', pct: 2, fromFt: 0, countedFrom: 'sea-level', basis },
 });
 
-describe('F-08', () => {
+describe('F-08: three derates for one site', () => {
   it('rates the site at 82 MBH, with the rule beside it', () => {
     const { inputs } = findingOn(judgeRun({ record, sheet: twoPct }), 'computed:clocked-input').basis;
     expect((Number(inputs['siteRatingKw']) / ratedInputKw) * 100).toBeCloseTo(82, 6);

@@ -1,4 +1,8 @@
-/** Field case F-09: perfect at noon, dead at dawn. One good reading closes nothing. */
+/**
+ * Field case F-09, "perfect at noon, dead at dawn": a propane boiler locked out most mornings in deep cold and was
+ * perfect when visited: a small tank, a third full, cannot boil off fast enough for everything on it. One good reading
+ * closes nothing.
+ */
 import { describe, expect, it } from 'vitest';
 import { judgeRun } from '../../domain/judgement/judgeRun.ts';
 import { runProgress } from '../../domain/procedure/progress.ts';
@@ -53,7 +57,7 @@ const boilerOnly = withValue(
   elevenInches,
 );
 
-describe('F-09', () => {
+describe('F-09: perfect at noon, dead at dawn', () => {
   it('finds static and dynamic inside the sheet, and still misses the pressure with everything running', () => {
     const findings = judgeRun({ record: boilerOnly, sheet });
     expect(findingOn(findings, 'limit:inletPressureMbarG@static').verdict).toBe('within');
@@ -81,7 +85,7 @@ describe('F-09', () => {
   });
 });
 
-describe('F-09, the repair', () => {
+describe('F-09: perfect at noon, dead at dawn, the repair', () => {
   const general = readShippedSheets().find((one) => one.sheetId === 'general-practice-propane');
   if (general === undefined) throw new Error('no general sheet for propane');
   const lockout = (day: string, time: string, fahrenheit: string): RecordedLockout => ({

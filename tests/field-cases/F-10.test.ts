@@ -1,4 +1,7 @@
-/** Field case F-10: new load, old meter. */
+/**
+ * Field case F-10, "new load, old meter": a storage heater was changed for a large instantaneous one: 335 000 Btu/h on
+ * a meter that passes 250 ft³/h. The office hears of it before the visit.
+ */
 import { describe, expect, it } from 'vitest';
 import { connectedGasLoad } from '../../domain/judgement/site/connectedGasLoad.ts';
 import { parseTyped } from '../../domain/quantity/parseTyped.ts';
@@ -6,7 +9,7 @@ import { unwrap } from '../../domain/result.ts';
 
 const M3_PER_FT3 = 0.0283168466;
 
-describe('F-10', () => {
+describe('F-10: new load, old meter', () => {
   const load = unwrap(
     connectedGasLoad({
       loadsKwGross: [200_000, 50_000, 45_000, 40_000].map(

@@ -1,4 +1,8 @@
-/** Field case F-11: pressure creeping up after a repair. */
+/**
+ * Field case F-11, "pressure creeping up after a repair": the vessel's air side was found at 28 psi and let down to
+ * 12; cold 12, hot 22, relief valve 30, which used to weep. The computation explains both, if the water side was at
+ * zero when it was read.
+ */
 import { describe, expect, it } from 'vitest';
 import { vesselWaterHeld } from '../../domain/hydronics/vessel/vesselGas.ts';
 import { judgeRun } from '../../domain/judgement/judgeRun.ts';
@@ -18,7 +22,7 @@ const gallonsHeld = (preChargePsi: number, pressurePsi: number) =>
     }),
   ) / LITRES_PER_US_GALLON;
 
-describe('F-11', () => {
+describe('F-11: pressure creeping up after a repair', () => {
   it.each([
     [28, 28, 0],
     [28, 30, 0.2],

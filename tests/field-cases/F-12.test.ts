@@ -1,4 +1,7 @@
-/** Field case F-12: test settings left behind. */
+/**
+ * Field case F-12, "test settings left behind": a new condensing boiler sent 180 °F to radiators on a 60 °F day:
+ * settings were left as the works had them, and the heat loss was never entered.
+ */
 import { describe, expect, it } from 'vitest';
 import { judgeRun } from '../../domain/judgement/judgeRun.ts';
 import { fahrenheitToCelsius } from '../../domain/quantity/conversions.ts';
@@ -10,7 +13,7 @@ const factoryC = fahrenheitToCelsius(180);
 const sheet = judgementSheet({ factoryDefaults: [{ quantity: 'supplySetpointC', value: factoryC }] });
 const left = withValue(cleanRecord(), 'supplySetpointC', null, factoryC);
 
-describe('F-12', () => {
+describe('F-12: test settings left behind', () => {
   it('asks for a chosen value or a reason where a setting is as it left the works', () => {
     expect(findingOn(judgeRun({ record: left, sheet }), 'default:supplySetpointC')).toMatchObject({
       verdict: 'cannot-judge',

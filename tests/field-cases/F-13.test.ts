@@ -1,4 +1,7 @@
-/** Field case F-13: 62 degrees in the snow. */
+/**
+ * Field case F-13, "62 degrees in the snow": snow on the ground, 28 °F by every phone, and the boiler's display says
+ * 62 °F: with water set by the outdoor temperature the building starves.
+ */
 import { describe, expect, it } from 'vitest';
 import { judgeRun } from '../../domain/judgement/judgeRun.ts';
 import { celsiusToFahrenheit, fahrenheitToCelsius } from '../../domain/quantity/conversions.ts';
@@ -23,7 +26,7 @@ const judge = (displayed: number, real: number) =>
     'computed:outdoor-sensor',
   );
 
-describe('F-13', () => {
+describe('F-13: 62 degrees in the snow', () => {
   it('finds the sensor 34 °F off, against a limit of 5 °F', () => {
     const finding = judge(62, 28);
     expect((finding.basis.result?.value ?? 0) * 1.8).toBeCloseTo(34, 6);

@@ -1,4 +1,8 @@
-/** Field case F-14: a fifteen-thousand zone on a thirty-thousand minimum. */
+/**
+ * Field case F-14, "a fifteen-thousand zone on a thirty-thousand minimum": a boiler of 150 MBH that turns down 5 : 1
+ * on a zone of 25 ft of baseboard: 30 000 Btu/h at least against 15 250. It cycles, and high fire cannot be held for
+ * the combustion test.
+ */
 import { describe, expect, it } from 'vitest';
 import { judgeRun } from '../../domain/judgement/judgeRun.ts';
 import { zoneVersusMinimumFire } from '../../domain/judgement/site/zoneVersusMinimumFire.ts';
@@ -9,7 +13,7 @@ import { cleanRecord } from '../support/recordBuilder.ts';
 
 const KW_PER_BTU_H = 0.29307107e-3;
 
-describe('F-14', () => {
+describe('F-14: a fifteen-thousand zone on a thirty-thousand minimum', () => {
   const zone = unwrap(
     zoneVersusMinimumFire({ maxInputKw: 150_000 * KW_PER_BTU_H, turndown: 5, openZonesKw: [25 * 610 * KW_PER_BTU_H] }),
   );

@@ -1,4 +1,8 @@
-/** Field case F-15: whose fault is the cracked floor? Supply at the manifold against what the sheet allows under wood. */
+/**
+ * Field case F-15, "whose fault is the cracked floor?": oak boards over a heated slab cracked after the heat was run
+ * for an hour, a day, a weekend; supply, surface and humidity were never measured and nobody wrote down who set what.
+ * Here the supply at the manifold against what the sheet allows under wood.
+ */
 import { describe, expect, it } from 'vitest';
 import { judgeRun } from '../../domain/judgement/judgeRun.ts';
 import type { RunRecord } from '../../domain/procedure/runRecord.ts';
@@ -30,7 +34,7 @@ const sheet = judgementSheet({
 const site: RunRecord = { ...cleanRecord(), site: { ...cleanRecord().site, emitters: ['floor-under-wood'] } };
 const at120 = fahrenheitToCelsius(120);
 
-describe('F-15', () => {
+describe('F-15: whose fault is the cracked floor?', () => {
   it('finds 120 °F at the manifold outside on the first day, and names the emitter', () => {
     const manifold = reading({
       quantity: 'manifoldSupplyC',

@@ -1,4 +1,8 @@
-/** Field case F-16: the sheet was filled in, the work was not done. */
+/**
+ * Field case F-16, "the sheet was filled in, the work was not done": hundreds of new homes were commissioned on paper:
+ * the same readings everywhere, equal to the target, a few minutes apart, without photos, flues in voids without a
+ * hatch.
+ */
 import { describe, expect, it } from 'vitest';
 import { oddRecords } from '../../domain/judgement/audit/oddRecords.ts';
 import { visitTimesProblems } from '../../domain/judgement/audit/visitTimes.ts';
@@ -13,7 +17,7 @@ const jobs = Array.from({ length: 12 }, (_, index) => ({
   values: { 'co2DryVolPct@high': 9.2, 'coPpm@high': 18, 'o2DryVolPct@high': 4.7, 'flueGasC@high': 58 },
 }));
 
-describe('F-16', () => {
+describe('F-16: the sheet was filled in, the work was not done', () => {
   it('shows identical readings across units and readings equal to the target', () => {
     const problems = copiedReadings(jobs, { 'co2DryVolPct@high': 9.2, 'coPpm@high': 18 });
     expect(problems.filter(({ how }) => how === 'same-as-another-job')).toHaveLength((12 * 11) / 2);

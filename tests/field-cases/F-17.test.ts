@@ -1,4 +1,8 @@
-/** Field case F-17: parts paid, labour refused. Finding the appliance again by its serial, however it is written. */
+/**
+ * Field case F-17, "parts paid, labour refused": three years on another firm repairs a boiler; parts are refunded,
+ * labour is refused, and no startup record surfaces. By the serial it is found in seconds. Here finding the appliance
+ * again, however the serial is written.
+ */
 import { describe, expect, it } from 'vitest';
 import { applianceCover } from '../../domain/coverage/applianceCover.ts';
 import { serialElsewhere } from '../../domain/judgement/mistakes/serialElsewhere.ts';
@@ -12,7 +16,7 @@ const known = [
   { applianceId: 'b', siteId: 's2', maker: 'Invented Works', serial: 'AB5100234' },
 ];
 
-describe('F-17', () => {
+describe('F-17: parts paid, labour refused', () => {
   it('finds one appliance by a serial that another firm wrote down with look-alikes', () => {
     const key = serialKeyOf('abS1OO233');
     expect(known.filter((one) => serialKeyOf(one.serial) === key).map(({ applianceId }) => applianceId)).toEqual(['a']);

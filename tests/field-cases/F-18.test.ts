@@ -1,4 +1,8 @@
-/** Field case F-18: the card on the pile. The day counted from, and the dates that must be there for it. */
+/**
+ * Field case F-18, "the card on the pile": the warranty card lay on a pile: weeks later it was filled in but for model
+ * and serial, and 30 days from installation ran out. Here the day counted from, and the dates that must be there for
+ * it.
+ */
 import { describe, expect, it } from 'vitest';
 import { applianceCover } from '../../domain/coverage/applianceCover.ts';
 import { deadlineAlarm } from '../../domain/coverage/deadlineAlarm.ts';
@@ -9,7 +13,7 @@ import { GENERAL_SERVICE_RULE } from '../../domain/service/serviceRule.ts';
 
 const dates = [{ kind: 'installed' as const, on: '2026-10-14', precision: 'day' as const }];
 
-describe('F-18', () => {
+describe('F-18: the card on the pile', () => {
   it('30 days from 14 October is 13 November; on 5 November 8 days are left', () => {
     expect(registrationDeadline({ cover: null, dates, today: '2026-11-05' })).toMatchObject({
       dueOn: '2026-11-13',

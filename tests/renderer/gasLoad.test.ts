@@ -1,4 +1,4 @@
-/** Field case F-10, new load on an old meter: the numbers are the case's own. */
+/** A new load on an old meter, as it happened: 335 000 Btu/h in four appliances on a meter that passes 250 ft³/h. */
 import { describe, expect, it } from 'vitest';
 import { gasLoadGaps } from '../../renderer/sites/GasLoadGaps.tsx';
 import { emptyGas, type GasForm, loadBalance } from '../../renderer/sites/gasForm.ts';

@@ -5,7 +5,7 @@ import { daysLeftWords, deadlineWords, submittedInTimeWords } from '../../render
 import { gapWords, hasGapWords } from '../../renderer/registrations/gapWords.ts';
 
 describe('deadline words', () => {
-  it('should say field case F-18: 30 days from 14 October is 13 November, 8 days left on the 5th', () => {
+  it('counts the days of the card that lay on the pile: 30 days from 14 October is 13 November, 8 days left on the 5th', () => {
     const deadline = registrationDeadline({
       cover: null,
       dates: [{ kind: 'installed', on: '2026-10-14', precision: 'day' }],

@@ -1,4 +1,4 @@
-/** Row 12: an absolute pressure typed as gauge: one atmosphere too much, so close to the relief valve that no fill is. */
+/** An absolute pressure typed as gauge: one atmosphere too much, so close to the relief valve that no fill is. */
 import { PA_PER_BAR, STANDARD_ATMOSPHERE_PA } from '../../quantity/conversions.ts';
 import { change, type MistakeRule, mistakeFinding } from './mistakeFinding.ts';
 

@@ -1,4 +1,4 @@
-/** Row 3: CO air-free in the box for CO as measured, or the other way round. Air-free is never the smaller one. */
+/** CO air-free in the box for CO as measured, or the other way round. Air-free is never the smaller one. */
 import { coAirFreeFromO2 } from '../../combustion/coAirFree.ts';
 import { change, type MistakeRule, mistakeFinding } from './mistakeFinding.ts';
 

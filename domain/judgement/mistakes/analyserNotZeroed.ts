@@ -1,4 +1,4 @@
-/** Row 21: no clean-air check before the flue was read, or one that failed: an analyser zeroed in dirty air reads low. */
+/** No clean-air check before the flue was read, or one that failed: an analyser zeroed in dirty air reads low. */
 import { proofOf } from '../proof/proofOf.ts';
 import { FLUE_GAS } from '../quantityGroups.ts';
 import { type MistakeRule, mistakeFinding } from './mistakeFinding.ts';

@@ -1,5 +1,5 @@
 /**
- * Row 2: the analyser is set to another fuel. The pair tells what the analyser was set to, not what burned; so it is read
+ * The analyser is set to another fuel. The pair tells what the analyser was set to, not what burned; so it is read
  * again with the right setting and never converted.
  */
 import { SITE_FUELS } from '../../combustion/fuels.ts';

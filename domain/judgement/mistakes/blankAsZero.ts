@@ -1,4 +1,4 @@
-/** Row 35: nothing typed, zero stored; or a zero where nothing in use reads zero. Missing is not zero. */
+/** Nothing typed, zero stored; or a zero where nothing in use reads zero. Missing is not zero. */
 import type { QuantityKey } from '../../quantity/quantities.ts';
 import type { Measured } from '../measured.ts';
 import { type MistakeRule, mistakeFinding } from './mistakeFinding.ts';

@@ -1,4 +1,4 @@
-/** Row 9: degrees Celsius typed where Fahrenheit is asked for: a hot system that would be colder than the air around it. */
+/** Degrees Celsius typed where Fahrenheit is asked for: a hot system that would be colder than the air around it. */
 import { celsiusToFahrenheit } from '../../quantity/conversions.ts';
 import type { QuantityKey } from '../../quantity/quantities.ts';
 import type { Measured } from '../measured.ts';

@@ -1,4 +1,4 @@
-/** Row 29: the same moment by several clocks. The laptop's is set right by what the others agree on, and the offset recorded. */
+/** The same moment by several clocks. The laptop's is set right by what the others agree on, and the offset recorded. */
 
 export type ClockStamp = { readonly clock: 'laptop' | 'camera' | 'analyser'; readonly at: string };
 

@@ -1,4 +1,4 @@
-/** Row 24, inside one run: high and low fire identical to the digit. Across jobs see `copiedReadings`. */
+/** Inside one run: high and low fire identical to the digit. Across jobs see `copiedReadings`. */
 import type { QuantityKey } from '../../quantity/quantities.ts';
 import type { Measured } from '../measured.ts';
 import { type MistakeRule, mistakeFinding } from './mistakeFinding.ts';

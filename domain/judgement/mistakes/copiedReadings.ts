@@ -1,5 +1,5 @@
 /**
- * Row 24, across jobs: readings that repeat from one unit to the next, or sit exactly on the sheet's target. Told to the
+ * Across jobs: readings that repeat from one unit to the next, or sit exactly on the sheet's target. Told to the
  * owner, with what is the same; a burner held to its target by an adaptive control does come close, so it is a question.
  */
 

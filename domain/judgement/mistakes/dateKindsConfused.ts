@@ -1,5 +1,5 @@
 /**
- * Row 30: installed, started up, moved in: the registration window runs from one of them, and taking another moves the last
+ * Installed, started up, moved in: the registration window runs from one of them, and taking another moves the last
  * day by weeks. Shown with all labelled dates and the rule, and asked where the sheet's own date is missing.
  */
 import type { KnownDate } from '../../coverage/dateOrder.ts';

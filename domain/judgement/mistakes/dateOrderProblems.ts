@@ -1,5 +1,5 @@
 /**
- * Rows 27, 28 and 30: made ≤ sold ≤ installed ≤ started ≤ registered ≤ today. Where day and month exchanged, or another year,
+ * Made ≤ sold ≤ installed ≤ started ≤ registered ≤ today. Where day and month exchanged, or another year,
  * would put a date in its place, that is offered; a gap of more than a year between making and starting is asked about.
  */
 import { Temporal } from 'temporal-polyfill';

@@ -1,4 +1,4 @@
-/** Row 7: ten times too much, because a point or comma was left out. What is beyond the possible the entry box refuses already. */
+/** Ten times too much, because a point or comma was left out. What is beyond the possible the entry box refuses already. */
 import type { Measured } from '../measured.ts';
 import type { RunContext } from '../runContext.ts';
 import { change, type MistakeRule, mistakeFinding } from './mistakeFinding.ts';

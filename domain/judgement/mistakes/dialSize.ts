@@ -1,4 +1,4 @@
-/** Row 15: another dial than the one that was watched, or cubic feet for cubic metres: the input is a plain factor off. */
+/** Another dial than the one that was watched, or cubic feet for cubic metres: the input is a plain factor off. */
 
 import { gasInput } from '../../gas/gasInput.ts';
 import { CUBIC_METRES_PER_CUBIC_FOOT } from '../../quantity/conversions.ts';

@@ -1,5 +1,5 @@
 /**
- * Row 17: digits change places when a number is carried from one line or screen to another. Found where the number can be
+ * Digits change places when a number is carried from one line or screen to another. Found where the number can be
  * computed from raw ones: the gas rate from the timing, CO2 from O2, supply minus return.
  */
 import { meteredRate } from '../../gas/meterTiming.ts';

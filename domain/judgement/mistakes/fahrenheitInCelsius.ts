@@ -1,4 +1,4 @@
-/** Row 8: degrees Fahrenheit typed where Celsius is asked for. */
+/** Degrees Fahrenheit typed where Celsius is asked for. */
 
 import { fahrenheitToCelsius } from '../../quantity/conversions.ts';
 import type { QuantityKey } from '../../quantity/quantities.ts';

@@ -1,4 +1,4 @@
-/** Row 31: an altitude in feet stored as metres, or metres as feet, seen against the neighbours' altitudes. */
+/** An altitude in feet stored as metres, or metres as feet, seen against the neighbours' altitudes. */
 import { METRES_PER_FOOT } from '../../quantity/conversions.ts';
 
 export type AltitudeProblem = {

@@ -1,4 +1,4 @@
-/** Row 34: two water-quality fields in each other's box, or a share in the wrong order of magnitude. */
+/** Two water-quality fields in each other's box, or a share in the wrong order of magnitude. */
 import type { QuantityKey } from '../../quantity/quantities.ts';
 import type { Finding } from '../finding.ts';
 import type { RunContext } from '../runContext.ts';

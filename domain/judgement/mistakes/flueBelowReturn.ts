@@ -1,5 +1,5 @@
 /**
- * Row 19: flue gas leaves the exchanger no colder than the water that enters it. At the boiler's own port, held at high
+ * Flue gas leaves the exchanger no colder than the water that enters it. At the boiler's own port, held at high
  * fire, more than a few degrees below return is a sensor, a unit or two fields swapped.
  */
 import { type MistakeRule, mistakeFinding } from './mistakeFinding.ts';

@@ -1,4 +1,4 @@
-/** Row 10: inches of water column typed as mbar, or mbar as inches. */
+/** Inches of water column typed as mbar, or mbar as inches. */
 import type { SuggestionCode } from '../finding.ts';
 import { change, type MistakeRule, mistakeFinding } from './mistakeFinding.ts';
 import { otherMeanings } from './otherUnit.ts';

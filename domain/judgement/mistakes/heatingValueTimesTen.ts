@@ -1,4 +1,4 @@
-/** Row 16: a heating value that no gas has, with a digit too many or too few. */
+/** A heating value that no gas has, with a digit too many or too few. */
 import type { RunContext } from '../runContext.ts';
 import { change, type MistakeRule, mistakeFinding } from './mistakeFinding.ts';
 import { isIn, plausibleRange } from './plausibleRanges.ts';

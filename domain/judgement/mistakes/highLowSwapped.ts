@@ -1,4 +1,4 @@
-/** Row 23: the low-fire readings are the high-fire ones: hotter over return, faster fan, more burner pressure. */
+/** The low-fire readings are the high-fire ones: hotter over return, faster fan, more burner pressure. */
 import type { QuantityKey } from '../../quantity/quantities.ts';
 import type { Measured } from '../measured.ts';
 import type { RunContext } from '../runContext.ts';

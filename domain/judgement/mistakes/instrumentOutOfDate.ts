@@ -1,4 +1,4 @@
-/** Row 22: out of date on the day of the reading, whatever the date says today. Readings stay; they are taken again. */
+/** Out of date on the day of the reading, whatever the date says today. Readings stay; they are taken again. */
 import type { RecordedInstrument } from '../../procedure/runRecord.ts';
 import type { Measured } from '../measured.ts';
 import { calibrationOn } from '../proof/calibrationOn.ts';

@@ -1,4 +1,4 @@
-/** Row 25: serials that look the same on a plate and fit the maker's pattern, for one that does not. */
+/** Serials that look the same on a plate and fit the maker's pattern, for one that does not. */
 import { serialKeyOf } from '../../text/serialKey.ts';
 
 const ALPHABET = [...'ABCDEFGHIJKLMNOPQRSTUVWXYZ0123456789'];

@@ -1,4 +1,4 @@
-/** Row 1: O2 and CO2 typed in each other's box. Blind where both are nearly equal (7.5/7.5 on natural gas). */
+/** O2 and CO2 typed in each other's box. Blind where both are nearly equal (7.5/7.5 on natural gas). */
 import { change, type MistakeRule, mistakeFinding } from './mistakeFinding.ts';
 import { fits, foInputs, oddPairs } from './oddPairs.ts';
 

@@ -1,4 +1,4 @@
-/** Row 5: the display stood at its end and was written down as if it were a measurement. */
+/** The display stood at its end and was written down as if it were a measurement. */
 import { type MistakeRule, mistakeFinding } from './mistakeFinding.ts';
 
 export const overRangeAsValue: MistakeRule = {

@@ -1,4 +1,4 @@
-/** Row 33: in a new house the builder stands where the owner should, and the window runs from the transfer of title. */
+/** In a new house the builder stands where the owner should, and the window runs from the transfer of title. */
 
 export type NewHouseParties = {
   readonly buildingType: 'home' | 'rental' | 'new-build' | 'commercial';

@@ -1,4 +1,4 @@
-/** Row 4: CO in percent where ppm are asked for. Analysers show whole ppm; a fraction below one is a percentage. */
+/** CO in percent where ppm are asked for. Analysers show whole ppm; a fraction below one is a percentage. */
 import type { QuantityKey } from '../../quantity/quantities.ts';
 import { change, type MistakeRule, mistakeFinding } from './mistakeFinding.ts';
 

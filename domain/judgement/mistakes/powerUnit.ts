@@ -1,4 +1,4 @@
-/** Row 14: kW, Btu/h and thousands of Btu/h mixed up: the plate is a fixed factor away from the model's rating. */
+/** kW, Btu/h and thousands of Btu/h mixed up: the plate is a fixed factor away from the model's rating. */
 import { KW_PER_MBH } from '../../quantity/conversions.ts';
 import { change, type MistakeRule, mistakeFinding } from './mistakeFinding.ts';
 

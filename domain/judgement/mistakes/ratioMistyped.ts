@@ -1,4 +1,4 @@
-/** Row 6: the CO/CO2 ratio as typed does not follow from CO and CO2 of the same sample. */
+/** The CO/CO2 ratio as typed does not follow from CO and CO2 of the same sample. */
 import { change, type MistakeRule, mistakeFinding } from './mistakeFinding.ts';
 
 const PPM_PER_PCT = 10_000;

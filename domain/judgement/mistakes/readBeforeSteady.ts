@@ -1,4 +1,4 @@
-/** Row 20: read before the firing point had settled, before the burner's own tuning was over, or while it still moved. */
+/** Read before the firing point had settled, before the burner's own tuning was over, or while it still moved. */
 import type { NotProvenReason } from '../finding.ts';
 import { proofOf } from '../proof/proofOf.ts';
 import { FLUE_GAS } from '../quantityGroups.ts';

@@ -1,4 +1,4 @@
-/** Row 27: a day as people write it. Day and month are never guessed: where both ways are days, both are given back. */
+/** A day as people write it. Day and month are never guessed: where both ways are days, both are given back. */
 import { Temporal } from 'temporal-polyfill';
 import { err, ok, type Result } from '../../result.ts';
 

@@ -1,4 +1,4 @@
-/** Rows 25 and 26: the same serial of the same maker somewhere else, or one that only looks the same. */
+/** The same serial of the same maker somewhere else, or one that only looks the same. */
 import { serialKeyOf } from '../../text/serialKey.ts';
 
 export type KnownSerial = {

@@ -1,4 +1,4 @@
-/** Row 25: a serial that the maker's pattern does not allow, and the look-alikes that it does. */
+/** A serial that the maker's pattern does not allow, and the look-alikes that it does. */
 import { lookAlikeSerials } from './lookAlikeSerials.ts';
 import { type MistakeRule, mistakeFinding } from './mistakeFinding.ts';
 

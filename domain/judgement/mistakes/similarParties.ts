@@ -1,4 +1,4 @@
-/** Row 32: two entries that may be one customer or site. Only ever suggested; nothing is merged by itself. */
+/** Two entries that may be one customer or site. Only ever suggested; nothing is merged by itself. */
 import { foldForSearch } from '../../text/foldForSearch.ts';
 
 export type PartyEntry = {

@@ -1,4 +1,4 @@
-/** Row 13: flowing gas cannot stand higher than standing gas. */
+/** Flowing gas cannot stand higher than standing gas. */
 import { exchange, type MistakeRule, mistakeFinding } from './mistakeFinding.ts';
 
 /** A regulator's own wander between two readings, beyond the manometer's class. */

@@ -1,4 +1,4 @@
-/** Row 18: while the burner fires, supply is hotter than return. */
+/** While the burner fires, supply is hotter than return. */
 import { pairOf } from '../sampleRows.ts';
 import { exchange, type MistakeRule, mistakeFinding } from './mistakeFinding.ts';
 

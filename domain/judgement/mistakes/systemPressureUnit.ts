@@ -1,4 +1,4 @@
-/** Row 11: psi, bar and kPa mixed up on the water side. */
+/** psi, bar and kPa mixed up on the water side. */
 import type { QuantityKey } from '../../quantity/quantities.ts';
 import type { SuggestionCode } from '../finding.ts';
 import { change, type MistakeRule, mistakeFinding } from './mistakeFinding.ts';

@@ -1,4 +1,4 @@
-/** The hard rules H1 to H9, on the routes of a plan alone: also what the acceptance of a proposal asks again. */
+/** The hard rules, on the routes of a plan alone: also what the acceptance of a proposal asks again. */
 import type { Plan, Route, Stop } from '../plan.ts';
 import { isFixed, type PlanningProblem, type PlanVisit } from '../planningProblem.ts';
 import { dayPoints, stayPoints } from './dayPoints.ts';

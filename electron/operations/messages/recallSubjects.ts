@@ -1,4 +1,4 @@
-/** Messages about notices. Safety is not marketing: they go out whatever was agreed to (startup practice §7, from memory). */
+/** Messages about notices. Safety is not marketing: they go out whatever was agreed to (from memory, no source). */
 import { findParties } from '../../../db/dues/parties.ts';
 import { findRecall, listRecallOutcomes, type RecallRecord } from '../../../db/recalls.ts';
 import type { MessageLanguage } from '../../../domain/messages/messageKinds.ts';

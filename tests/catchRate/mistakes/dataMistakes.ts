@@ -1,4 +1,4 @@
-/** Rows 25–33: serials, dates, clocks, altitudes and people. */
+/** Serials, dates, clocks, altitudes and people. */
 import { addDays } from '../aroundTheRun.ts';
 import type { Dates, Party } from '../enteredSet.ts';
 import type { Random } from '../random.ts';

@@ -1,4 +1,4 @@
-/** Rows 1–7, 17 and 19: what goes wrong between the analyser's screen and the boxes. */
+/** What goes wrong between the analyser's screen and the boxes. */
 import type { QuantityKey } from '../../../domain/quantity/quantities.ts';
 import { changed, type EnteredSet, type Entry, entriesOf, exchanged, lastNumber, numberOf } from '../enteredSet.ts';
 import type { Random } from '../random.ts';

@@ -1,4 +1,4 @@
-/** Rows 13, 18, 20–24, 34 and 35: the right numbers in the wrong place, at the wrong time, or none at all. */
+/** The right numbers in the wrong place, at the wrong time, or none at all. */
 import type { QuantityKey } from '../../../domain/quantity/quantities.ts';
 import { changed, type EnteredSet, entriesOf, exchanged, lastNumber, numberOf, SETTLE_S } from '../enteredSet.ts';
 import type { InjectedMistake } from './injectedMistake.ts';

@@ -1,4 +1,4 @@
-/** Rows 8–12 and 14–16: the right number in the wrong unit, or of the wrong dial. */
+/** The right number in the wrong unit, or of the wrong dial. */
 import type { QuantityKey } from '../../../domain/quantity/quantities.ts';
 import { changed, type EnteredSet, type Entry, entriesOf, lastNumber, numberOf } from '../enteredSet.ts';
 import type { InjectedMistake } from './injectedMistake.ts';

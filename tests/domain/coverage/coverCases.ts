@@ -265,7 +265,7 @@ export const REGISTRATION_CASES: readonly RegistrationCase[] = [
     dueOn: '2025-11-13',
     from: 'installed',
     isAssumed: false,
-    why: 'field case F-18: counted from installation, not from the later startup',
+    why: 'the card on the pile (F-18): counted from installation, not from the later startup',
     rule: SHEET,
   },
   {
@@ -432,7 +432,7 @@ export const ZONE_CASES: readonly {
     zone: 'Europe/London',
     today: '2025-11-05',
     daysLeft: 8,
-    why: 'field case F-18: 8 days left',
+    why: 'the card on the pile (F-18): 8 days left',
     rule: TZ,
   },
 ];

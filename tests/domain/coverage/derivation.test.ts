@@ -27,7 +27,7 @@ describe('derivationSentence', () => {
 });
 
 describe('deadlineAlarm', () => {
-  /** F-18's window: 14 October to 13 November 2025; half of its 30 days is left on 29 October. */
+  /** The window of the card on the pile (F-18): 14 October to 13 November 2025; half of its 30 days is left on 29 October. */
   it.each([
     ['2025-10-14', 'none'],
     ['2025-10-28', 'none'],

@@ -29,7 +29,7 @@ function on(kind: CoverDate, date: string): KnownDate {
 }
 
 describe('registrationDeadline', () => {
-  it('F-18: 30 days from installation on 14 October is 13 November, 8 days left on 5 November', () => {
+  it('the card on the pile (F-18): 30 days from installation on 14 October is 13 November, 8 days left on 5 November', () => {
     const deadline = registrationDeadline({
       cover: cover({ window: { days: 30 }, countedFrom: 'installed', basis: MAKER }),
       dates: [on('installed', '2025-10-14'), on('started', '2025-10-20')],

@@ -174,7 +174,7 @@ describe('water side', () => {
     expect(findingOn(findings, 'emitter:supplySetpointC').verdict).toBe('within');
   });
 
-  it('60 L, 30 °C of rise and 25 kW over hold high fire for 5 minutes (startup practice, worked example)', () => {
+  it('60 L, 30 °C of rise and 25 kW over hold high fire for 5 minutes (worked by hand: 60 · 4.186 · 30 ÷ (60 · 25))', () => {
     const minutes = unwrap(minutesHighFireCanBeHeld({ systemVolumeL: 60, riseK: 30, fireKw: 25, loadKw: 0 }));
     expect(Math.abs((minutes ?? 0) - 5)).toBeLessThanOrEqual(0.05);
     expect(unwrap(minutesHighFireCanBeHeld({ systemVolumeL: 60, riseK: 30, fireKw: 25, loadKw: 30 }))).toBeNull();

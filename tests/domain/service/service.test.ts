@@ -20,7 +20,7 @@ describe('firstYearContacts: a call after 2–4 weeks, a look-in after 6–12 mo
   });
 });
 
-describe('reminderCadence: 60, 30, 14, 3 days before, then weekly until the latest day (startup practice §7)', () => {
+describe('reminderCadence: 60, 30, 14, 3 days before, then weekly until the latest day (common practice, no source)', () => {
   const due = { dueOn: '2026-10-14', latestOn: '2026-11-14' };
 
   it('by hand for a service due on 14 October with a month of grace', () => {

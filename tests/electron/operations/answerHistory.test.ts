@@ -1,4 +1,4 @@
-/** Answers are kept beside one another; field case F-02 through the operations. */
+/** Answers are kept beside one another; as of two engineers whose spillage tests disagree (F-02). */
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { judgeRun } from '../../../domain/judgement/judgeRun.ts';
 import { type Office, PIN, setUpOffice } from '../../support/officeScenario.ts';

@@ -1,4 +1,4 @@
-/** A repair in the demo, F-09 and a changed gas valve in one: nothing found, so it ends as one to come back to. */
+/** A repair in the demo, a propane boiler that is dead at dawn (F-09) and a changed gas valve in one: nothing found, so it ends as one to come back to. */
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';

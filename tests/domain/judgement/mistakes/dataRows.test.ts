@@ -1,4 +1,4 @@
-/** Entry mistakes outside the readings of one run, by the row of the trade's list (startup practice §8). */
+/** Entry mistakes outside the readings of one run, one by one; `tests/catchRate/mistakes/` injects the same. */
 import { describe, expect, it } from 'vitest';
 import { clockDifferences } from '../../../../domain/judgement/mistakes/clockDifferences.ts';
 import { copiedReadings } from '../../../../domain/judgement/mistakes/copiedReadings.ts';
@@ -11,7 +11,7 @@ import { readDayText } from '../../../../domain/judgement/mistakes/readDayText.t
 import { serialElsewhere } from '../../../../domain/judgement/mistakes/serialElsewhere.ts';
 import { type PartyEntry, similarParties } from '../../../../domain/judgement/mistakes/similarParties.ts';
 
-describe('row 24, copied across jobs', () => {
+describe('copied across jobs', () => {
   const job = (jobId: string, co2: number, co: number, o2 = 5.1, flue = 58.4) => ({
     jobId,
     values: { 'co2DryVolPct@high': co2, 'coPpm@high': co, 'o2DryVolPct@high': o2, 'flueGasC@high': flue },
@@ -39,7 +39,7 @@ describe('row 24, copied across jobs', () => {
   });
 });
 
-describe('row 25, look-alikes in a serial', () => {
+describe('look-alikes in a serial', () => {
   it('SN5O1B… may be SN5018…', () => {
     expect(lookAlikeSerials('SN5O1B77', (candidate) => /^[A-Z]{2}\d{6}$/.test(candidate))).toContain('SN501877');
   });
@@ -49,7 +49,7 @@ describe('row 25, look-alikes in a serial', () => {
   });
 });
 
-describe('row 26, one serial twice', () => {
+describe('one serial twice', () => {
   const one = { applianceId: 'left', siteId: 'site-1', maker: 'Invented Works', serial: 'AB-5071 000' };
 
   it('on a pair of one site, at another site, and one that only looks alike', () => {
@@ -73,7 +73,7 @@ describe('row 26, one serial twice', () => {
   });
 });
 
-describe('row 27, day and month', () => {
+describe('day and month', () => {
   it('asks about 04/07/2025', () => {
     const day = readDayText('04/07/2025');
     expect(day).toEqual({
@@ -107,7 +107,7 @@ describe('row 27, day and month', () => {
   });
 });
 
-describe('row 28, wrong year', () => {
+describe('wrong year', () => {
   it('2024 written in January 2025', () => {
     const dates = { made: '2024-10-15', installed: '2024-01-10', started: '2025-01-11' };
     expect(dateOrderProblems(dates, '2025-01-12')).toMatchObject([
@@ -138,7 +138,7 @@ describe('row 28, wrong year', () => {
   });
 });
 
-describe('row 29, clocks that differ', () => {
+describe('clocks that differ', () => {
   it('a camera two hours ahead is a time zone, one nine minutes behind a clock', () => {
     const at = '2026-10-06T08:00:00Z';
     expect(
@@ -165,7 +165,7 @@ describe('row 29, clocks that differ', () => {
   });
 });
 
-describe('row 30, installed, started and moved in', () => {
+describe('installed, started and moved in', () => {
   const day = (kind: 'installed' | 'started' | 'occupied', on: string) => ({ kind, on, precision: 'day' as const });
 
   it('shows the last day by each date, and asks for the one the rule names', () => {
@@ -213,7 +213,7 @@ describe('row 30, installed, started and moved in', () => {
   });
 });
 
-describe('row 31, feet and metres', () => {
+describe('feet and metres', () => {
   it('1600 m typed as feet among neighbours at 1600 m', () => {
     const problem = feetAsMetres({ altitudeM: 1600 * 0.3048, neighbourAltitudesM: [1580, 1610, 1650] });
     expect(problem).toMatchObject({ code: 'feet-as-metres', meant: 'metres' });
@@ -231,7 +231,7 @@ describe('row 31, feet and metres', () => {
   });
 });
 
-describe('row 32, one customer twice', () => {
+describe('one customer twice', () => {
   const party: PartyEntry = {
     name: 'Mr. Peter Example',
     phones: ['+44 20 7946 0018'],
@@ -266,7 +266,7 @@ describe('row 32, one customer twice', () => {
   });
 });
 
-describe('row 33, the builder as owner', () => {
+describe('the builder as owner', () => {
   const house = {
     buildingType: 'new-build',
     ownerId: 'b',

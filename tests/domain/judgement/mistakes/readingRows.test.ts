@@ -1,6 +1,6 @@
 /**
- * Entry mistakes in readings, by the row of the trade's list (startup practice §8); each with the row's own example, and
- * the clean run as the counter-example of every row.
+ * Entry mistakes in readings, one by one (`tests/catchRate/mistakes/` injects the same); each with an example of the trade's,
+ * common practice without a source, and the clean run as the counter-example of every one.
  */
 
 import { describe, expect, it } from 'vitest';
@@ -93,7 +93,7 @@ describe('the clean run', () => {
   });
 });
 
-describe('row 1, O₂ and CO₂ swapped', () => {
+describe('O₂ and CO₂ swapped', () => {
   it('asks about O₂ 9.0 and CO₂ 5.0', () => {
     const record = flue(cleanRecord(), 'high', { o2DryVolPct: 9, co2DryVolPct: 5 });
     expect(codes(record)).toContain('o2-co2-swapped');
@@ -124,7 +124,7 @@ describe('row 1, O₂ and CO₂ swapped', () => {
   });
 });
 
-describe('row 2, analyser on another fuel', () => {
+describe('analyser on another fuel', () => {
   it('LP job, O₂ 5.0, CO₂ 9.0: the analyser is on natural gas; read again, never convert', () => {
     const record = flue(propane(), 'high', { o2DryVolPct: 5, co2DryVolPct: 9 });
     expect(suggestion(record, 'analyser-on-other-fuel', propaneSheet)).toMatchObject({
@@ -140,7 +140,7 @@ describe('row 2, analyser on another fuel', () => {
   });
 });
 
-describe('row 3, air-free typed as measured', () => {
+describe('air-free typed as measured', () => {
   const withAirFree = (co: number, airFree: number) =>
     withReadings(
       withReading(
@@ -164,7 +164,7 @@ describe('row 3, air-free typed as measured', () => {
   });
 });
 
-describe('row 4, CO in percent', () => {
+describe('CO in percent', () => {
   it('0.012 is 120 ppm', () => {
     const record = flue(cleanRecord(), 'low', { coPpm: 0.012 });
     expect(suggestion(record, 'percent-not-ppm').changes.map(({ toOwn }) => toOwn)).toEqual([120]);
@@ -175,7 +175,7 @@ describe('row 4, CO in percent', () => {
   });
 });
 
-describe('row 5, over range written as a value', () => {
+describe('over range written as a value', () => {
   it('4000 is the end of this analyser', () => {
     expect(codes(flue(cleanRecord(), 'low', { coPpm: 4000 }))).toContain('over-range-written-as-value');
   });
@@ -186,7 +186,7 @@ describe('row 5, over range written as a value', () => {
   });
 });
 
-describe('row 6, CO/CO₂ mistyped', () => {
+describe('CO/CO₂ mistyped', () => {
   const withRatio = (ratio: number) =>
     withReadings(
       flue(cleanRecord(), 'high', { coPpm: 90, co2DryVolPct: 9, o2DryVolPct: 5 }),
@@ -202,7 +202,7 @@ describe('row 6, CO/CO₂ mistyped', () => {
   });
 });
 
-describe('row 7, decimal point missing', () => {
+describe('decimal point missing', () => {
   it('15 bar for 1.5 and 582 °C for 58.2', () => {
     const pressure = typed(cleanRecord(), 'systemPressureBarG', 'cold', '13', 'bar', 13);
     expect(codes(pressure)).toEqual(expect.arrayContaining(['psi-as-bar']));
@@ -214,7 +214,7 @@ describe('row 7, decimal point missing', () => {
   });
 });
 
-describe('row 8, °F in a °C field', () => {
+describe('°F in a °C field', () => {
   it('supply 140 is beyond what the box takes; 113 °C is 45 °C in Fahrenheit', () => {
     const record = typed(cleanRecord(), 'supplyC', 'high', '113', '°C', 113);
     expect(suggestion(record, 'fahrenheit-in-celsius').changes).toMatchObject([{ toOwn: expect.closeTo(45, 6) }]);
@@ -239,7 +239,7 @@ describe('row 8, °F in a °C field', () => {
   });
 });
 
-describe('row 9, °C in a °F field', () => {
+describe('°C in a °F field', () => {
   it('return 55 °F and supply 60 °F in a hot system', () => {
     const back = typed(cleanRecord(), 'returnC', 'high', '55', '°F', (55 - 32) / 1.8);
     const record = typed(back, 'supplyC', 'high', '60', '°F', (60 - 32) / 1.8);
@@ -255,7 +255,7 @@ describe('row 9, °C in a °F field', () => {
   });
 });
 
-describe('row 10, inches of water and mbar', () => {
+describe('inches of water and mbar', () => {
   it('natural gas, 7 typed as mbar: 17.4', () => {
     const record = typed(cleanRecord(), 'inletPressureMbarG', 'dynamic', '7', 'mbar', 7);
     const { changes, needsNewReading } = suggestion(record, 'inches-as-mbar');
@@ -274,7 +274,7 @@ describe('row 10, inches of water and mbar', () => {
   });
 });
 
-describe('row 11, psi, bar and kPa', () => {
+describe('psi, bar and kPa', () => {
   it.each([
     ['12', 'bar', 12, 0.827],
     ['1.2', 'psi', 1.2 * PSI, 1.2],
@@ -293,7 +293,7 @@ describe('row 11, psi, bar and kPa', () => {
   });
 });
 
-describe('row 12, gauge and absolute', () => {
+describe('gauge and absolute', () => {
   it('2.3 bar cold under a 3.0 bar valve is 1.3', () => {
     const record = typed(cleanRecord(), 'systemPressureBarG', 'cold', '2.3', 'bar', 2.3);
     expect(suggestion(record, 'absolute-not-gauge').changes[0]?.toOwn).toBeCloseTo(1.287, 3);
@@ -314,7 +314,7 @@ describe('row 12, gauge and absolute', () => {
   });
 });
 
-describe('row 13, static and dynamic swapped', () => {
+describe('static and dynamic swapped', () => {
   it('static 6.2, dynamic 7.4 in. w.c.', () => {
     const standing = typed(cleanRecord(), 'inletPressureMbarG', 'static', '6.2', 'in w.c.', 6.2 * IN_WC);
     const record = typed(standing, 'inletPressureMbarG', 'dynamic', '7.4', 'in w.c.', 7.4 * IN_WC);
@@ -328,7 +328,7 @@ describe('row 13, static and dynamic swapped', () => {
   });
 });
 
-describe('row 14, units of power', () => {
+describe('units of power', () => {
   const plate = (ratedInputKw: number) => ({
     ...cleanRecord(),
     appliance: { ...cleanRecord().appliance, ratedInputKw },
@@ -348,7 +348,7 @@ describe('row 14, units of power', () => {
   });
 });
 
-describe('row 15, dial size', () => {
+describe('dial size', () => {
   it.each([
     ['a ½ ft³ dial read as 1', 0.5],
     ['cubic metres for cubic feet', 0.0283168],
@@ -362,7 +362,7 @@ describe('row 15, dial size', () => {
   });
 });
 
-describe('row 16, heating value', () => {
+describe('heating value', () => {
   const ofSite = (heatingValueMjPerM3: number) => ({
     ...cleanRecord(),
     site: { ...cleanRecord().site, heatingValueMjPerM3 },
@@ -377,7 +377,7 @@ describe('row 16, heating value', () => {
   });
 });
 
-describe('row 17, digits swapped', () => {
+describe('digits swapped', () => {
   const rate = (m3PerH: number, text: string) =>
     withReadings(cleanRecord(), {
       ...reading({
@@ -410,14 +410,14 @@ describe('row 17, digits swapped', () => {
   });
 });
 
-describe('row 18, supply and return swapped', () => {
+describe('supply and return swapped', () => {
   it('supply 48, return 62 while firing', () => {
     const record = flue(cleanRecord(), 'high', { supplyC: 48, returnC: 62, flueGasC: 64 });
     expect(suggestion(record, 'supply-return-swapped').changes.map(({ toOwn }) => toOwn)).toEqual([62, 48]);
   });
 });
 
-describe('row 19, flue gas below return', () => {
+describe('flue gas below return', () => {
   it('flue 38, return 55 at high fire', () => {
     expect(codes(flue(cleanRecord(), 'high', { flueGasC: 38, returnC: 55 }))).toContain('flue-below-return');
   });
@@ -428,7 +428,7 @@ describe('row 19, flue gas below return', () => {
   });
 });
 
-describe('row 20, read before steady', () => {
+describe('read before steady', () => {
   it('40 seconds after lighting', () => {
     expect(codes({ ...cleanRecord(), firingPoints: [{ firingPoint: 'high', reachedAt: at(50.8) }] })).toContain(
       'read-before-steady',
@@ -440,7 +440,7 @@ describe('row 20, read before steady', () => {
   });
 });
 
-describe('row 21, analyser not zeroed', () => {
+describe('analyser not zeroed', () => {
   it.each([
     ['freshAirO2VolPct', 20.2],
     ['freshAirCoPpm', -8],
@@ -450,7 +450,7 @@ describe('row 21, analyser not zeroed', () => {
   });
 });
 
-describe('row 22, analyser out of date', () => {
+describe('analyser out of date', () => {
   it('due 3 March, read 9 April', () => {
     const spring = (iso: string) => iso.replace('2026-10-06', '2027-04-09');
     const record = cleanRecord();
@@ -471,7 +471,7 @@ describe('row 22, analyser out of date', () => {
   });
 });
 
-describe('row 23, high and low swapped', () => {
+describe('high and low swapped', () => {
   it('a "low" flue hotter over return than "high"', () => {
     const low = flue(cleanRecord(), 'low', { flueGasC: 58, returnC: 47, supplyC: 62 });
     const record = flue(low, 'high', { flueGasC: 44, returnC: 41, supplyC: 48 });
@@ -484,7 +484,7 @@ describe('row 23, high and low swapped', () => {
   });
 });
 
-describe('row 24, copied from the other firing point', () => {
+describe('copied from the other firing point', () => {
   it('both rates identical to the digit', () => {
     const same = { o2DryVolPct: 4.9, co2DryVolPct: 9.1, coPpm: 62, flueGasC: 58.4, supplyC: 62, returnC: 47.5 };
     expect(codes(flue(flue(cleanRecord(), 'high', same), 'low', same))).toContain('copied-readings');
@@ -495,7 +495,7 @@ describe('row 24, copied from the other firing point', () => {
   });
 });
 
-describe('row 25, a serial off the maker’s pattern', () => {
+describe('a serial off the maker’s pattern', () => {
   it('offers what the plate may say', () => {
     const record = { ...cleanRecord(), appliance: { ...cleanRecord().appliance, serial: 'AB12345O7' } };
     const finding = judgeRun({ record, sheet }).find(({ subject }) => subject === 'mistake:serial-confusable');
@@ -504,14 +504,14 @@ describe('row 25, a serial off the maker’s pattern', () => {
   });
 });
 
-describe('row 34, fields swapped', () => {
+describe('fields swapped', () => {
   it('pH 2.1 and inhibitor 8.3', () => {
     const record = withValue(withValue(cleanRecord(), 'waterPh', 'after', 2.1), 'inhibitorPct', 'after', 8.3);
     expect(suggestion(record, 'fields-swapped').changes.map(({ toOwn }) => toOwn)).toEqual([8.3, 2.1]);
   });
 });
 
-describe('row 35, blank read as zero', () => {
+describe('blank read as zero', () => {
   it('CO blank stored as 0', () => {
     const record = withReading(cleanRecord(), { quantity: 'coPpm', point: 'low' }, { valueOwn: 0, typedText: '' });
     expect(codes(record)).toContain('blank-as-zero');

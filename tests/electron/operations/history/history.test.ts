@@ -1,4 +1,4 @@
-/** F-17 through the operations: found by a sloppy serial in one step, and one PDF with all there is. */
+/** A claim three years on, parts paid and labour refused (F-17): found by a sloppy serial in one step, and one PDF with all there is. */
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { type Office, PIN, setUpOffice } from '../../../support/officeScenario.ts';
 import { readPdf } from '../../../support/readPdf.ts';
@@ -51,7 +51,7 @@ describe('an appliance’s life', () => {
     expect(entries.map(({ kind, what }) => `${kind} ${what}`)).toContain('date installed');
   });
 
-  it('keeps the claim as F-17 has it: parts 385 granted, labour 755 refused', async () => {
+  it('keeps the claim as it was decided: parts 385 granted, labour 755 refused', async () => {
     const { claimId } = await test.must('claims.open', { applianceId: office.applianceId, claim });
     expect(await test.must('claims.list', {})).toMatchObject([{ claimId, outcome: 'open' }]);
     const decided = {
