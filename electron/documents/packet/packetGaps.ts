@@ -112,7 +112,16 @@ function dateGaps(record: OpenRecord): PacketGap[] {
   const known = new Set(record.appliance.dates.map((date) => date.kind));
   const missing = (['made', 'sold', 'installed', 'started'] as const).filter((kind) => !known.has(kind));
   const hasOccupancy = known.has('occupied') || known.has('title-transfer');
-  return [...missing, ...(hasOccupancy ? [] : (['occupied'] as const))].map((kind) => gap('date-missing', kind));
+  const needsOccupancy = record.site.buildingKind === 'new-build' || countsFromOccupancy(record);
+  return [...missing, ...(hasOccupancy || !needsOccupancy ? [] : (['occupied'] as const))].map((kind) =>
+    gap('date-missing', kind),
+  );
+}
+
+/** Nobody is asked when people moved into a house they have always lived in, unless the maker counts from it. */
+function countsFromOccupancy({ sheet: { cover } }: OpenRecord): boolean {
+  const starts = cover === null ? [] : [cover.registration.countedFrom, ...cover.terms.map((term) => term.countedFrom)];
+  return starts.some((start) => start === 'occupied' || start === 'title-transfer');
 }
 
 function readingGaps(record: OpenRecord): PacketGap[] {

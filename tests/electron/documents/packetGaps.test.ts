@@ -43,6 +43,14 @@ const withoutReading = (quantity: string, point?: string): RecordInput =>
 const withoutPhoto = (itemKey: string): RecordInput =>
   withRun({ photos: run.photos.filter((one) => one.itemKey !== itemKey) });
 
+const notMovedIn = withAppliance({ dates: appliance.dates.filter((one) => one.kind !== 'occupied') });
+const { cover } = full.sheet;
+if (cover === null) throw new Error('the sample has terms of cover');
+const countedFrom = (kind: 'occupied' | 'title-transfer'): RecordInput => ({
+  ...notMovedIn,
+  sheet: { ...full.sheet, cover: { ...cover, registration: { ...cover.registration, countedFrom: kind } } },
+});
+
 describe('packetGaps', () => {
   it('finds nothing in a packet that holds everything', () => {
     expect(codesOf(full)).toEqual([]);
@@ -84,7 +92,9 @@ describe('packetGaps', () => {
     ['date-missing:sold', withAppliance({ dates: appliance.dates.filter((one) => one.kind !== 'sold') })],
     ['date-missing:installed', withAppliance({ dates: appliance.dates.filter((one) => one.kind !== 'installed') })],
     ['date-missing:started', withAppliance({ dates: appliance.dates.filter((one) => one.kind !== 'started') })],
-    ['date-missing:occupied', withAppliance({ dates: appliance.dates.filter((one) => one.kind !== 'occupied') })],
+    ['date-missing:occupied', { ...notMovedIn, site: { ...site, buildingKind: 'new-build' } }],
+    ['date-missing:occupied', countedFrom('occupied')],
+    ['date-missing:occupied', countedFrom('title-transfer')],
     ['combustion-missing:CO, Mid fire', withoutReading('coPpm', 'mid')],
     ['combustion-missing:Flue gas temperature, Low fire', withoutReading('flueGasC', 'low')],
     ['gas-pressure-missing:static', withoutReading('inletPressureMbarG', 'static')],
@@ -131,6 +141,10 @@ describe('packetGaps', () => {
     ],
   ])('notices %s', (code, input) => {
     expect(codesOf(input)).toContain(code);
+  });
+
+  it('asks nobody when they moved into a house that was lived in before, where no term counts from it', () => {
+    expect(codesOf(notMovedIn)).toEqual([]);
   });
 
   it('asks for oil neither gas pressure nor a meter timing', () => {
