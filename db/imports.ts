@@ -1,7 +1,9 @@
 /** Queries around imports: what is on file already, what an import wrote, and what hangs on it since. */
+import type { Database } from 'better-sqlite3';
 import { desc, eq, is, isNull, sql } from 'drizzle-orm';
 import { type AnySQLiteColumn, alias, getTableConfig, SQLiteTable } from 'drizzle-orm/sqlite-core';
 import type { ReadableDb } from './openStore.ts';
+import { rawStatement } from './rawStatement.ts';
 import * as schema from './schema/index.ts';
 import { appliances, customers, imports, parties, placements, sites, staff } from './schema/index.ts';
 
@@ -79,6 +81,26 @@ export function listImports(db: ReadableDb) {
     .leftJoin(undoer, eq(undoer.id, imports.undoneById))
     .orderBy(desc(imports.importedAt))
     .all();
+}
+
+export type WaitingListRow = {
+  readonly attachmentId: string;
+  readonly fileName: string;
+  readonly addedAt: string;
+  readonly addedByName: string;
+};
+
+/** A list of the same name that was taken in later settles it; the table of ways is no such list. */
+export function listWaitingLists(raw: Database, since: string): readonly WaitingListRow[] {
+  return rawStatement(
+    raw,
+    `SELECT a.id AS attachmentId, a.file_name AS fileName, max(a.added_at) AS addedAt, f.name AS addedByName
+     FROM attachments a JOIN staff f ON f.id = a.added_by_id
+     WHERE a.subject = 'table' AND a.origin = 'original' AND a.added_at >= ?
+       AND NOT EXISTS (SELECT 1 FROM imports i WHERE i.file_name = a.file_name AND i.imported_at >= a.added_at)
+       AND a.id NOT IN (SELECT attachment_id FROM travel_tables)
+     GROUP BY a.file_name ORDER BY addedAt DESC LIMIT 5`,
+  ).all(since) as WaitingListRow[];
 }
 
 type TableWithId = SQLiteTable & { readonly id: AnySQLiteColumn };

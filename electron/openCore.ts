@@ -10,7 +10,7 @@ import { openAttachmentFiles } from '../db/attachmentFiles.ts';
 import { findAttachment } from '../db/attachments.ts';
 import { type BackupFolder, openBackupFolder } from '../db/backups.ts';
 import { openStore, type Store, storePath } from '../db/openStore.ts';
-import { findStaff } from '../db/people.ts';
+import { findStaff, listStaff } from '../db/people.ts';
 import { finishRestore, replacedStores, restoreStaged, stageRestore } from '../db/restore.ts';
 import { StoreMissing, storeTroubleOf } from '../db/storeTrouble.ts';
 import type { StaffRole } from '../domain/vocabulary/people.ts';
@@ -20,6 +20,7 @@ import { type FileFound, fileLimitBytes, type PutFileReply } from './contract/wi
 import type { ChangeListener, ClientId, Core } from './core.ts';
 import { keepDailyCopies } from './dailyCopies.ts';
 import { buildDemoStore } from './demo/demoStore.ts';
+import { drawPackets } from './demo/drawPackets.ts';
 import { type FaultLog, openFaultLog } from './faultLog.ts';
 import type { CoreServices } from './operations/coreServices.ts';
 import { createExportRuns } from './operations/exports/exportRuns.ts';
@@ -44,6 +45,9 @@ export type CoreOptions = {
   /** Where a bug is written down; another place only in tests. */
   readonly logFault?: FaultLog;
 };
+
+/** By then the page is there. */
+const DRAW_DEMO_AFTER_MS = 1500;
 
 /** Throws when the store cannot be opened; nothing of it stays open then. */
 export function openCore(options: CoreOptions): Core {
@@ -76,6 +80,7 @@ export function openCore(options: CoreOptions): Core {
     if (which === 'real' && isGone(storePath(folder), backupFolders.real)) throw new StoreMissing();
     if (which === 'demo' && !existsSync(storePath(folder))) {
       buildDemoStore({ folder, appRoot: options.appRoot, migrationsFolder, now: clock() });
+      setTimeout(drawDemoPackets, DRAW_DEMO_AFTER_MS).unref();
     }
     return openStore({
       path: storePath(folder),
@@ -96,6 +101,25 @@ export function openCore(options: CoreOptions): Core {
     changed: () => changed(['backups', 'app']),
   });
   dailyCopies.look();
+
+  /** In the background: whatever ends the demo meanwhile ends this too. */
+  function drawDemoPackets(): void {
+    const drawn = store;
+    const owner = drawn.raw.open ? listStaff(drawn.db).find(({ roles }) => roles.includes('owner')) : undefined;
+    if (purpose !== 'demo' || owner === undefined) return;
+    // The demo's own, also when somebody goes over to the real store meanwhile.
+    const own = services();
+    const logFault = (error: unknown) => (drawn.raw.open ? own.logFault(error) : undefined);
+    drawPackets((now) => ({
+      store: drawn,
+      db: drawn.db,
+      actor: { staffId: owner.id, name: owner.name, roles: owner.roles as StaffRole[] },
+      clientId: 'demo',
+      now,
+      services: { ...own, logFault },
+      write: (action) => drawn.write({ actorId: owner.id, now }, action),
+    })).catch(logFault);
+  }
 
   function switchStore(to: 'real' | 'demo'): void {
     const opened = openOrSay(to);

@@ -15,9 +15,10 @@ import { type Building, buildingsOfFirm, HEATING_VALUE_MJ_PER_M3, houseOf } from
 import { consentsOf, hasNoEmail } from './generator/consents.ts';
 import { FAULTS, type Fault } from './generator/faults.ts';
 import { ANCHOR, absences, instruments, people as peopleOf, tradeParties } from './generator/firm.ts';
+import { lists } from './generator/lists.ts';
 import { type BoilerModel, inputKwGross, modelsOf } from './generator/models.ts';
 import { writeNotes } from './generator/notes.ts';
-import { agreements, claims, mailings, recalls } from './generator/officeWork.ts';
+import { agreements, claims, mailings, packetBatches, recalls } from './generator/officeWork.ts';
 import { type Random, seeded } from './generator/random.ts';
 import { type BoilerFacts, visitTruth } from './generator/truth.ts';
 import { FAMILY_NAMES, FIRMS, GIVEN_NAMES, STREETS, TOWNS } from './generator/words.ts';
@@ -102,6 +103,8 @@ const made: Scenario = scenario.parse({
   agreements: agreements(ANCHOR),
   claims: claims(ANCHOR),
   recalls: recalls(ANCHOR),
+  lists: lists(ANCHOR),
+  packetBatches: packetBatches(ANCHOR),
   mailings: mailings(ANCHOR),
 });
 const waiting = boilers.find((boiler) =>
@@ -338,6 +341,17 @@ function makeBoiler(
         precision: 'month',
         source: 'data plate',
       },
+      // One in nine came without its delivery note.
+      ...(index % 9 === 4
+        ? []
+        : [
+            {
+              kind: 'sold' as const,
+              on: installed.subtract({ days: 3 }).toString(),
+              precision: 'day' as const,
+              source: 'delivery note',
+            },
+          ]),
       { kind: 'installed', on: installed.toString(), precision: 'day', source: 'fitter' },
       ...(sheet.cover?.registration.countedFrom === 'title-transfer'
         ? [

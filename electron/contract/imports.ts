@@ -170,6 +170,14 @@ export const importOperations = {
       }),
     ),
   }),
+  /** Lists brought in the last weeks and not taken in, the newest of each name: some are being put right meanwhile. */
+  'imports.listWaiting': operation({
+    access: ['owner', 'dispatcher'],
+    input: nothing,
+    output: z.array(
+      z.strictObject({ attachmentId: id, fileName: z.string(), addedAt: instant, addedByName: z.string() }),
+    ),
+  }),
   /** Takes everything an import wrote out again, unless later work hangs on it. */
   'imports.undo': operation({
     access: ['owner', 'dispatcher'],

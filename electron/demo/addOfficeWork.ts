@@ -1,5 +1,12 @@
-/** The owner's part of the scenario: service agreements, claims, notices and what was settled of them. */
-import { claims, recallOutcomes, recalls, serviceAgreements } from '../../db/schema/index.ts';
+/** The owner's part of the scenario: service agreements, claims, notices and what was settled of them, packets asked for in one go. */
+import {
+  claims,
+  packetBatches,
+  packetBatchItems,
+  recallOutcomes,
+  recalls,
+  serviceAgreements,
+} from '../../db/schema/index.ts';
 import type { StoreWriter } from '../../db/storeWriter.ts';
 import { toClaimRow } from '../operations/history/claimRow.ts';
 import { type Ids, idOf } from './ids.ts';
@@ -19,5 +26,10 @@ export function addOfficeWork(writer: StoreWriter, data: Scenario, ids: Ids): vo
     ids.set(key, recallId);
     for (const { applianceKey, ...outcome } of outcomes)
       writer.insert(recallOutcomes, { recallId, applianceId: idOf(ids, applianceKey), ...outcome, byId });
+  }
+  for (const { startedAt, visitKeys } of data.packetBatches) {
+    const batchId = writer.insert(packetBatches, { isDraft: false, startedById: byId, startedAt });
+    for (const [position, visitKey] of visitKeys.entries())
+      writer.insert(packetBatchItems, { batchId, position, runId: idOf(ids, `run of ${visitKey}`), state: 'waiting' });
   }
 }

@@ -56,6 +56,7 @@ import { hashPin } from '../operations/pins.ts';
 import { readRunState } from '../operations/runState.ts';
 import { sealRun } from '../operations/sealRun.ts';
 import { addShippedSheets } from '../operations/shippedSheets.ts';
+import { addLists } from './addLists.ts';
 import { addMailings } from './addMailings.ts';
 import { addOfficeWork } from './addOfficeWork.ts';
 import { type Ids, idOf } from './ids.ts';
@@ -101,6 +102,7 @@ export function loadScenario(store: Store, unmoved: Scenario, options: LoadOptio
     for (const visit of data.visits) sealVisit(writer, visit, ids);
     addOfficeWork(writer, data, ids);
   });
+  addLists(store, data, ids, options);
   addMailings(store, data, ids, options);
 }
 

@@ -203,6 +203,18 @@ export const scenario = z.strictObject({
       ),
     }),
   ),
+  /** What an earlier program had, as CSV: one list taken in, one with faults that still waits to be put right. */
+  lists: z.array(
+    z.strictObject({
+      fileName: z.string(),
+      broughtAt: z.iso.datetime(),
+      isTakenIn: z.boolean(),
+      /** Headings first; a cell that is a day moves with all others. */
+      rows: z.array(z.array(z.string())),
+    }),
+  ),
+  /** Startups whose packets were asked for in one go; drawn when the demo is opened for the first time. */
+  packetBatches: z.array(z.strictObject({ startedAt: z.iso.datetime(), visitKeys: z.array(key) })),
   /** What was written to people in the last weeks, in their order: what stood on that day, and what came of it. */
   mailings: z.array(
     z.strictObject({

@@ -18,6 +18,7 @@ import { countWords } from './countWords.ts';
 import { GiveOut } from './GiveOut.tsx';
 import { ImportReview } from './ImportReview.tsx';
 import { LARGEST_LIST_BYTES, putListWords } from './putListWords.ts';
+import { WaitingLists } from './WaitingLists.tsx';
 
 export function ImportsScreen() {
   return (
@@ -52,6 +53,12 @@ function TakeIn() {
     if (reply.ok) setFile({ attachmentId: reply.attachmentId });
     else setProblem(putListWords(reply.code));
   };
+  const lookAgain = (attachmentId: string) => {
+    setChosen(null);
+    setProblem(null);
+    setDone(null);
+    setFile({ attachmentId });
+  };
   return (
     <Panel title="Take in a list">
       <Stack gap="md">
@@ -80,6 +87,7 @@ function TakeIn() {
             Taken in: {countWords(done)}. It can be taken out again below, as long as no later work hangs on it.
           </Note>
         )}
+        {file === null ? <WaitingLists onLook={lookAgain} /> : null}
         {file === null ? null : (
           <ImportReview
             key={file.attachmentId}

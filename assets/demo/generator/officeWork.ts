@@ -125,6 +125,16 @@ export function recalls(anchor: Day): Scenario['recalls'] {
   ];
 }
 
+/** Three of last year's startups; the one in the middle lacks something. Drawn when the demo is opened, so they stay few. */
+export function packetBatches(anchor: Day): Scenario['packetBatches'] {
+  return [
+    {
+      startedAt: `${ago(anchor, 6)}T20:10:00.000Z`,
+      visitKeys: [54, 52, 51].map((boiler) => `boiler-${boiler}-startup-0`),
+    },
+  ];
+}
+
 export function mailings(anchor: Day): Scenario['mailings'] {
   const at = (daysAgo: number): string => `${ago(anchor, daysAgo)}T14:05:00.000Z`;
   return [

@@ -1,22 +1,32 @@
 /** Taking a list in: looking at it, writing it in one transaction, and taking it out again as a whole. */
-import { findImport, findImportOf, listImports, listLaterWork, listWritten } from '../../../db/imports.ts';
+import {
+  findImport,
+  findImportOf,
+  listImports,
+  listLaterWork,
+  listWaitingLists,
+  listWritten,
+} from '../../../db/imports.ts';
 import { findCompany } from '../../../db/people.ts';
-import { device, imports } from '../../../db/schema/index.ts';
-import type { ImportPlan } from '../../../domain/imports/groupRows.ts';
+import { imports } from '../../../db/schema/index.ts';
 import { guessColumns } from '../../../domain/imports/guessColumns.ts';
 import type { ImportMapping } from '../../contract/imports.ts';
 import { actorOf, fail, type HandlerContext, type Handlers, notFound } from '../handler.ts';
 import { dayIn } from '../today.ts';
 import { attachedTable } from './attachedTable.ts';
+import { countsOf, keepImport } from './keepImport.ts';
 import { planImport } from './planImport.ts';
 import type { Table } from './readTable.ts';
-import { writeImport } from './writeImport.ts';
 
 const MOST_ISSUES = 300;
 const MOST_SUGGESTIONS = 100;
 const SAMPLE_ROWS = 5;
+/** Older ones nobody is still putting right. */
+const WAITING_DAYS = 60;
 
-export const importHandlers: Handlers<'imports.check' | 'imports.run' | 'imports.list' | 'imports.undo'> = {
+export const importHandlers: Handlers<
+  'imports.check' | 'imports.run' | 'imports.list' | 'imports.listWaiting' | 'imports.undo'
+> = {
   'imports.check': async (input, context) => {
     const { table, fileName, sha256 } = await attachedTable(context, input);
     const mapping = input.mapping ?? firstMapping(context, table);
@@ -49,28 +59,19 @@ export const importHandlers: Handlers<'imports.check' | 'imports.run' | 'imports
     if (before !== undefined && !input.isKnownAgain) return fail('imported-before', { importedAt: before.importedAt });
     const { plan, issues } = planImport(context.db, table, input.mapping, input.decisions, today);
     if (issues.length > 0) return fail('import-has-errors', { issueCount: issues.length });
-    const company = findCompany(context.db);
-    const counts = countsOf(plan);
-    const importId = context.write((writer) => {
-      const here = writer.db.select().from(device).get();
-      if (company === undefined || here === undefined) throw new Error('a store without a company or a device');
-      const firstSeq = writer.nextSequence;
-      writeImport(writer, plan, { ...company, today, fileName });
-      return writer.insert(imports, {
+    const importId = context.write((writer) =>
+      keepImport(writer, {
         fileName,
         attachmentId: input.attachmentId,
-        mapping: { ...input.mapping, sheetName: table.sheetName },
-        counts,
-        deviceId: here.deviceId,
-        incarnation: here.incarnation,
-        firstSeq,
-        lastSeq: writer.nextSequence,
+        sheetName: table.sheetName,
+        mapping: input.mapping,
+        plan,
+        today,
         importedById: actorOf(context).staffId,
-        importedAt: context.now,
-      });
-    });
+      }),
+    );
     context.services.changed(['customers', 'sites', 'appliances', 'visits', 'registrations', 'imports']);
-    return { importId, counts };
+    return { importId, counts: countsOf(plan) };
   },
 
   'imports.list': (_input, context) =>
@@ -83,6 +84,10 @@ export const importHandlers: Handlers<'imports.check' | 'imports.run' | 'imports
       undoneAt: record.undoneAt,
       undoneByName,
     })),
+
+  'imports.listWaiting': (_input, context) => [
+    ...listWaitingLists(context.store.raw, daysBefore(context.now, WAITING_DAYS)),
+  ],
 
   'imports.undo': (input, context) => {
     const record = findImport(context.db, input.importId);
@@ -100,7 +105,7 @@ export const importHandlers: Handlers<'imports.check' | 'imports.run' | 'imports
 };
 
 /** What can be told without asking; the order of day and month is never among it. */
-function firstMapping(context: HandlerContext, table: Table): ImportMapping {
+export function firstMapping(context: Pick<HandlerContext, 'db'>, table: Table): ImportMapping {
   const columns = guessColumns(table.headings);
   const company = findCompany(context.db);
   const isUs = company?.unitSystem === 'us';
@@ -116,13 +121,8 @@ function firstMapping(context: HandlerContext, table: Table): ImportMapping {
   };
 }
 
-function countsOf(plan: ImportPlan): { customers: number; sites: number; appliances: number; services: number } {
-  return {
-    customers: plan.customers.filter(({ customerId }) => customerId === null).length,
-    sites: plan.sites.length,
-    appliances: plan.appliances.filter(({ applianceId }) => applianceId === null).length,
-    services: plan.services.length,
-  };
+function daysBefore(now: string, days: number): string {
+  return new Date(Date.parse(now) - days * 86_400_000).toISOString();
 }
 
 function todayOf(context: HandlerContext): string {

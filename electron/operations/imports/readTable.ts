@@ -39,7 +39,8 @@ export async function readTable(bytes: Uint8Array, sheetName: string | null): Pr
   return isZip(bytes) ? readWorkbook(bytes, sheetName) : readText(bytes);
 }
 
-function readText(bytes: Uint8Array): Result<Table, TableProblem> {
+/** A CSV file, which needs no waiting. */
+export function readText(bytes: Uint8Array): Result<Table, TableProblem> {
   const decoded = decodeText(bytes);
   if (decoded === null) return problem('not-text');
   const parsed = Papa.parse<string[]>(decoded.text, {

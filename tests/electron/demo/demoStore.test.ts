@@ -125,7 +125,9 @@ describe('the demo', () => {
 
   it('has what every list of the owner’s shows', async () => {
     const deadlines = await must('deadlines.list', { show: 'open', limit: 200 });
-    expect(new Set(deadlines.rows.map(({ stage }) => stage))).toEqual(new Set(['not-begun', 'recording', 'submitted']));
+    expect(new Set(deadlines.rows.map(({ stage }) => stage))).toEqual(
+      new Set(['not-begun', 'recording', 'ready', 'submitted']),
+    );
     expect((await must('deadlines.list', { show: 'pressing' })).rows.length).toBeGreaterThan(0);
     expect((await must('registrations.list', { openOnly: false, limit: 200 })).rows.length).toBeGreaterThan(50);
     for (const kind of ['service', 'first-call', 'look-in'] as const)
@@ -179,6 +181,33 @@ describe('the demo', () => {
     expect(store.raw.prepare('SELECT max(given_on) FROM consents').pluck().get()).toSatisfy(
       (on: string) => on < NOW.slice(0, 10),
     );
+  });
+
+  it('has packets asked for in one go, of which one cannot be built and says why', async () => {
+    const [asked] = await must('packetBatches.list', {});
+    let batch = asked;
+    while (batch !== undefined && batch.waiting > 0)
+      batch = await must('packetBatches.goOn', { batchId: batch.batchId });
+    expect(batch).toMatchObject({ total: 3, built: 2, failed: 1, waiting: 0 });
+    const { items } = await must('packetBatches.get', { batchId: batch?.batchId ?? '', show: 'failed' });
+    expect(items).toMatchObject([{ why: 'gaps-open', packetPdfId: null }]);
+    expect(items[0]?.gapCount).toBeGreaterThan(0);
+  });
+
+  it('has an earlier program’s list taken in, which can go out again, and one that three cells keep out', async () => {
+    const [taken, ...others] = await must('imports.list', {});
+    expect(taken).toMatchObject({ counts: { customers: 5, sites: 5, appliances: 5, services: 5 }, undoneAt: null });
+    expect(others).toEqual([]);
+    const [waiting, ...more] = await must('imports.listWaiting', {});
+    expect(more).toEqual([]);
+    const looked = await must('imports.check', { attachmentId: waiting?.attachmentId ?? '' });
+    expect(looked.rowCount).toBe(5);
+    expect(looked.issues.map(({ row, code }) => [row, code])).toEqual([
+      [3, 'not-an-email'],
+      [4, expect.any(String)],
+      [5, 'needed'],
+    ]);
+    await must('imports.undo', { importId: taken?.importId ?? '' });
   });
 
   it('asks the owner to look at nothing that only the making of the demo explains', async () => {

@@ -1,7 +1,7 @@
 /** A yearly service in the demo: held against its startup and last year, signed, and counted on to the next one. */
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { afterAll, beforeAll, describe, expect, it, vi } from 'vitest';
 import { compareVisits } from '../../../domain/trend/compareVisits.ts';
 import { readingsToCompare } from '../../../domain/trend/readingsToCompare.ts';
 import { trendSeries } from '../../../domain/trend/trendSeries.ts';
@@ -113,5 +113,15 @@ describe('a yearly service', () => {
     const nobody = '019caeb0-0000-7000-8000-000000000000';
     await expect(demo.must('service.getDue', { applianceId: nobody })).rejects.toThrow('not-found');
     await expect(demo.must('service.getTrends', { applianceId: nobody })).rejects.toThrow('not-found');
+  });
+});
+
+describe('the new demo beside it', () => {
+  it('has drawn by itself the packets that were asked for in one go', async () => {
+    await vi.waitFor(
+      async () =>
+        expect((await demo.must('packetBatches.list', {}))[0]).toMatchObject({ built: 2, failed: 1, waiting: 0 }),
+      { timeout: 60_000, interval: 200 },
+    );
   });
 });

@@ -179,6 +179,25 @@ describe('taking a list in', () => {
     });
   });
 
+  it('shows a list again that was looked at, until one of its name is taken in', async () => {
+    const waiting = async () => (await test.must('imports.listWaiting', {})).map(({ fileName }) => fileName);
+    await put('Name,City\n,Y\n', 'cards.csv');
+    test.wait(60);
+    await put('Name,City\nA B,Y\n,Z\n', 'cards.csv');
+    await put('Name,City\n,Y\n', 'others.csv');
+    expect(await waiting()).toEqual(expect.arrayContaining(['cards.csv', 'others.csv']));
+    expect(await waiting()).toHaveLength(2);
+    test.wait(60);
+    const right = await put('Name,City\nA B,Y\n', 'cards.csv');
+    const { mapping } = await test.must('imports.check', { attachmentId: right });
+    const { importId } = await test.must('imports.run', { attachmentId: right, mapping });
+    expect(await waiting()).toEqual(['others.csv']);
+    await test.must('imports.undo', { importId });
+    expect(await waiting()).toEqual(['others.csv']);
+    test.wait(61 * 86_400);
+    expect(await waiting()).toEqual([]);
+  });
+
   it('does not even keep a file of 200 MB, and a CSV never passes for a picture', async () => {
     const before = test.snapshot();
     const huge = { bytes: new Uint8Array(200 * 1024 * 1024), mediaType: 'text/csv', fileName: 'x.csv', takenAt: null };
