@@ -64,6 +64,9 @@ export type DueFilter = {
   readonly askedAbout?: string | undefined;
 };
 
+/** Not with the maker yet: only these can be late. */
+const TO_SUBMIT = "stage IN ('not-begun', 'recording')";
+
 export function listDues(raw: Database, filter: DueFilter): readonly DueListRow[] {
   const [kind, ...otherKinds] = filter.kinds;
   const after = filter.after === null ? null : readCursor(filter.after);
@@ -80,7 +83,7 @@ export function listDues(raw: Database, filter: DueFilter): readonly DueListRow[
     filter.dueBefore === undefined ? null : ['d.due_on < ?', filter.dueBefore],
     filter.dueFrom === undefined ? null : ['d.due_on >= ?', filter.dueFrom],
     filter.latestFrom === undefined ? null : ['d.latest_on >= ?', filter.latestFrom],
-    filter.isToSubmit === undefined ? null : ["d.stage IN ('not-begun', 'recording')"],
+    filter.isToSubmit === undefined ? null : [`d.${TO_SUBMIT}`],
     filter.halfOverBy === undefined
       ? null
       : [
@@ -173,12 +176,13 @@ export function countContacts(
 }
 
 export type DeadlineCounts = {
+  readonly withMaker: number;
   readonly weeks: readonly { readonly mondayOn: string; readonly count: number }[];
   readonly technicians: readonly { readonly staffId: string; readonly name: string; readonly count: number }[];
   readonly makers: readonly { readonly maker: string; readonly count: number }[];
 };
 
-/** Open registrations whose last day may be over somewhere, by zone and day: whether it is, depends on the place. */
+/** Registrations to submit whose last day may be over somewhere, by zone and day: whether it is, depends on the place. */
 export function countByZoneAndDay(
   raw: Database,
   filter: { readonly before: string; readonly staffId: string | null; readonly maker: string | null },
@@ -186,13 +190,13 @@ export function countByZoneAndDay(
   return rawStatement(
     raw,
     `SELECT time_zone AS timeZone, due_on AS dueOn, count(*) AS count FROM appliance_dues d
-     WHERE kind = 'registration' AND is_open = 1 AND due_on < @before AND (gone_on IS NULL OR gone_on >= @before)
+     WHERE kind = 'registration' AND is_open = 1 AND ${TO_SUBMIT} AND due_on < @before AND (gone_on IS NULL OR gone_on >= @before)
        AND (@staffId IS NULL OR staff_id = @staffId) AND (@maker IS NULL OR maker = @maker)
      GROUP BY 1, 2`,
   ).all(filter) as { timeZone: string; dueOn: string; count: number }[];
 }
 
-/** Open registrations by the week of their last day, by technician and by maker. */
+/** Registrations to submit by the week of their last day; all open ones by technician and by maker; those with the maker. */
 export function countDeadlines(
   raw: Database,
   filter: { readonly today: string; readonly staffId: string | null; readonly maker: string | null },
@@ -204,8 +208,9 @@ export function countDeadlines(
     // 'weekday 0' goes to the next Sunday, or stays on it: six days before is that week's Monday.
     weeks: rawStatement(
       raw,
-      `SELECT date(d.due_on, 'weekday 0', '-6 days') AS mondayOn, count(*) AS count ${narrowed} GROUP BY 1 ORDER BY 1`,
+      `SELECT date(d.due_on, 'weekday 0', '-6 days') AS mondayOn, count(*) AS count ${narrowed} AND ${TO_SUBMIT} GROUP BY 1 ORDER BY 1`,
     ).all(filter) as { mondayOn: string; count: number }[],
+    withMaker: rawStatement(raw, `SELECT count(*) ${narrowed} AND NOT ${TO_SUBMIT}`).pluck().get(filter) as number,
     technicians: rawStatement(
       raw,
       `SELECT d.staff_id AS staffId, (SELECT name FROM staff WHERE id = d.staff_id) AS name, count(*) AS count

@@ -35,7 +35,7 @@ const place = {
 };
 
 export const DEADLINE_STAGES = ['not-begun', 'recording', 'ready', 'submitted', 'confirmed'] as const;
-/** `open`: all but the confirmed ones. `to-submit`: not with the maker yet. `pressing`: still to hand in, and half its time is over or more. `late`: its last day is over. */
+/** `open`: all but the confirmed ones. `to-submit`: not with the maker yet. `pressing`: still to hand in, and half its time is over or more. `late`: still to hand in, and its last day is over. */
 export const DEADLINE_FILTERS = ['to-submit', 'pressing', 'late', 'open', ...DEADLINE_STAGES] as const;
 
 const deadlineRow = z.strictObject({
@@ -144,8 +144,11 @@ export const dueOperations = {
       maker: z.string().max(300).nullable().default(null),
     }),
     output: z.strictObject({
+      toSubmit: z.number().int(),
+      /** Of those to submit. */
       late: z.number().int(),
-      open: z.number().int(),
+      /** Submitted, not confirmed. */
+      withMaker: z.number().int(),
       weeks: z.array(z.strictObject({ mondayOn: day, count: z.number().int() })),
       technicians: z.array(z.strictObject({ staffId: id, name: z.string(), count: z.number().int() })),
       makers: z.array(z.strictObject({ maker: z.string(), count: z.number().int() })),

@@ -67,7 +67,7 @@ export const deadlineHandlers: Handlers<'deadlines.list' | 'deadlines.get' | 'du
       weeks: [...counts.weeks],
       technicians: [...counts.technicians],
       makers: [...counts.makers],
-      open: counts.weeks.reduce((sum, { count }) => sum + count, 0),
+      toSubmit: counts.weeks.reduce((sum, { count }) => sum + count, 0),
       late: mayBeOver
         .filter(({ timeZone, dueOn }) => dueOn < dayAt(timeZone, context.now))
         .reduce((sum, { count }) => sum + count, 0),
@@ -104,7 +104,7 @@ function shownBy(
       // By the day where it is latest: whether it really is, the alarm says.
       return { isOpen: true, isToSubmit: true, halfOverBy: dayAt(FIRST_ZONE, now) };
     case 'late':
-      return { isOpen: true, dueBefore: dayAt(FIRST_ZONE, now) };
+      return { isOpen: true, isToSubmit: true, dueBefore: dayAt(FIRST_ZONE, now) };
     case 'confirmed':
       return { isOpen: false };
     case 'recording':

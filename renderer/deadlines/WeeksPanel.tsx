@@ -7,6 +7,11 @@ import { addDays, mondayOf } from '../visits/week.ts';
 
 const WEEKS = 8;
 
+function weekSums({ toSubmit, late, withMaker }: OutputOf<'deadlines.get'>, later: number): string {
+  const rest = withMaker === 0 ? '' : ` ${withMaker} with the maker, not confirmed.`;
+  return `${toSubmit} to submit, ${late} of them late${later === 0 ? '' : `, ${later} after these weeks`}.${rest}`;
+}
+
 export function WeeksPanel({
   counts,
   today,
@@ -26,9 +31,7 @@ export function WeeksPanel({
     .reduce((sum, { count }) => sum + count, 0);
   return (
     <Panel title="By week">
-      <p style={{ margin: 0 }}>
-        {counts.open} open, {counts.late} late{later === 0 ? '' : `, ${later} after these weeks`}.
-      </p>
+      <p style={{ margin: 0 }}>{weekSums(counts, later)}</p>
       <Group gap="xs" role="group" aria-label="Weeks">
         {weeks.map((mondayOn, index) => (
           <Button

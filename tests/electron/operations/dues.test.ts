@@ -32,8 +32,9 @@ describe('what falls due', () => {
       '30 days from installation on 26 Feb 2026, counting the day after as day 1: Sat 28 Mar 2026. No rule of the maker is on file: the earliest date and the shortest usual time were taken.',
     );
     expect(await test.must('deadlines.get', {})).toMatchObject({
-      open: 1,
+      toSubmit: 1,
       late: 0,
+      withMaker: 0,
       weeks: [{ mondayOn: '2026-03-23', count: 1 }],
       makers: [{ maker: 'Invented maker', count: 1 }],
     });
@@ -64,6 +65,23 @@ describe('what falls due', () => {
     expect(await pressing()).toMatchObject([{ daysLeft: 15, alarm: 'half' }]);
     test.wait(30 * 86_400);
     expect(await pressing()).toMatchObject([{ daysLeft: -15, alarm: 'late' }]);
+    await test.must('registrations.decide', {
+      applianceId: office.applianceId,
+      by: 'owner',
+      ownerConsentOn: null,
+      followUpOn: '2026-05-01',
+    });
+    const raw = new Database(storePath(test.folder));
+    raw.exec("UPDATE registrations SET state = 'submitted', submitted_on = '2026-03-20'");
+    raw.close();
+    let after: string | null = null;
+    do after = (await test.must('dues.rebuild', { after })).next;
+    while (after !== null);
+    expect(await pressing()).toEqual([]);
+    // Handed in, nothing is late any more, whatever day it is.
+    expect((await test.must('deadlines.list', { show: 'late' })).rows).toEqual([]);
+    expect((await test.must('deadlines.list', { show: 'open' })).rows).toMatchObject([{ stage: 'submitted' }]);
+    expect(await test.must('deadlines.get', {})).toMatchObject({ toSubmit: 0, late: 0, withMaker: 1, weeks: [] });
   });
 
   it('takes up the startup: stage, technician, gaps counted once and again after a change', async () => {
