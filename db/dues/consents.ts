@@ -23,6 +23,23 @@ export function listConsents(
   return byParty;
 }
 
+/**
+ * Since when whoever the appliance's site belongs to agrees to be registered with the maker, by the newest word of theirs on
+ * whatever channel; null: nobody asked, or it was taken back.
+ */
+export function findRegistrationConsent(raw: Database, applianceId: string): string | null {
+  const newest = rawStatement(
+    raw,
+    `SELECT c.given_on AS givenOn, c.granted FROM placements p
+     JOIN sites s ON s.id = p.site_id
+     JOIN customers k ON k.id = s.customer_id
+     JOIN consents c ON c.party_id = k.party_id AND c.purpose = 'registration'
+     WHERE p.appliance_id = ? AND p.to_on IS NULL
+     ORDER BY c.given_on DESC, c.rowid DESC LIMIT 1`,
+  ).get(applianceId) as { givenOn: string; granted: 0 | 1 } | undefined;
+  return newest?.granted === 1 ? newest.givenOn : null;
+}
+
 /** The ways people agreed to be reminded of a service. */
 export function listServiceConsents(
   raw: Database,

@@ -74,15 +74,21 @@ export const registrationOperations = {
       missingCount: z.number().int(),
       gaps: z.array(packetGap),
       ownerConsentOn: day.nullable(),
+      /** What the customer said to being registered, as it stands among their consents: offered, not taken for granted. */
+      consentOnFileOn: day.nullable(),
       submittedOn: day.nullable(),
       confirmedOn: day.nullable(),
       number: optionalLine,
+      /** What the maker sent as proof. */
+      proofAttachmentId: id.nullable(),
       note: words,
       documents: z.array(
         z.strictObject({
           attachmentId: id,
           kind: z.enum(['packet-pdf', 'record-json', 'packet-zip']),
           isDraft: z.boolean(),
+          /** Why it went out with something missing; null: nothing was, or it is a draft. */
+          gapReason: z.string().nullable(),
           issuedAt: z.iso.datetime(),
         }),
       ),

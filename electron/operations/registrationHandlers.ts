@@ -1,6 +1,7 @@
 /** Who registers, what was submitted and what the maker confirmed. */
 import { findAppliance } from '../../db/appliances.ts';
 import { findAttachment } from '../../db/attachments.ts';
+import { findRegistrationConsent } from '../../db/dues/consents.ts';
 import type { ReadableDb } from '../../db/openStore.ts';
 import { findRegistration, listIssuedDocuments, type RegistrationRecord } from '../../db/registrations.ts';
 import { registrations } from '../../db/schema/index.ts';
@@ -20,17 +21,20 @@ export const registrationHandlers: Handlers<
       ...row,
       gaps: [...row.gaps],
       ownerConsentOn: record.ownerConsentOn,
+      consentOnFileOn: findRegistrationConsent(context.store.raw, input.applianceId),
       submittedOn: record.submittedOn,
       confirmedOn: record.confirmedOn,
       number: record.number,
+      proofAttachmentId: record.proofAttachmentId,
       note: record.note,
       documents:
         row.runId === null
           ? []
-          : listIssuedDocuments(context.db, row.runId).map(({ attachmentId, kind, isDraft, issuedAt }) => ({
+          : listIssuedDocuments(context.db, row.runId).map(({ attachmentId, kind, isDraft, gapReason, issuedAt }) => ({
               attachmentId,
               kind: kind as 'packet-pdf',
               isDraft,
+              gapReason,
               issuedAt,
             })),
     };

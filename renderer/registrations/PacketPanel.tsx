@@ -12,6 +12,7 @@ import { Panel } from '../kit/Panel.tsx';
 import { PlainTable } from '../kit/PlainTable.tsx';
 import { useHasRole } from '../operations/AppStatus.tsx';
 import { useAct } from '../operations/useAct.ts';
+import { KeyTo } from '../shortcuts/KeyTo.tsx';
 import { GapLink } from './GapLink.tsx';
 import { gapWords } from './gapWords.ts';
 
@@ -70,7 +71,16 @@ function Documents({
       rows={documents}
       keyOf={(document) => `${document.attachmentId} ${document.issuedAt}`}
       columns={[
-        { label: 'File', cell: ({ kind, isDraft }) => `${DOCUMENT_WORDS[kind]}${isDraft ? ', draft' : ''}` },
+        {
+          label: 'File',
+          cell: ({ kind, isDraft, gapReason }) => (
+            <>
+              {DOCUMENT_WORDS[kind]}
+              {isDraft ? ', draft' : ''}
+              {gapReason === null ? null : <div className="lo-faint">with something missing: {gapReason}</div>}
+            </>
+          ),
+        },
         { label: 'Built', cell: ({ issuedAt }) => <InstantText at={issuedAt} /> },
         {
           label: 'Save',
@@ -82,6 +92,8 @@ function Documents({
 }
 
 function Gaps({ registration, gaps }: { readonly registration: Registration; readonly gaps: readonly PacketGap[] }) {
+  // What was handed in is not asked for again: whether something was missing then stands with its files.
+  if (registration.submittedOn !== null) return null;
   if (gaps.length === 0) return <Note tone="fir">Nothing is missing.</Note>;
   return (
     <div>
@@ -107,27 +119,29 @@ function Build({ runId, gapCount }: { readonly runId: string; readonly gapCount:
   const start = (isDraft: boolean) =>
     void build.act({ runId, isDraft, gapReason: isDraft || reason.trim() === '' ? null : reason });
   return (
-    <Stack gap="sm">
-      {gapCount > 0 && mayOverlookGaps ? (
-        <TextInput
-          label="Why the final packet goes out with something missing"
-          description="Printed on it. Only the owner may; leave it empty to wait until everything is there."
-          autoComplete="off"
-          maw="44rem"
-          value={reason}
-          onChange={(event) => setReason(event.currentTarget.value)}
-        />
-      ) : null}
-      <ErrorText error={build.error} />
-      <Group gap="sm">
-        <Button loading={build.isBusy} disabled={gapCount > 0 && reason.trim() === ''} onClick={() => start(false)}>
-          Build the final packet
-        </Button>
-        <Button variant="default" loading={build.isBusy} onClick={() => start(true)}>
-          Build a draft
-        </Button>
-        <span className="lo-faint">A draft says so on every page.</span>
-      </Group>
-    </Stack>
+    <KeyTo keys="b" label="To building the packet">
+      <Stack gap="sm">
+        {gapCount > 0 && mayOverlookGaps ? (
+          <TextInput
+            label="Why the final packet goes out with something missing"
+            description="Printed on it. Only the owner may; leave it empty to wait until everything is there."
+            autoComplete="off"
+            maw="44rem"
+            value={reason}
+            onChange={(event) => setReason(event.currentTarget.value)}
+          />
+        ) : null}
+        <ErrorText error={build.error} />
+        <Group gap="sm">
+          <Button loading={build.isBusy} disabled={gapCount > 0 && reason.trim() === ''} onClick={() => start(false)}>
+            Build the final packet
+          </Button>
+          <Button variant="default" loading={build.isBusy} onClick={() => start(true)}>
+            Build a draft
+          </Button>
+          <span className="lo-faint">A draft says so on every page.</span>
+        </Group>
+      </Stack>
+    </KeyTo>
   );
 }

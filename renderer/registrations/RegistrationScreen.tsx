@@ -21,7 +21,7 @@ export function RegistrationScreen({ applianceId }: { readonly applianceId: stri
   const isNoneYet = found.state === 'failed' && found.error.code === 'not-found';
   return (
     <Screen
-      title={value === null ? 'Registration' : `Registration: ${value.maker} ${value.model}`}
+      title={value === null ? 'Registration' : `Registration: ${value.maker} ${value.model}, ${value.serial}`}
       crumbs={
         <>
           <RouteLink to="registrations" params={{}}>
@@ -40,7 +40,13 @@ export function RegistrationScreen({ applianceId }: { readonly applianceId: stri
               It begins with the startup’s record. Who registers can be settled now.
             </EmptyState>
           </Panel>
-          <DecidePanel applianceId={applianceId} by="office" ownerConsentOn={null} followUpOn={null} />
+          <DecidePanel
+            applianceId={applianceId}
+            by="office"
+            ownerConsentOn={null}
+            consentOnFileOn={null}
+            followUpOn={null}
+          />
         </>
       ) : (
         <Answer of={found}>{(registration) => <Registration registration={registration} />}</Answer>
@@ -53,6 +59,9 @@ function Registration({ registration }: { readonly registration: OutputOf<'regis
   const { deadline, state } = registration;
   return (
     <>
+      <p style={{ margin: 0 }}>
+        {[registration.customerName, registration.street, registration.city].filter(Boolean).join(', ')}
+      </p>
       {state === 'confirmed' ? (
         <Note tone="fir" title="Confirmed by the maker">
           {registration.number === null ? null : `Number ${registration.number}.`}
@@ -83,6 +92,7 @@ function Registration({ registration }: { readonly registration: OutputOf<'regis
           applianceId={registration.applianceId}
           by={registration.by}
           ownerConsentOn={registration.ownerConsentOn}
+          consentOnFileOn={registration.consentOnFileOn}
           followUpOn={registration.followUpOn}
         />
         <SubmitPanel registration={registration} />

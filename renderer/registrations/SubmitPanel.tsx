@@ -7,6 +7,7 @@ import { DraftFormFrame } from '../form/DraftFormFrame.tsx';
 import { TextField } from '../form/TextField.tsx';
 import { useDraftForm } from '../form/useDraftForm.ts';
 import { DateText } from '../kit/DateText.tsx';
+import { DownloadButton } from '../kit/DownloadButton.tsx';
 import { dayWords } from '../kit/dayWords.ts';
 import { ErrorText } from '../kit/ErrorText.tsx';
 import { Facts } from '../kit/Facts.tsx';
@@ -14,11 +15,12 @@ import { Note } from '../kit/Note.tsx';
 import { Panel } from '../kit/Panel.tsx';
 import { useAppStatus } from '../operations/AppStatus.tsx';
 import { useCore } from '../operations/CoreAccess.tsx';
+import { KeyTo } from '../shortcuts/KeyTo.tsx';
 
 type Registration = OutputOf<'registrations.get'>;
 
 export function SubmitPanel({ registration }: { readonly registration: Registration }) {
-  const { state, submittedOn, confirmedOn, number, note } = registration;
+  const { state, submittedOn, confirmedOn, number, proofAttachmentId, note } = registration;
   return (
     <Panel title="Submitted and confirmed">
       <Stack gap="md">
@@ -27,11 +29,24 @@ export function SubmitPanel({ registration }: { readonly registration: Registrat
             ['Submitted', submittedOn === null ? 'not yet' : <DateText key="submitted" day={submittedOn} />],
             ['Confirmed', confirmedOn === null ? 'not yet' : <DateText key="confirmed" day={confirmedOn} />],
             ...(number === null ? [] : ([['Maker’s number', number]] as const)),
+            ...(proofAttachmentId === null
+              ? []
+              : ([
+                  ['Proof', <DownloadButton key="proof" attachmentId={proofAttachmentId} what="maker’s proof" />],
+                ] as const)),
             ...(note === null ? [] : ([['Note', note]] as const)),
           ]}
         />
-        {submittedOn === null ? <SubmitForm registration={registration} /> : null}
-        {submittedOn !== null && state !== 'confirmed' ? <ConfirmForm registration={registration} /> : null}
+        {submittedOn === null ? (
+          <KeyTo keys="s" label="To handing it in">
+            <SubmitForm registration={registration} />
+          </KeyTo>
+        ) : null}
+        {submittedOn !== null && state !== 'confirmed' ? (
+          <KeyTo keys="s" label="To the maker’s answer">
+            <ConfirmForm registration={registration} />
+          </KeyTo>
+        ) : null}
       </Stack>
     </Panel>
   );

@@ -19,6 +19,12 @@ const STORAGE_KEY = 'lightoff.shortcuts';
 const PAIR_WAIT_MS = 1200;
 const ShortcutContext = createContext<Registry | null>(null);
 
+/** They work while somebody types: the fields and forms listen for them themselves. */
+const IN_FORMS = [
+  { keys: 'Ctrl+Enter', label: 'In a form: save it, from any of its fields' },
+  { keys: 'Alt+↓', label: 'In a number: its next unit. In a day: the calendar' },
+];
+
 export function Shortcuts({ children }: { readonly children: ReactNode }) {
   const shortcuts = useRef(new Set<Shortcut>());
   const [listed, setListed] = useState<readonly Shortcut[] | null>(null);
@@ -77,7 +83,7 @@ export function Shortcuts({ children }: { readonly children: ReactNode }) {
       >
         <Table className="lo-table">
           <Table.Tbody>
-            {[...(listed ?? []), { keys: '?', label: 'This list' }].map(({ keys, label }) => (
+            {[...(listed ?? []), ...IN_FORMS, { keys: '?', label: 'This list' }].map(({ keys, label }) => (
               <Table.Tr key={keys}>
                 <Table.Td>
                   <KeyHint keys={keys} />

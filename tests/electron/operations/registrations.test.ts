@@ -69,6 +69,25 @@ describe('registrations, a page at a time', () => {
     expect((await test.must('registrations.list', { followUpBy: '2026-03-09' })).rows).toHaveLength(4);
   });
 
+  it('offers the day on which the customer agreed, until they take it back, and keeps nothing by itself', async () => {
+    const applianceId = await addRegistration('SOONER', '2026-02-10');
+    const { partyId } = (await test.must('customers.get', { customerId: office.customerId })).party;
+    const say = (granted: boolean, on: string, purpose: 'registration' | 'offers' = 'registration') =>
+      test.must('customers.recordConsent', { partyId, purpose, channel: 'phone', granted, on, source: 'by phone' });
+    const offered = async () => {
+      const { consentOnFileOn, ownerConsentOn } = await test.must('registrations.get', { applianceId });
+      expect(ownerConsentOn).toBeNull();
+      return consentOnFileOn;
+    };
+    expect(await offered()).toBeNull();
+    await say(true, '2026-02-01', 'offers');
+    expect(await offered()).toBeNull();
+    await say(true, '2026-02-11');
+    expect(await offered()).toBe('2026-02-11');
+    await say(false, '2026-02-12');
+    expect(await offered()).toBeNull();
+  });
+
   it('counts what is missing for the shown lines only', async () => {
     await bookAndBegin(test, office);
     await test.must('session.signIn', { staffId: office.ownerId, pin: PIN });
