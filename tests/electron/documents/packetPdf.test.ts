@@ -114,6 +114,12 @@ describe('the packet, as another reader sees it', () => {
     expect([text.includes('138.0'), text.includes('58.9 °C')]).toEqual([true, false]);
   });
 
+  it('tells the maker what was agreed about the registration, and nothing of what was said to offers', () => {
+    const text = finalRead.pages.join(' ');
+    expect(text).toMatch(/agreed on 14 April 2026 to being written to about the registration/u);
+    expect(text).not.toMatch(/about (offers|services that fall due)/u);
+  });
+
   it('lists what is not evidenced, with the reason for making it all the same', async () => {
     const gaps = draftInput.gaps;
     const read = await readPdf(
@@ -121,7 +127,10 @@ describe('the packet, as another reader sees it', () => {
     );
     const text = read.pages.join(' ');
     expect(text).toContain('Photo: vent termination');
-    expect(text).toContain('Supplier’s plate photo follows by post');
+    // Said in front, and in full near the end.
+    expect(read.pages[0]).toContain('Not complete');
+    expect(text.match(/Supplier’s plate photo follows by post/gu)).toHaveLength(2);
+    expect(finalRead.pages[0]).not.toContain('Not complete');
   });
 });
 

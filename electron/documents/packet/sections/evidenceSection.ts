@@ -120,10 +120,12 @@ export function photoBlocks(view: PacketView, pictures: ReadonlyMap<string, Page
 function consentBlocks(view: PacketView): readonly Block[] {
   const { parties, permits } = view.record;
   const consents = parties.flatMap((party) =>
-    party.consents.map(
-      (consent) =>
-        `${party.name} ${consent.granted ? 'agreed' : 'did not agree'} on ${dayText(consent.on)} to being written to about ${PURPOSE_WORDS[consent.purpose]} by ${consent.channel}.`,
-    ),
+    party.consents
+      .filter(({ purpose }) => FOR_THE_MAKER.includes(purpose))
+      .map(
+        (consent) =>
+          `${party.name} ${consent.granted ? 'agreed' : 'did not agree'} on ${dayText(consent.on)} to being written to about ${PURPOSE_WORDS[consent.purpose]} by ${consent.channel}.`,
+      ),
   );
   const permitLines = permits.map(
     (permit) =>
@@ -132,6 +134,9 @@ function consentBlocks(view: PacketView): readonly Block[] {
   const items = [...consents, ...permitLines];
   return items.length === 0 ? [] : [{ kind: 'list', items }];
 }
+
+/** A registration carries notices of safety too; what people said to offers is none of the maker's business. */
+const FOR_THE_MAKER: readonly string[] = ['registration', 'safety'];
 
 const PURPOSE_WORDS = {
   appointments: 'appointments',

@@ -8,6 +8,8 @@ import { lastOfEach, type PacketView } from '../packetView.ts';
 import { KIND_WORDS, OUTCOME_WORDS, VERDICT_WORDS } from '../packetWords.ts';
 import { addressText } from './addressText.ts';
 
+const MOST_GAPS_IN_FRONT = 6;
+
 export function titleSection(view: PacketView): readonly Block[] {
   const { record } = view;
   const { appliance, company } = record;
@@ -18,6 +20,7 @@ export function titleSection(view: PacketView): readonly Block[] {
     { kind: 'heading', level: 1, text: KIND_WORDS[record.job.kind] },
     { kind: 'paragraph', tone: 'strong', text: `${appliance.maker} ${appliance.model} · serial ${appliance.serial}` },
     ...draftNotice(view),
+    ...gapNotice(view),
     { kind: 'facts', facts: firstFacts(view), beside: fingerprintFigure(view.sha256, view.isSealed) },
   ];
 }
@@ -29,10 +32,26 @@ function draftNotice(view: PacketView): readonly Block[] {
       ? 'The record behind these pages is sealed, but this packet was made as a draft.'
       : 'The record behind these pages is not sealed: it can still change.',
     'Do not send it in for a registration.',
-    ...view.input.gaps.slice(0, 6).map((gap) => `Still open: ${gapText(gap)}`),
-    ...(view.input.gaps.length > 6 ? [`… and ${view.input.gaps.length - 6} more, listed near the end.`] : []),
+    ...firstGaps(view),
   ];
   return [{ kind: 'notice', title: 'Draft', lines, tone: 'plain' }];
+}
+
+/** Whoever takes it in must not find out on the last page. */
+function gapNotice(view: PacketView): readonly Block[] {
+  const { gaps, gapReason } = view.input;
+  if (view.isDraft || gaps.length === 0) return [];
+  const lines = [...firstGaps(view), ...(gapReason === null ? [] : [`Made all the same, because: ${gapReason}`])];
+  return [{ kind: 'notice', title: 'Not complete', lines, tone: 'plain' }];
+}
+
+function firstGaps({ input: { gaps } }: PacketView): readonly string[] {
+  return [
+    ...gaps.slice(0, MOST_GAPS_IN_FRONT).map((gap) => `Still open: ${gapText(gap)}`),
+    ...(gaps.length > MOST_GAPS_IN_FRONT
+      ? [`… and ${gaps.length - MOST_GAPS_IN_FRONT} more, listed near the end.`]
+      : []),
+  ];
 }
 
 function firstFacts(view: PacketView): readonly Fact[] {
