@@ -21,7 +21,11 @@ export function reminderSubjects(context: ReadContext, keys: readonly string[]):
 
 /** Every reminder that stands and whose person agreed to this channel. */
 export function standingReminders(context: ReadContext, channel: WrittenChannel): readonly MessageSubject[] {
-  return KINDS.flatMap((kinds) => pages(context, kinds, { askedAbout: channel }))
+  const rows = KINDS.flatMap((kinds) => pages(context, kinds, { askedAbout: channel }));
+  const withService = new Set(rows.filter(({ kind }) => kind === 'service').map(({ applianceId }) => applianceId));
+  // Whoever is written to about the service is not asked in a second letter how the same boiler is doing.
+  return rows
+    .filter(({ kind, applianceId }) => kind === 'service' || !withService.has(applianceId))
     .filter(({ channels }) => channels.includes(channel))
     .map(toSubject);
 }

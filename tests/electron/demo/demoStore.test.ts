@@ -142,6 +142,17 @@ describe('the demo', () => {
     ).toBeGreaterThan(0);
   });
 
+  it('writes to nobody about the service and, in a second letter, about how the same boiler is doing', async () => {
+    const { keys } = await must('messages.standing', { about: { kind: 'reminders' }, channel: 'letter' });
+    const kindsOf = Map.groupBy(keys, (key) => key.split(' ')[0]);
+    expect([...kindsOf.values()].filter((ofOne) => ofOne.length > 1)).toEqual([]);
+    expect(keys.some((key) => key.includes(' look-in '))).toBe(true);
+    // Both stand for some: only the letter about the service goes out.
+    const { rows } = await must('reminders.list', { kinds: ['first-call', 'look-in'], limit: 200 });
+    const services = new Set(keys.filter((key) => key.includes(' service ')).map((key) => key.split(' ')[0]));
+    expect(rows.some(({ applianceId }) => services.has(applianceId))).toBe(true);
+  });
+
   it('has letters and e-mails prepared, sent, come back and answered, in the order of their days', async () => {
     const { rows } = await must('messages.list', { limit: 200 });
     expect(new Set(rows.flatMap(({ events }) => events.map(({ kind }) => kind)))).toEqual(
