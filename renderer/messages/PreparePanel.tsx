@@ -19,6 +19,7 @@ import { useOperation } from '../operations/useOperation.ts';
 import { CHANNEL_WORDS, LANGUAGE_WORDS, LEFT_OUT_WORDS } from './messageWords.ts';
 
 type Channel = keyof typeof CHANNEL_WORDS;
+type Language = keyof typeof LANGUAGE_WORDS;
 type Form = 'one-file' | 'one-each' | 'mail-merge';
 
 /** More are prepared in a second round: each is looked at first. */
@@ -41,6 +42,7 @@ export function PreparePanel({
   readonly action?: ReactNode;
 }) {
   const [channel, setChannel] = useState<Channel>(firstChannel);
+  const [language, setLanguage] = useState<Language | ''>('');
   const [made, setMade] = useState(0);
   const standing = useOperation('messages.standing', { about, channel, limit: AT_ONCE });
   return (
@@ -54,6 +56,12 @@ export function PreparePanel({
             data={[...optionsOf(CHANNEL_WORDS)]}
             onChange={(event) => setChannel(event.currentTarget.value as Channel)}
           />
+          <NativeSelect
+            aria-label="In which language"
+            value={language}
+            data={[{ value: '', label: 'each in their language' }, ...optionsOf(LANGUAGE_WORDS)]}
+            onChange={(event) => setLanguage(event.currentTarget.value as Language | '')}
+          />
           {action}
         </Group>
       }
@@ -64,7 +72,13 @@ export function PreparePanel({
             <EmptyState title="Nobody to write to today">{empty}</EmptyState>
           ) : (
             <>
-              <Prepare key={`${channel} ${made}`} keys={keys} channel={channel} onMade={() => setMade(made + 1)} />
+              <Prepare
+                key={`${channel} ${language} ${made}`}
+                keys={keys}
+                channel={channel}
+                language={language === '' ? null : language}
+                onMade={() => setMade(made + 1)}
+              />
               {total > keys.length ? (
                 <p className="lo-faint" style={{ margin: 0 }}>
                   {keys.length} of {total}: the others come once these are prepared.
@@ -81,10 +95,13 @@ export function PreparePanel({
 function Prepare({
   keys,
   channel,
+  language,
   onMade,
 }: {
   readonly keys: readonly string[];
   readonly channel: Channel;
+  /** null: each person's own. */
+  readonly language: Language | null;
   readonly onMade: () => void;
 }) {
   const core = useCore();
@@ -93,10 +110,10 @@ function Prepare({
   const [unwanted, setUnwanted] = useState<ReadonlySet<string>>(new Set());
   const [made, setMade] = useState<string | null>(null);
   const prepare = useAct('messages.prepare');
-  const checked = useOperation('messages.check', { keys: [...keys], channel });
+  const checked = useOperation('messages.check', { keys: [...keys], channel, language });
   const start = async (previews: readonly MessagePreview[]) => {
     const wanted = previews.filter(({ key }) => !unwanted.has(key)).map(({ key }) => key);
-    const reply = await prepare.act({ keys: wanted, channel, form });
+    const reply = await prepare.act({ keys: wanted, channel, language, form });
     if (!reply.ok) return;
     await downloadAttachment(core, reply.value.attachmentId);
     const { preparedCount, leftOut, fileName } = reply.value;
