@@ -15,6 +15,7 @@ import { PlainTable } from '../kit/PlainTable.tsx';
 import { useAppStatus, useHasRole } from '../operations/AppStatus.tsx';
 import { useAct } from '../operations/useAct.ts';
 import { useOperation } from '../operations/useOperation.ts';
+import { Shortcut } from '../shortcuts/Shortcut.tsx';
 import { CorrectAgreement, WriteAgreement } from './AgreementForm.tsx';
 
 type Agreement = OutputOf<'agreements.list'>['agreements'][number];
@@ -36,6 +37,7 @@ export function AgreementsPanel({ applianceId }: { readonly applianceId: string 
         ) : undefined
       }
     >
+      {mayWrite ? <Shortcut keys="a" label="Write an agreement" onPress={() => setIsWriting(true)} /> : null}
       <Answer of={found}>
         {({ agreements, parties }) => (
           <Stack>

@@ -23,6 +23,7 @@ import { RouteLink } from '../RouteLink.tsx';
 import { OpenNoticeNote } from '../recalls/OpenNoticeNote.tsx';
 import { SettleNotice } from '../recalls/SettleNotice.tsx';
 import { goTo } from '../route.ts';
+import { KeyTo } from '../shortcuts/KeyTo.tsx';
 import { DatesPanel } from './DatesPanel.tsx';
 import { FuelPanel } from './FuelPanel.tsx';
 import { MakeSafeFacts, MakeSafePhotos, OpenMakeSafe, OpenMakeSafePanel } from './MakeSafePanel.tsx';
@@ -163,21 +164,23 @@ function WorkPanel({
       action={
         <Group gap="sm">
           {mayEdit ? (
-            <>
-              <Button
-                variant={hadStartup ? 'default' : 'filled'}
-                loading={open.isBusy}
-                onClick={() => void start('startup')}
-              >
-                New startup
-              </Button>
-              <Button variant="default" loading={open.isBusy} onClick={() => void start('service')}>
-                New service
-              </Button>
-              <Button variant="default" loading={open.isBusy} onClick={() => void start('repair')}>
-                New repair
-              </Button>
-            </>
+            <KeyTo keys="n" label="To new work on it">
+              <Group gap="sm">
+                <Button
+                  variant={hadStartup ? 'default' : 'filled'}
+                  loading={open.isBusy}
+                  onClick={() => void start('startup')}
+                >
+                  New startup
+                </Button>
+                <Button variant="default" loading={open.isBusy} onClick={() => void start('service')}>
+                  New service
+                </Button>
+                <Button variant="default" loading={open.isBusy} onClick={() => void start('repair')}>
+                  New repair
+                </Button>
+              </Group>
+            </KeyTo>
           ) : null}
           <Button variant="default" onClick={onUnsafe}>
             Make safe …

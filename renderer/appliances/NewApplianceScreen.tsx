@@ -115,6 +115,8 @@ function DateRows({ form }: { readonly form: DraftForm<NewForm> }) {
                 onChange={(event) => change(kind, { text: event.currentTarget.value })}
               />
               <TextInput
+                // Nothing to know of a day that is not given.
+                tabIndex={dates[kind].text === '' ? -1 : 0}
                 aria-label={`How we know when ${COVER_DATE_WORDS[kind]}`}
                 placeholder="how we know: plate, invoice, told by …"
                 autoComplete="off"

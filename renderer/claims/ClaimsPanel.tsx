@@ -16,6 +16,7 @@ import { PlainTable } from '../kit/PlainTable.tsx';
 import { optionsOf } from '../kit/tradeWords.ts';
 import { useAppStatus, useHasRole } from '../operations/AppStatus.tsx';
 import { useOperation } from '../operations/useOperation.ts';
+import { Shortcut } from '../shortcuts/Shortcut.tsx';
 import { ClaimFileButton } from './ClaimFileButton.tsx';
 import { amountText, type ClaimForm, claimFromForm, claimToForm, emptyClaim, PART_OUTCOME_WORDS } from './claimForm.ts';
 import { CLAIM_OUTCOME_WORDS } from './claimWords.ts';
@@ -35,6 +36,7 @@ export function ClaimsPanel({ applianceId }: { readonly applianceId: string }) {
         ) : undefined
       }
     >
+      {mayEdit ? <Shortcut keys="n" label="New claim" onPress={() => setEditing('new')} /> : null}
       <Stack gap="md">
         {editing === 'new' ? <NewClaim applianceId={applianceId} onDone={() => setEditing(null)} /> : null}
         <Answer of={found}>

@@ -15,6 +15,7 @@ import { useHasRole } from '../operations/AppStatus.tsx';
 import { useOperation } from '../operations/useOperation.ts';
 import { RouteLink } from '../RouteLink.tsx';
 import { goTo } from '../route.ts';
+import { Shortcut } from '../shortcuts/Shortcut.tsx';
 import { addressWords } from './addressWords.ts';
 import { ConsentPanel } from './ConsentPanel.tsx';
 
@@ -52,6 +53,7 @@ function Customer({ customer, mayEdit }: { readonly customer: OutputOf<'customer
   ) : undefined;
   return (
     <>
+      {mayEdit ? <Shortcut keys="n" label="New site" onPress={() => goTo('new-site', { customerId })} /> : null}
       <Panel title="Sites" action={sites.length === 0 ? undefined : newSite}>
         {sites.length === 0 ? (
           <EmptyState title="No site yet" action={newSite}>

@@ -5,6 +5,7 @@ import type { Dimension } from '../../domain/quantity/quantities.ts';
 import type { FieldOf } from './fieldKeys.ts';
 import { patchOf } from './patchOf.ts';
 import { amountUnits, type TypedAmount } from './typedAmount.ts';
+import { unitByKey } from './unitByKey.ts';
 import type { DraftForm } from './useDraftForm.ts';
 
 export function AmountField<V extends object>({
@@ -66,6 +67,13 @@ export function AmountInput({
         <div className="lo-amount">
           <Input
             id={inputId}
+            aria-keyshortcuts={units.length > 1 ? 'Alt+ArrowDown' : undefined}
+            onKeyDown={(event) => {
+              const unit = unitByKey(event, units, amount.unit);
+              if (unit === null) return;
+              event.preventDefault();
+              onAmount({ text: amount.text, unit });
+            }}
             inputMode="decimal"
             autoComplete="off"
             value={amount.text}
@@ -74,6 +82,8 @@ export function AmountInput({
           />
           {units.length > 1 ? (
             <NativeSelect
+              // Typed behind the number, or by key from the number: as a stop of its own it would cost a key in every field.
+              tabIndex={-1}
               aria-label={`${label}: unit`}
               value={amount.unit}
               data={[...units]}

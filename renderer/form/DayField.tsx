@@ -65,7 +65,13 @@ export function DayInput({
         placeholder="4 Jul 2026"
         value={text}
         error={error}
+        aria-keyshortcuts="Alt+ArrowDown"
         onChange={(event) => onText(event.currentTarget.value)}
+        onKeyDown={(event) => {
+          if (!event.altKey || event.key !== 'ArrowDown') return;
+          event.preventDefault();
+          setIsOpen(true);
+        }}
         onBlur={() => {
           if (day !== null) onText(dayWords(day));
         }}
@@ -76,6 +82,8 @@ export function DayInput({
               <ActionIcon
                 variant="subtle"
                 size={42}
+                // Whoever types needs no calendar: it is a key away, not a stop on the way.
+                tabIndex={-1}
                 aria-label={`${label}: calendar`}
                 aria-expanded={isOpen}
                 onClick={() => setIsOpen((before) => !before)}

@@ -1,6 +1,6 @@
 /** The frame of a form: says when something typed earlier was brought back, leads to the first wrong field, holds the button. */
 import { Button, Group, Stack } from '@mantine/core';
-import { type ReactNode, useEffect, useRef } from 'react';
+import { type ReactNode, type RefObject, useEffect, useLayoutEffect, useRef } from 'react';
 import { Note } from '../kit/Note.tsx';
 import type { DraftForm } from './useDraftForm.ts';
 
@@ -24,6 +24,7 @@ export function DraftFormFrame<V extends object>({
 }) {
   const element = useRef<HTMLFormElement>(null);
   const { refusals } = form;
+  useLeadIn(element, onLeave !== undefined);
   useEffect(() => {
     if (refusals === 0) return;
     element.current?.querySelector<HTMLElement>('[aria-invalid="true"]')?.focus();
@@ -33,6 +34,11 @@ export function DraftFormFrame<V extends object>({
     <form
       ref={element}
       noValidate
+      onKeyDown={(event) => {
+        if (event.key !== 'Enter' || !(event.ctrlKey || event.metaKey)) return;
+        event.preventDefault();
+        event.currentTarget.requestSubmit();
+      }}
       onSubmit={(event) => {
         event.preventDefault();
         event.stopPropagation();
@@ -63,6 +69,30 @@ export function DraftFormFrame<V extends object>({
       </Stack>
     </form>
   );
+}
+
+/**
+ * Puts the keyboard into the field a form begins with, unless the keyboard is somewhere on purpose. A form that somebody
+ * opened takes it into its first field, and gives it back to what opened it, or to the screen where that is gone.
+ */
+function useLeadIn(element: RefObject<HTMLFormElement | null>, isOpened: boolean): void {
+  const opened = useRef(isOpened);
+  // In the step that takes the form out of the page, else the browser has taken the keyboard from it already.
+  useLayoutEffect(() => {
+    const form = element.current;
+    const before = document.activeElement instanceof HTMLElement ? document.activeElement : document.body;
+    const isNowhere = before === document.body || before.tagName === 'MAIN';
+    if (isNowhere || (opened.current && before.tagName === 'BUTTON')) {
+      const first = form?.querySelector<HTMLElement>('[data-autofocus]');
+      const any = opened.current ? form?.querySelector<HTMLElement>('input, select, textarea') : null;
+      (first ?? any)?.focus();
+    }
+    return () => {
+      if (!opened.current || form?.contains(document.activeElement) !== true) return;
+      const back = before.isConnected ? before : document.querySelector('main');
+      back?.focus({ preventScroll: true });
+    };
+  }, [element]);
 }
 
 function DraftNote<V extends object>({ form }: { readonly form: DraftForm<V> }) {

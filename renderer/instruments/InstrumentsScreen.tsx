@@ -20,6 +20,7 @@ import { useAppStatus, useHasRole } from '../operations/AppStatus.tsx';
 import { useAct } from '../operations/useAct.ts';
 import { useOperation } from '../operations/useOperation.ts';
 import { InDate } from '../people/InDate.tsx';
+import { Shortcut } from '../shortcuts/Shortcut.tsx';
 import { ChangeInstrumentPanel } from './ChangeInstrumentPanel.tsx';
 import { INSTRUMENT_WORDS } from './instrumentWords.ts';
 import { NewInstrumentPanel } from './NewInstrumentPanel.tsx';
@@ -38,6 +39,7 @@ export function InstrumentsScreen() {
   const addButton = mayAdd ? <Button onClick={() => setIsAdding(true)}>New instrument</Button> : undefined;
   return (
     <Screen title="Instruments" action={isAdding ? undefined : addButton}>
+      <Shortcut keys="n" label="New instrument" onPress={() => setIsAdding(true)} />
       {isAdding ? <NewInstrumentPanel onDone={() => setIsAdding(false)} /> : null}
       <Answer of={found}>
         {(instruments) => {

@@ -25,6 +25,17 @@ const ANSWERS: readonly { readonly value: AnswerKey; readonly label: string }[] 
   { value: 'not-applicable', label: 'Not needed' },
 ];
 
+const ANSWER_KEYS: Readonly<Record<string, AnswerKey>> = { y: 'yes', n: 'no', u: 'unknown', x: 'not-applicable' };
+
+/** The answer of the next item; after the last one the keyboard stays. */
+function focusNext(answer: HTMLElement): void {
+  const next = answer.closest('.lo-ready')?.nextElementSibling;
+  const choice =
+    next?.querySelector<HTMLElement>('input[type="radio"]:checked') ??
+    next?.querySelector<HTMLElement>('input[type="radio"]');
+  choice?.focus();
+}
+
 const HINDERS_WORDS: Readonly<Record<ReadinessHinders, string>> = {
   visit: 'else a wasted trip',
   firing: 'else it cannot be lit',
@@ -62,6 +73,11 @@ export function ReadinessPanel({
         <PhotoRequests jobId={readiness.jobId} />
         {readiness.gasLoad === null ? null : <GasLoadNote balance={readiness.gasLoad} />}
         {siteId === null ? null : <GasLoadGaps siteId={siteId} />}
+        <p className="lo-faint" style={{ margin: 0 }}>
+          On an answer: <kbd className="lo-key">y</kbd> yes, <kbd className="lo-key">n</kbd> no,{' '}
+          <kbd className="lo-key">u</kbd> not known, <kbd className="lo-key">x</kbd> not needed; each goes on to the
+          next.
+        </p>
         <div>
           {READINESS_ITEMS.map((item) => (
             <ItemRow key={item.key} jobId={readiness.jobId} item={item} given={given.get(item.key) ?? null} />
@@ -121,6 +137,13 @@ function ItemRow({
           aria-labelledby={`ready-${item.key}`}
           fullWidth
           disabled={!mayAnswer}
+          onKeyDown={(event) => {
+            const answer = event.ctrlKey || event.altKey || event.metaKey ? undefined : ANSWER_KEYS[event.key];
+            if (answer === undefined) return;
+            event.preventDefault();
+            void save(answer);
+            focusNext(event.currentTarget);
+          }}
           value={given?.answer ?? ''}
           data={[...ANSWERS]}
           onChange={(answer) => {

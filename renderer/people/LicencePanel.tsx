@@ -13,6 +13,7 @@ import { FUEL_WORDS } from '../kit/tradeWords.ts';
 import { WithdrawnList } from '../kit/WithdrawnList.tsx';
 import { useUnitSystem } from '../operations/AppStatus.tsx';
 import { useAct } from '../operations/useAct.ts';
+import { Shortcut } from '../shortcuts/Shortcut.tsx';
 import { EndOrWithdraw } from './EndOrWithdraw.tsx';
 import { InDate } from './InDate.tsx';
 import { LicenceFieldset } from './LicenceFieldset.tsx';
@@ -38,6 +39,7 @@ export function LicencePanel({ person, mayEdit }: { readonly person: StaffMember
         ) : undefined
       }
     >
+      {mayEdit ? <Shortcut keys="l" label="Add a licence" onPress={() => setOpen('new')} /> : null}
       <Stack>
         {open === 'new' ? <NewLicenceForm staffId={person.staffId} onDone={close} /> : null}
         {chosen === undefined ? null : <LicenceChange key={chosen.licenceId} licence={chosen} onDone={close} />}

@@ -9,6 +9,7 @@ import { SelectField } from '../form/SelectField.tsx';
 import { TextField } from '../form/TextField.tsx';
 import { showAmount, usualUnit } from '../form/typedAmount.ts';
 import { type DraftForm, useDraftForm } from '../form/useDraftForm.ts';
+import { useFocusAdded } from '../form/useFocusAdded.ts';
 import { Answer } from '../kit/Answer.tsx';
 import { Caution } from '../kit/Caution.tsx';
 import { ErrorText } from '../kit/ErrorText.tsx';
@@ -173,12 +174,19 @@ function Loads({
 }) {
   const unitSystem = useUnitSystem();
   const { loads } = form.values;
+  const { added, rowRef } = useFocusAdded();
   const change = (index: number, patch: Partial<LoadRow>) =>
     form.set({ loads: loads.map((row, at) => (at === index ? { ...row, ...patch } : row)) });
+  const add = () => {
+    const rowId = crypto.randomUUID();
+    added(rowId);
+    const inputKw = { text: '', unit: usualUnit('power', unitSystem) };
+    form.set({ loads: [...loads, { rowId, name: '', inputKw, applianceId: '' }] });
+  };
   return (
     <Stack gap="md">
       {loads.map((row, index) => (
-        <div key={row.rowId} className="lo-line-fields">
+        <div key={row.rowId} className="lo-line-fields" ref={rowRef(row.rowId)}>
           <TextInput
             label={`Appliance ${index + 1}`}
             value={row.name}
@@ -216,22 +224,7 @@ function Loads({
       ))}
       <Uncounted form={form} appliances={appliances} />
       <div>
-        <Button
-          variant="default"
-          onClick={() =>
-            form.set({
-              loads: [
-                ...loads,
-                {
-                  rowId: crypto.randomUUID(),
-                  name: '',
-                  inputKw: { text: '', unit: usualUnit('power', unitSystem) },
-                  applianceId: '',
-                },
-              ],
-            })
-          }
-        >
+        <Button variant="default" onClick={add}>
           Add an appliance
         </Button>
       </div>

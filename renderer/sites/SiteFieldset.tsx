@@ -7,6 +7,7 @@ import { SelectField } from '../form/SelectField.tsx';
 import { TextField } from '../form/TextField.tsx';
 import { readAmount, usualUnit } from '../form/typedAmount.ts';
 import type { DraftForm } from '../form/useDraftForm.ts';
+import { useFocusAdded } from '../form/useFocusAdded.ts';
 import { Panel } from '../kit/Panel.tsx';
 import { countryOptions, ruleSetOptions, timeZoneNames } from '../kit/places.ts';
 import { BUILDING_WORDS, EMITTER_WORDS, optionsOf } from '../kit/tradeWords.ts';
@@ -50,15 +51,6 @@ export function SiteFieldset({
             description="Cover and its deadlines can depend on it."
             options={optionsOf(BUILDING_WORDS)}
           />
-          <TextField form={form} name="timeZone" label="Time zone" suggestions={timeZoneNames()} isNeeded />
-          <SelectField
-            form={form}
-            name="jurisdiction"
-            label="Safety ceilings and relief rule"
-            options={ruleSetOptions(form.values.jurisdiction)}
-          />
-          <TextField form={form} name="latitude" label="Latitude" placeholder="45.508" />
-          <TextField form={form} name="longitude" label="Longitude" placeholder="-73.587" />
           <TextField
             form={form}
             name="access"
@@ -67,6 +59,7 @@ export function SiteFieldset({
             lines={2}
           />
         </div>
+        <SeldomChanged form={form} />
       </Panel>
       <Panel title="Heating system">
         <Stack gap="md">
@@ -115,6 +108,28 @@ export function SiteFieldset({
   );
 }
 
+/** As the firm has it for nearly every site: one stop for the keyboard, opened where something is wrong in it. */
+function SeldomChanged({ form }: { readonly form: DraftForm<SiteForm> }) {
+  const { timeZone, jurisdiction, latitude, longitude } = form.values;
+  const rules = ruleSetOptions(jurisdiction);
+  const isWrong = (['timeZone', 'jurisdiction', 'latitude', 'longitude'] as const).some((name) => name in form.errors);
+  const isPlaced = latitude.trim() !== '' && longitude.trim() !== '';
+  return (
+    <details className="lo-seldom" open={isWrong || undefined}>
+      <summary className="lo-seldom-line">
+        Time zone {timeZone}, rules of {rules.find(({ value }) => value === jurisdiction)?.label ?? jurisdiction},{' '}
+        {isPlaced ? 'with its place on the map' : 'without its place on the map'}
+      </summary>
+      <div className="lo-fields">
+        <TextField form={form} name="timeZone" label="Time zone" suggestions={timeZoneNames()} isNeeded />
+        <SelectField form={form} name="jurisdiction" label="Safety ceilings and relief rule" options={rules} />
+        <TextField form={form} name="latitude" label="Latitude" placeholder="45.508" />
+        <TextField form={form} name="longitude" label="Longitude" placeholder="-73.587" />
+      </div>
+    </details>
+  );
+}
+
 function AltitudeHintText({
   form,
   neighbourAltitudesM,
@@ -146,8 +161,15 @@ function AltitudeHintText({
 function Emitters({ form }: { readonly form: DraftForm<SiteForm> }) {
   const unitSystem = useUnitSystem();
   const { emitters } = form.values;
+  const { added, rowRef } = useFocusAdded();
   const change = (index: number, patch: Partial<EmitterRow>) =>
     form.set({ emitters: emitters.map((row, at) => (at === index ? { ...row, ...patch } : row)) });
+  const add = () => {
+    const rowId = crypto.randomUUID();
+    added(rowId);
+    const ratedKw = { text: '', unit: usualUnit('power', unitSystem) };
+    form.set({ emitters: [...emitters, { rowId, emitter: 'panel-radiators', zone: '', ratedKw }] });
+  };
   return (
     <fieldset className="lo-fieldset">
       <legend>Emitters</legend>
@@ -158,7 +180,7 @@ function Emitters({ form }: { readonly form: DraftForm<SiteForm> }) {
           </p>
         ) : null}
         {emitters.map((row, index) => (
-          <div key={row.rowId} className="lo-line-fields">
+          <div key={row.rowId} className="lo-line-fields" ref={rowRef(row.rowId)}>
             <NativeSelect
               label={`Emitter ${index + 1}`}
               value={row.emitter}
@@ -188,22 +210,7 @@ function Emitters({ form }: { readonly form: DraftForm<SiteForm> }) {
           </div>
         ))}
         <div>
-          <Button
-            variant="default"
-            onClick={() =>
-              form.set({
-                emitters: [
-                  ...emitters,
-                  {
-                    rowId: crypto.randomUUID(),
-                    emitter: 'panel-radiators',
-                    zone: '',
-                    ratedKw: { text: '', unit: usualUnit('power', unitSystem) },
-                  },
-                ],
-              })
-            }
-          >
+          <Button variant="default" onClick={add}>
             Add an emitter
           </Button>
         </div>

@@ -17,6 +17,7 @@ import { useHasRole } from '../operations/AppStatus.tsx';
 import { useOperation } from '../operations/useOperation.ts';
 import { RouteLink } from '../RouteLink.tsx';
 import { goTo } from '../route.ts';
+import { Shortcut } from '../shortcuts/Shortcut.tsx';
 import { GasLoadGaps } from './GasLoadGaps.tsx';
 import { GasLoadNote } from './GasLoadNote.tsx';
 import { COMPENSATION_WORDS, gasToForm, loadBalance } from './gasForm.ts';
@@ -57,6 +58,12 @@ function Site({ found, mayEdit }: { readonly found: OutputOf<'sites.get'>; reado
   const { siteId, site, appliances } = found;
   return (
     <>
+      {mayEdit ? (
+        <>
+          <Shortcut keys="n" label="New appliance" onPress={() => goTo('new-appliance', { siteId })} />
+          <Shortcut keys="m" label="The gas supply" onPress={() => goTo('gas-supply', { siteId })} />
+        </>
+      ) : null}
       <Panel title="Appliances">
         {appliances.length === 0 ? (
           <EmptyState

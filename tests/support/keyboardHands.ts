@@ -54,23 +54,31 @@ export function keyboardHands(page: Page): KeyboardHands {
     }
     throw new Error(`Tab never came to ${name}; it came to: ${[...new Set(seen)].join(' | ')}`);
   };
+  /** A form that opens may have put the keyboard there already. */
+  const comeTo = async (name: string | RegExp) => {
+    const focused = await nameOfFocus(page);
+    const isThere = typeof name === 'string' ? focused === name : name.test(focused);
+    if (!isThere || !(await page.evaluate<boolean>(IS_UNTOUCHED))) await tabTo(name);
+  };
   return {
     page,
     press,
     type,
     tabTo,
     async fill(label, text) {
-      await tabTo(label);
+      await comeTo(label);
       await type(text);
       countField();
     },
     async choose(label, option) {
-      await tabTo(label);
+      await comeTo(label);
       const options = await page.evaluate<SelectState>(FOCUSED_SELECT);
       const at = options.texts.findIndex((text) => text.startsWith(option));
       const distance = at < 0 ? null : at - options.chosen;
       if (distance === null) throw new Error(`${label}: there is no "${option}"`);
-      for (let step = 0; step < Math.abs(distance); step += 1) await press(distance > 0 ? 'ArrowDown' : 'ArrowUp');
+      const letters = lettersTo(options.texts, at);
+      if (letters.length < Math.abs(distance)) for (const letter of letters) await press(letter);
+      else for (let step = 0; step < Math.abs(distance); step += 1) await press(distance > 0 ? 'ArrowDown' : 'ArrowUp');
       const after = await page.evaluate<SelectState>(FOCUSED_SELECT);
       if (after.chosen !== at) throw new Error(`${label}: "${after.texts[after.chosen]}" was chosen, not "${option}"`);
       countField();
@@ -90,6 +98,21 @@ export function keyboardHands(page: Page): KeyboardHands {
     },
   };
 }
+
+/** The first letters of an option that no other begins with: a select takes them for a choice. */
+function lettersTo(texts: readonly string[], at: number): string {
+  const wanted = texts[at]?.toLowerCase() ?? '';
+  for (let length = 1; length <= wanted.length; length += 1) {
+    const start = wanted.slice(0, length);
+    if (texts.every((text, index) => index === at || !text.toLowerCase().startsWith(start))) return start;
+  }
+  return wanted;
+}
+
+const IS_UNTOUCHED = `(() => {
+  const focused = document.activeElement;
+  return focused.tagName === 'SELECT' || focused.value === '';
+})()`;
 
 type SelectState = { readonly texts: readonly string[]; readonly chosen: number };
 
