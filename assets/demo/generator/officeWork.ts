@@ -130,7 +130,7 @@ export function packetBatches(anchor: Day): Scenario['packetBatches'] {
   return [
     {
       startedAt: `${ago(anchor, 6)}T20:10:00.000Z`,
-      visitKeys: [54, 52, 51].map((boiler) => `boiler-${boiler}-startup-0`),
+      visitKeys: [54, 52, 50].map((boiler) => `boiler-${boiler}-startup-0`),
     },
   ];
 }
