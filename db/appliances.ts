@@ -217,14 +217,6 @@ export function listMakeSafes(db: ReadableDb, applianceId: string) {
     .all();
 }
 
-export function findPlacement(db: ReadableDb, applianceId: string): typeof placements.$inferSelect | undefined {
-  return db
-    .select()
-    .from(placements)
-    .where(and(eq(placements.applianceId, applianceId), isNull(placements.toOn)))
-    .get();
-}
-
 /** Photos of a make-safe, as attachments, in the order they were taken in. */
 export function listMakeSafePhotos(db: ReadableDb, makeSafeId: string): readonly string[] {
   return listLinkedFiles(db, 'make_safes', makeSafeId);

@@ -30,7 +30,10 @@ export function readOpenNotices(
     .from(appliances)
     .leftJoin(placements, and(eq(placements.applianceId, appliances.id), isNull(placements.toOn)))
     .leftJoin(sites, eq(sites.id, placements.siteId))
-    .where(sql`${appliances.id} IN (SELECT value FROM json_each(${among}))`)
+    // One taken out of use heats nobody any more.
+    .where(
+      sql`${appliances.id} IN (SELECT value FROM json_each(${among})) AND (${placements.id} IS NOT NULL OR NOT EXISTS (SELECT 1 FROM placements o WHERE o.appliance_id = appliances.id))`,
+    )
     .all()
     .filter(({ maker }) => byMaker.has(plainName(maker)));
   if (subjects.length === 0) return new Map();

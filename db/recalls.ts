@@ -57,7 +57,7 @@ export function listMakers(raw: Database): readonly string[] {
   return rawStatement(raw, 'SELECT DISTINCT maker FROM appliances').pluck().all() as string[];
 }
 
-/** Every appliance of these makers, with where it stands now. */
+/** Every appliance of these makers but those taken out of use, with where it stands now. */
 export function listRecallCandidates(raw: Database, makers: readonly string[]): readonly RecallCandidate[] {
   return rawStatement(
     raw,
@@ -69,6 +69,7 @@ export function listRecallCandidates(raw: Database, makers: readonly string[]): 
      LEFT JOIN sites s ON s.id = p.site_id
      LEFT JOIN customers c ON c.id = s.customer_id
      LEFT JOIN parties q ON q.id = c.party_id
+     WHERE p.id IS NOT NULL OR NOT EXISTS (SELECT 1 FROM placements o WHERE o.appliance_id = a.id)
      ORDER BY q.name, a.serial, a.id`,
   ).all(JSON.stringify(makers)) as RecallCandidate[];
 }

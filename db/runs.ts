@@ -1,4 +1,5 @@
 /** Reads a run whole, as the plain record that the domain judges, walks and prints. */
+
 import { and, asc, desc, eq, isNotNull, isNull, sql } from 'drizzle-orm';
 import { alias } from 'drizzle-orm/sqlite-core';
 import { siteDay } from '../domain/judgement/proof/siteDay.ts';
@@ -6,10 +7,11 @@ import { type FuelSetUp, isConvertedTo } from '../domain/procedure/conversion.ts
 import type { EmitterKind, FuelKey } from '../domain/procedure/modelSheet.ts';
 import type { RecordedInstrument, RunRecord, Transcription } from '../domain/procedure/runRecord.ts';
 import type { QuantityKey } from '../domain/quantity/quantities.ts';
-import { findAppliance, findFuelStateOn, findPlacement, listFuelStatePhotos } from './appliances.ts';
+import { findAppliance, findFuelStateOn, listFuelStatePhotos } from './appliances.ts';
 import { listOpenNotices } from './openNotices.ts';
 import type { ReadableDb } from './openStore.ts';
 import { listInstruments } from './people.ts';
+import { findSiteIdOfJob } from './placements.ts';
 import { preparedOnce } from './preparedOnce.ts';
 import {
   attachmentLinks,
@@ -245,9 +247,10 @@ export function readRunRecord(
 ): RunRecord {
   const appliance = findAppliance(db, job.applianceId);
   if (appliance === undefined) throw new Error(`run ${run.id} has no appliance`);
-  const placement = findPlacement(db, appliance.id);
-  const site = placement === undefined ? undefined : findSite(db, placement.siteId);
-  if (site === undefined) throw new Error(`appliance ${appliance.id} stands nowhere`);
+  // Where its trip went: a boiler moved or taken out since takes none of its history along.
+  const siteId = findSiteIdOfJob(db, job);
+  const site = siteId === undefined ? undefined : findSite(db, siteId);
+  if (site === undefined) throw new Error(`appliance ${appliance.id} never stood anywhere`);
   const on = siteDay(Date.parse(visitStartedAt ?? run.startedAt), site.timeZone);
   const supply = findGasSupply(db, site.id);
   const emitters = listEmitters(db, site.id);

@@ -79,8 +79,16 @@ export function findGasSupply(db: ReadableDb, siteId: string): GasSupplyRow | un
     .get()?.supply;
 }
 
+/** A boiler taken out of use draws nothing; put back, its load is there again. */
+const ON_THE_PIPE = sql`(gas_loads.appliance_id IS NULL OR EXISTS (SELECT 1 FROM placements pl WHERE pl.appliance_id = gas_loads.appliance_id AND pl.to_on IS NULL))`;
+
 export function listGasLoads(db: ReadableDb, gasSupplyId: string): readonly (typeof gasLoads.$inferSelect)[] {
-  return db.select().from(gasLoads).where(eq(gasLoads.gasSupplyId, gasSupplyId)).orderBy(asc(gasLoads.id)).all();
+  return db
+    .select()
+    .from(gasLoads)
+    .where(and(eq(gasLoads.gasSupplyId, gasSupplyId), ON_THE_PIPE))
+    .orderBy(asc(gasLoads.id))
+    .all();
 }
 
 export function listNeighbourAltitudesM(db: ReadableDb, site: SiteRow): readonly number[] {

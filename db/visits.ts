@@ -1,5 +1,5 @@
 /** Queries over jobs, readiness, visits and their crews. */
-import { and, asc, between, desc, eq, inArray, isNull, ne, sql } from 'drizzle-orm';
+import { and, asc, between, desc, eq, inArray, isNotNull, isNull, ne, sql } from 'drizzle-orm';
 import type { ReadableDb } from './openStore.ts';
 import { preparedOnce } from './preparedOnce.ts';
 import {
@@ -35,7 +35,8 @@ export function listJobs(
   const counts = sql`${visits.state} <> 'cancelled' AND (${visits.outcome} IS NULL OR ${visits.outcome} = 'finished')`;
   const hasVisit = sql`EXISTS (SELECT 1 FROM ${visitJobs} JOIN ${visits} ON ${visits.id} = ${visitJobs.visitId} WHERE ${visitJobs.jobId} = ${jobs.id} AND ${counts})`;
   const conditions = [
-    filter.isWaiting ? and(isNull(jobs.closedAt), sql`NOT ${hasVisit}`) : undefined,
+    // Work on an appliance taken out of use waits for nobody; put back, it is there again.
+    filter.isWaiting ? and(isNull(jobs.closedAt), isNotNull(placements.id), sql`NOT ${hasVisit}`) : undefined,
     filter.applianceId === null ? undefined : eq(jobs.applianceId, filter.applianceId),
     filter.jobIds === undefined ? undefined : inArray(jobs.id, [...filter.jobIds]),
   ];

@@ -6,7 +6,7 @@ import { rawStatement } from '../rawStatement.ts';
 import { type DueSource, readDueFacts } from './readDueFacts.ts';
 
 /** Grows whenever the rules give other rows for the same truth: every store then works them out again when it opens. */
-export const DUE_RULES_VERSION = 4;
+export const DUE_RULES_VERSION = 5;
 
 const CHUNK = 1000;
 const STEP = 5000;

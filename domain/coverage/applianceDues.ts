@@ -40,7 +40,8 @@ export type ApplianceDue = {
 };
 
 export function applianceDues(facts: DueFacts): readonly ApplianceDue[] {
-  const dues = [registrationRow(facts), ...(facts.isPlaced ? [serviceRow(facts), ...contactRows(facts)] : [])];
+  // What was taken out of use falls due for nothing.
+  const dues = facts.isPlaced ? [registrationRow(facts), serviceRow(facts), ...contactRows(facts)] : [];
   return dues.filter((due) => due !== null);
 }
 

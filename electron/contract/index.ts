@@ -22,6 +22,7 @@ import { packetBatchOperations } from './packetBatches.ts';
 import { paperOperations } from './paper.ts';
 import { peopleOperations } from './people.ts';
 import { photoOperations } from './photos.ts';
+import { placementOperations } from './placements.ts';
 import { planningOperations } from './planning.ts';
 import { readinessOperations } from './readiness.ts';
 import { recallOperations } from './recalls.ts';
@@ -45,6 +46,7 @@ export const contract = {
   ...customerOperations,
   ...siteOperations,
   ...applianceOperations,
+  ...placementOperations,
   ...sheetOperations,
   ...sheetDraftOperations,
   ...jobOperations,

@@ -38,6 +38,7 @@ export const jobOperations = {
     access: ['dispatcher', 'owner', 'technician'],
     input: z.strictObject({ applianceId: id, kind: jobKind, note: words }),
     output: z.strictObject({ jobId: id }),
+    errors: { 'not-standing': nothing },
   }),
   /**
    * Jobs without a visit yet, what presses first; or all of an appliance, or these ones, the newest first. Never every job

@@ -121,6 +121,7 @@ export const visitOperations = {
       'readiness-open': z.strictObject({ items: z.array(z.strictObject({ jobId: id, itemKey: z.string() })) }),
       'needs-licence': licenceProblem,
       'jobs-on-several-sites': nothing,
+      'not-standing': nothing,
       'times-reversed': z.strictObject({ plannedFrom: wallTime, plannedTo: wallTime }),
     },
   }),

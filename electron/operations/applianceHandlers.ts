@@ -1,10 +1,10 @@
 /** Appliances: identity, dates kept apart, fuel states, history. */
+
 import {
   type ApplianceRow,
   findAppliance,
   findApplianceSummary,
   findBySerial,
-  findPlacement,
   listApplianceDates,
   listAppliances,
   listFuelStatePhotos,
@@ -17,6 +17,7 @@ import { findAttachment } from '../../db/attachments.ts';
 import { listOpenNotices, withOpenNotices } from '../../db/openNotices.ts';
 import type { ReadableDb } from '../../db/openStore.ts';
 import { findCompany } from '../../db/people.ts';
+import { findPlacement } from '../../db/placements.ts';
 import { applianceDates, appliances, attachmentLinks, fuelStates, placements } from '../../db/schema/index.ts';
 import { findNewestRevision } from '../../db/sheets.ts';
 import { findSite } from '../../db/sites.ts';

@@ -4,6 +4,7 @@ import { findAppliance } from '../../db/appliances.ts';
 import { readOpenNotices } from '../../db/openNotices.ts';
 import type { ReadableDb } from '../../db/openStore.ts';
 import { findStaff } from '../../db/people.ts';
+import { isTakenOut } from '../../db/placements.ts';
 import { jobs, readinessAnswers, visitCrew, visitJobs, visits } from '../../db/schema/index.ts';
 import { findGasSupply, listGasLoads } from '../../db/sites.ts';
 import type { StoreWriter } from '../../db/storeWriter.ts';
@@ -33,6 +34,7 @@ export const bookingHandlers: Handlers<
 > = {
   'jobs.open': (input, context) => {
     if (findAppliance(context.db, input.applianceId) === undefined) return notFound('appliances', input.applianceId);
+    if (isTakenOut(context.db, input.applianceId)) return fail('not-standing', {});
     const jobId = context.write((writer) =>
       writer.insert(jobs, { ...input, openedAt: context.now, isChargeable: true }),
     );
@@ -211,6 +213,7 @@ function oneSiteOf(db: ReadableDb, jobIds: readonly string[]): string {
   const rows = listJobs(db, { applianceId: null, jobIds });
   const missing = jobIds.find((jobId) => !rows.some((row) => row.job.id === jobId));
   if (missing !== undefined) return notFound('jobs', missing);
+  if (rows.some(({ appliance }) => isTakenOut(db, appliance.id))) return fail('not-standing', {});
   const siteIds = new Set(rows.map((row) => row.siteId));
   const [siteId] = siteIds;
   if (siteIds.size !== 1 || siteId === undefined || siteId === null) return fail('jobs-on-several-sites', {});

@@ -1,7 +1,8 @@
 /** Which language the handover sheet speaks when nobody says otherwise: that of whoever lives there, as far as it is on file. */
-import { findPlacement } from '../../db/appliances.ts';
+
 import { findCustomer, listSiteRoles } from '../../db/customers.ts';
 import { findCompany } from '../../db/people.ts';
+import { findLastPlacement } from '../../db/placements.ts';
 import { findSite } from '../../db/sites.ts';
 import type { MessageLanguage } from '../../domain/messages/messageKinds.ts';
 import type { OutputOf } from '../contract/index.ts';
@@ -10,7 +11,7 @@ import { dayIn } from './today.ts';
 
 export function handoverLanguage(context: HandlerContext, applianceId: string): OutputOf<'handovers.getLanguage'> {
   const { db } = context;
-  const placement = findPlacement(db, applianceId);
+  const placement = findLastPlacement(db, applianceId);
   const site = placement === undefined ? undefined : findSite(db, placement.siteId);
   const occupant = site === undefined ? undefined : occupantOf(context, site);
   if (occupant?.language != null)

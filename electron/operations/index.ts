@@ -28,6 +28,7 @@ import { paperHandlers } from './paperHandlers.ts';
 import { peopleHandlers } from './peopleHandlers.ts';
 import { permitHandlers } from './permitHandlers.ts';
 import { photoHandlers } from './photoHandlers.ts';
+import { placementHandlers } from './placementHandlers.ts';
 import { planningHandlers } from './planningHandlers.ts';
 import { readinessHandlers } from './readinessHandlers.ts';
 import { readingHandlers } from './readingHandlers.ts';
@@ -57,6 +58,7 @@ export const handlers: Handlers<OperationName> = {
   ...sitePeopleHandlers,
   ...permitHandlers,
   ...applianceHandlers,
+  ...placementHandlers,
   ...sheetHandlers,
   ...rescueHandlers,
   ...sheetDraftHandlers,

@@ -1,8 +1,10 @@
 /** Make-safes: opened at one key, described afterwards, closed only by a licensed person with a reason. */
-import { findMakeSafe, findPlacement, listMakeSafePhotos, listOpenMakeSafes } from '../../db/appliances.ts';
+
+import { findMakeSafe, listMakeSafePhotos, listOpenMakeSafes } from '../../db/appliances.ts';
 import { findAttachment } from '../../db/attachments.ts';
 import type { ReadableDb } from '../../db/openStore.ts';
 import { findCompany } from '../../db/people.ts';
+import { findPlacement } from '../../db/placements.ts';
 import { attachmentLinks, makeSafes } from '../../db/schema/index.ts';
 import { findVisit } from '../../db/visits.ts';
 import { actorOf, fail, type Handlers, notFound } from './handler.ts';

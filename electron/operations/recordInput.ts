@@ -1,8 +1,9 @@
 /** Gathers, for sealing or a draft, everything a run's record holds. */
-import { findAppliance, findFuelStateOn, findPlacement, listApplianceDates } from '../../db/appliances.ts';
+import { findAppliance, findFuelStateOn, listApplianceDates } from '../../db/appliances.ts';
 import { findCustomer, listConsents, listSiteRoles } from '../../db/customers.ts';
 import type { ReadableDb } from '../../db/openStore.ts';
 import { findCompany, listLicencesOf, listStaff, listTrainings } from '../../db/people.ts';
+import { findLastPlacement } from '../../db/placements.ts';
 import { listPermits } from '../../db/registrations.ts';
 import { findGasSupply, findSite, listEmitters, listGasLoads } from '../../db/sites.ts';
 import { listCrews, type VisitRecord } from '../../db/visits.ts';
@@ -46,7 +47,7 @@ export function readRecordInput(db: ReadableDb, state: RunState, visit: VisitRec
     appliance: {
       applianceId: appliance.id,
       ...toApplianceFields(appliance),
-      position: findPlacement(db, appliance.id)?.position ?? null,
+      position: findLastPlacement(db, appliance.id)?.position ?? null,
       dates: listApplianceDates(db, appliance.id).map(({ kind, on, precision, source }) => ({
         kind: kind as RecordInput['appliance']['dates'][number]['kind'],
         on,

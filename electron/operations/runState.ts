@@ -1,8 +1,8 @@
 /** A run with what the domain says of it: findings and progress are computed each time, never stored. */
 
-import { findPlacement } from '../../db/appliances.ts';
 import type { ReadableDb } from '../../db/openStore.ts';
 import { listPastRuns } from '../../db/pastRuns.ts';
+import { findSiteIdOfJob } from '../../db/placements.ts';
 import { findLastMakeSafeClosedAt, findRun, type RunRow, readRunRecord } from '../../db/runs.ts';
 import type { jobs } from '../../db/schema/index.ts';
 import { getRevisionById } from '../../db/sheets.ts';
@@ -74,7 +74,7 @@ export function readRunState(db: ReadableDb, runId: string, visitId: string, now
 /** What this run is held against: a startup is where comparing begins. */
 export function readPast(db: ReadableDb, { run, job }: Pick<LoadedRun, 'run' | 'job'>): readonly PastRun[] {
   if (job.kind === 'startup') return [];
-  const siteId = findPlacement(db, job.applianceId)?.siteId;
+  const siteId = findSiteIdOfJob(db, job);
   const timeZone = siteId === undefined ? undefined : findSite(db, siteId)?.timeZone;
   return listPastRuns(db, job.applianceId, timeZone ?? 'UTC', run.startedAt);
 }

@@ -1,7 +1,8 @@
 /** The years of one appliance, for its history and for whoever services it. */
-import { findAppliance, findPlacement } from '../../db/appliances.ts';
+import { findAppliance } from '../../db/appliances.ts';
 import { readDueFacts } from '../../db/dues/readDueFacts.ts';
 import { listPastRuns } from '../../db/pastRuns.ts';
+import { findLastPlacement } from '../../db/placements.ts';
 import { findNewestRevision } from '../../db/sheets.ts';
 import { findSite } from '../../db/sites.ts';
 import { dayAt } from '../../domain/coverage/dayAt.ts';
@@ -45,6 +46,6 @@ function explained(facts: ServiceFacts) {
 }
 
 function timeZoneOf(context: HandlerContext, applianceId: string): string {
-  const siteId = findPlacement(context.db, applianceId)?.siteId;
+  const siteId = findLastPlacement(context.db, applianceId)?.siteId;
   return (siteId === undefined ? undefined : findSite(context.db, siteId)?.timeZone) ?? 'UTC';
 }

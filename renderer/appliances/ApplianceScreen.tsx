@@ -27,6 +27,7 @@ import { KeyTo } from '../shortcuts/KeyTo.tsx';
 import { DatesPanel } from './DatesPanel.tsx';
 import { FuelPanel } from './FuelPanel.tsx';
 import { MakeSafeFacts, MakeSafePhotos, OpenMakeSafe, OpenMakeSafePanel } from './MakeSafePanel.tsx';
+import { PlacePanel } from './PlacePanel.tsx';
 
 export function ApplianceScreen({ applianceId }: { readonly applianceId: string }) {
   const found = useOperation('appliances.get', { applianceId });
@@ -112,6 +113,7 @@ function Appliance({ found, mayEdit }: { readonly found: OutputOf<'appliances.ge
         </Panel>
         <DatesPanel applianceId={applianceId} dates={found.dates} />
         <FuelPanel appliance={found} />
+        <PlacePanel applianceId={applianceId} mayEdit={mayEdit} />
         {closed.length > 0 ? (
           <Panel title="Earlier make-safes">
             {closed.map((makeSafe) => (

@@ -92,6 +92,12 @@ const WORDS: { readonly [C in ErrorCode]: (data: DataByCode[C]) => string } = {
     'A job of this plan has been booked or closed meanwhile. Nothing was changed; have the plan made anew.',
   'plan-outdated': () =>
     'Hours, absences, licences or other visits have changed since this plan was made. Nothing was changed; have it made anew.',
+  'not-standing': () => 'This appliance was taken out of use. Put it back first, on its own page.',
+  'is-standing': () => 'It stands in its place already.',
+  'same-site': () => 'It stands there already.',
+  'replaced-by-itself': () => 'An appliance cannot replace itself. Choose the other one.',
+  'visits-ahead': ({ days }) =>
+    `A visit to it is booked or under way (${days.map((day) => dayWords(day)).join(', ')}). Cancel or finish it first.`,
   'day-not-between': ({ validFrom, validTo }) =>
     `The last day must lie ${validTo === null ? `on or after ${dayWords(validFrom)}` : `from ${dayWords(validFrom)} to ${dayWords(validTo)}`}. A wrong day on file is corrected; what never was is withdrawn.`,
   'person-erased': () => 'The data of this person was erased. Nothing can be written about them any more.',

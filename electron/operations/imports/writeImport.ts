@@ -1,5 +1,5 @@
 /** Writes a planned import. The caller's transaction makes it all or nothing. */
-import { findPlacement } from '../../../db/appliances.ts';
+import { findPlacement } from '../../../db/placements.ts';
 import {
   applianceDates,
   appliances,
