@@ -5,6 +5,7 @@ import { appOperations } from './app.ts';
 import { applianceOperations } from './appliances.ts';
 import { backupOperations } from './backups.ts';
 import { boardOperations } from './board.ts';
+import { chargeOperations } from './charges.ts';
 import { credentialOperations } from './credentials.ts';
 import { customerOperations } from './customers.ts';
 import { dueOperations } from './dues.ts';
@@ -50,6 +51,7 @@ export const contract = {
   ...sheetOperations,
   ...sheetDraftOperations,
   ...jobOperations,
+  ...chargeOperations,
   ...visitOperations,
   ...runOperations,
   ...makeSafeOperations,

@@ -6,6 +6,7 @@ import { applianceHandlers } from './applianceHandlers.ts';
 import { backupHandlers } from './backupHandlers.ts';
 import { boardHandlers } from './boardHandlers.ts';
 import { bookingHandlers } from './bookingHandlers.ts';
+import { chargeHandlers } from './chargeHandlers.ts';
 import { coverageHandlers } from './coverageHandlers.ts';
 import { credentialHandlers } from './credentialHandlers.ts';
 import { customerHandlers } from './customerHandlers.ts';
@@ -63,6 +64,7 @@ export const handlers: Handlers<OperationName> = {
   ...rescueHandlers,
   ...sheetDraftHandlers,
   ...bookingHandlers,
+  ...chargeHandlers,
   ...planningHandlers,
   ...workforceHandlers,
   ...travelHandlers,

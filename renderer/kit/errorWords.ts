@@ -92,6 +92,7 @@ const WORDS: { readonly [C in ErrorCode]: (data: DataByCode[C]) => string } = {
     'A job of this plan has been booked or closed meanwhile. Nothing was changed; have the plan made anew.',
   'plan-outdated': () =>
     'Hours, absences, licences or other visits have changed since this plan was made. Nothing was changed; have it made anew.',
+  'invoice-number-missing': () => 'The day of an invoice needs its number.',
   'not-standing': () => 'This appliance was taken out of use. Put it back first, on its own page.',
   'is-standing': () => 'It stands in its place already.',
   'same-site': () => 'It stands there already.',

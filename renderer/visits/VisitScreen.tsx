@@ -26,6 +26,7 @@ import { goTo } from '../route.ts';
 import { ServiceDueWords } from '../service/ServiceDueWords.tsx';
 import { Shortcut } from '../shortcuts/Shortcut.tsx';
 import { AmendPanel } from './AmendPanel.tsx';
+import { ChargePanel } from './ChargePanel.tsx';
 import { HandoverSheet } from './HandoverSheet.tsx';
 import { PencilledPanel } from './PencilledPanel.tsx';
 import { SealPanel } from './SealPanel.tsx';
@@ -235,6 +236,7 @@ function Visit({ visit }: { readonly visit: VisitRow }) {
           />
         )}
       </Panel>
+      <ChargePanel jobs={visit.jobs} />
       {mayPlan && mayBeWasted(visit) ? <WastedTripPanel visit={visit} /> : null}
       {isAhead(visit) && mayCancel ? <CancelPanel visitId={visit.visitId} /> : null}
       {visit.jobs.map(({ runId, isSealed, serial }) =>
