@@ -38,13 +38,15 @@ export type BackupFolder = {
   /** As it was found when this file was checked last; a file that changed since is checked again. */
   readonly lastProblemOf: (name: string) => CopyProblem | null;
   readonly pathOf: (name: string) => string;
+  /** Takes away what is more than is kept of each kind. */
+  readonly prune: () => void;
 };
 
 /** The chain rule lives above the store; it is handed in so that a copy is judged by the same one. */
 export type ChainCheck = (raw: Database.Database) => boolean;
 
 const NAME = /^(\d{8}T\d{6}Z)-(daily|weekly|monthly|before-update|before-restore)\.db$/;
-/** How many of each kind stay; the oldest go. */
+/** How many of each kind stay; the oldest go. Of daily ones it counts days: whoever makes many on one day loses no other day's. */
 const KEEP: Readonly<Record<CopyKind, number>> = {
   daily: 7,
   weekly: 4,
@@ -71,6 +73,7 @@ export function openBackupFolder(folder: string, migrationsFolder: string, hasIn
     list,
     pathOf,
     problemOf,
+    prune: () => prune(folder, list()),
     problemAt: (path) => findProblem(path, migrationsFolder, hasIntactChain),
     lastProblemOf(name) {
       const known = existsSync(pathOf(name)) ? checked.get(fileState(pathOf(name))) : 'not-a-store';
@@ -169,9 +172,21 @@ function byNewest(a: BackupCopy, b: BackupCopy): number {
 
 function prune(folder: string, copies: readonly BackupCopy[]): void {
   for (const [kept, count] of Object.entries(KEEP)) {
-    for (const old of copies.filter((copy) => copy.kept === kept).slice(count))
-      rmSync(join(folder, old.name), { force: true });
+    const ofKind = copies.filter((copy) => copy.kept === kept);
+    const surplus = kept === 'daily' ? surplusOfDays(ofKind, count) : ofKind.slice(count);
+    for (const old of surplus) rmSync(join(folder, old.name), { force: true });
   }
+}
+
+/** Of each day the newest stays, of all days the three newest too. */
+function surplusOfDays(copies: readonly BackupCopy[], days: number): readonly BackupCopy[] {
+  const kept = new Set<string>();
+  return copies.filter(({ madeAt }, index) => {
+    const day = madeAt.slice(0, 10);
+    const isNewestOfDay = !kept.has(day);
+    kept.add(day);
+    return kept.size > days || (!isNewestOfDay && index >= 3);
+  });
 }
 
 function isoWeek(instant: string): string {

@@ -24,10 +24,14 @@ export type Rescue = {
     | { readonly ok: false; readonly why: CopyProblem | 'not-found' };
 };
 
-export function openRescue(storeFile: string, backups: BackupFolder): Rescue {
+/** `there`: the copies at the second place; one that is here too is taken from here. */
+export function openRescue(storeFile: string, backups: BackupFolder, there: BackupFolder | null): Rescue {
   const candidates = (): readonly (Omit<RescueCopy, 'found'> & { readonly path: string })[] =>
     [
       ...backups.list().map((copy) => ({ ...copy, path: backups.pathOf(copy.name) })),
+      ...(there?.list() ?? [])
+        .filter(({ name }) => !backups.list().some((here) => here.name === name))
+        .map((copy) => ({ ...copy, path: there?.pathOf(copy.name) ?? '' })),
       ...replacedStores(storeFile).map((name) => toCandidate(join(dirname(storeFile), name), name)),
     ].sort((a, b) => b.madeAt.localeCompare(a.madeAt));
   return {

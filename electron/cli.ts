@@ -67,12 +67,13 @@ function restore(args: readonly string[]): void {
   try {
     const { values, positionals } = parseArgs({
       args: [...args],
-      options: { data: { type: 'string' } },
+      options: { data: { type: 'string' }, from: { type: 'string' } },
       allowPositionals: true,
     });
     const { lines, exitCode } = runRestore({
       dataFolder: values.data ? resolve(values.data) : defaultDataFolder(process.platform, process.env, homedir()),
       appRoot: findAppRoot(import.meta.url),
+      from: values.from ? resolve(values.from) : null,
       name: positionals[0] ?? null,
       now: new Date().toISOString(),
     });
@@ -100,7 +101,7 @@ function sayWhyNot(error: unknown): void {
 
 function usage(): void {
   process.stderr.write(
-    'Usage: npm run demo -- --out DIR\n       npm run verify -- FILE\n       npm run restore -- [--data DIR] [NAME OF A BACKUP]\n',
+    'Usage: npm run demo -- --out DIR\n       npm run verify -- FILE\n       npm run restore -- [--data DIR] [--from DIR] [NAME OF A BACKUP]\n',
   );
   process.exitCode = 2;
 }

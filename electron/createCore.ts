@@ -12,6 +12,7 @@ import { answerRescue } from './answerRescue.ts';
 import type { ChangeListener, Core } from './core.ts';
 import { type CoreOptions, openCore } from './openCore.ts';
 import { hasIntactChains } from './operations/sealChains.ts';
+import { readSecondPlace, rootOf } from './secondPlace.ts';
 
 export type { CoreOptions } from './openCore.ts';
 
@@ -48,10 +49,15 @@ export function createCore(options: CoreOptions): Core {
   return {
     async call(name, input, clientId) {
       if ('opened' in state) return state.opened.call(name, input, clientId);
-      const copies = join(options.dataFolder, 'copies');
       const migrations = join(options.appRoot, 'db', 'migrations');
+      const copiesIn = (folder: string) => openBackupFolder(join(folder, 'copies'), migrations, hasIntactChains);
+      const second = readSecondPlace(options.dataFolder);
       return answerRescue(name, input, {
-        rescue: openRescue(storePath(options.dataFolder), openBackupFolder(copies, migrations, hasIntactChains)),
+        rescue: openRescue(
+          storePath(options.dataFolder),
+          copiesIn(options.dataFolder),
+          second === null ? null : copiesIn(rootOf(second)),
+        ),
         trouble: state.trouble,
         dataFolder: options.dataFolder,
         now: (options.clock ?? (() => new Date().toISOString()))(),

@@ -6,7 +6,7 @@
 import { existsSync, mkdirSync, readFileSync } from 'node:fs';
 import { uptime } from 'node:os';
 import { extname, join } from 'node:path';
-import { openAttachmentFiles } from '../db/attachmentFiles.ts';
+import { type AttachmentFiles, openAttachmentFiles } from '../db/attachmentFiles.ts';
 import { findAttachment } from '../db/attachments.ts';
 import { type BackupFolder, openBackupFolder } from '../db/backups.ts';
 import { openStore, type Store, storePath } from '../db/openStore.ts';
@@ -34,6 +34,7 @@ import { hasIntactChains } from './operations/sealChains.ts';
 import { sniffMediaType } from './operations/sniffMediaType.ts';
 import { storageFailureOf } from './operations/storageFailure.ts';
 import type { DoneMove } from './operations/takeBackMove.ts';
+import { keepSecondPlace } from './secondPlaceKeeper.ts';
 
 export type CoreOptions = {
   readonly dataFolder: string;
@@ -70,7 +71,11 @@ export function openCore(options: CoreOptions): Core {
   const backupFolders = { real: openBackups('real'), demo: openBackups('demo') };
 
   function openBackups(which: 'real' | 'demo'): BackupFolder {
-    return openBackupFolder(join(folderOf(which), 'copies'), migrationsFolder, hasIntactChains);
+    return openCopies(join(folderOf(which), 'copies'));
+  }
+
+  function openCopies(folder: string): BackupFolder {
+    return openBackupFolder(folder, migrationsFolder, hasIntactChains);
   }
 
   const open = (which: 'real' | 'demo'): Store => {
@@ -92,15 +97,29 @@ export function openCore(options: CoreOptions): Core {
   };
 
   let store: Store = open(purpose);
+  const secondPlace = keepSecondPlace({
+    dataFolder: options.dataFolder,
+    store: () => store,
+    here: backupFolders.real,
+    openCopies,
+    isWanted: () => purpose === 'real',
+    clock,
+    logFault,
+    changed: () => changed(['backups', 'app']),
+  });
   const dailyCopies = keepDailyCopies({
     backups: () => backupFolders[purpose],
     store: () => store,
     isWanted: () => purpose === 'real',
     clock,
     logFault,
-    changed: () => changed(['backups', 'app']),
+    changed: () => {
+      changed(['backups', 'app']);
+      secondPlace.carrySoon();
+    },
   });
   dailyCopies.look();
+  secondPlace.carrySoon();
 
   /** In the background: whatever ends the demo meanwhile ends this too. */
   function drawDemoPackets(): void {
@@ -142,11 +161,11 @@ export function openCore(options: CoreOptions): Core {
     }
   }
 
-  function restoreFrom(copyName: string): string | null {
+  function restoreFrom(copyPath: string): string | null {
     const backups = backupFolders[purpose];
     const file = storePath(folderOf(purpose));
     // Made ready first: making room for the next copy may take away the one that is wanted.
-    stageRestore(backups.pathOf(copyName), file, clock());
+    stageRestore(copyPath, file, clock());
     const kept = copyBeforeRestore(backups);
     plans.stopAll();
     exports.stopAll();
@@ -159,6 +178,8 @@ export function openCore(options: CoreOptions): Core {
       signedIn.clear();
     }
     dailyCopies.forget();
+    // What the store speaks of now may lie there alone.
+    secondPlace.carrySoon();
     changed(['app']);
     return kept ?? replaced;
   }
@@ -183,14 +204,28 @@ export function openCore(options: CoreOptions): Core {
     return row === undefined ? null : { staffId: row.id, name: row.name, roles: row.roles as StaffRole[] };
   }
 
+  /** A new file goes to the second place soon after. */
+  function keptFiles(): AttachmentFiles {
+    const files = openAttachmentFiles(join(folderOf(purpose), 'attachments'));
+    return {
+      ...files,
+      put(bytes) {
+        const kept = files.put(bytes);
+        secondPlace.carrySoon();
+        return kept;
+      },
+    };
+  }
+
   const bootId = readBootId();
   const services = (): CoreServices => ({
     appRoot: options.appRoot,
     dataFolder: folderOf(purpose),
     isDemo: () => purpose === 'demo',
-    attachments: openAttachmentFiles(join(folderOf(purpose), 'attachments')),
+    attachments: keptFiles(),
     backups: backupFolders[purpose],
     dailyCopies,
+    secondPlace,
     steadyClockMs: options.steadyClockMs ?? (() => uptime() * 1000),
     bootId,
     signIn: (clientId, staffId) =>
@@ -283,6 +318,7 @@ export function openCore(options: CoreOptions): Core {
 
     close() {
       dailyCopies.stop();
+      secondPlace.stop();
       plans.stopAll();
       exports.stopAll();
       store.close();

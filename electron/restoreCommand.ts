@@ -1,12 +1,13 @@
 /** `npm run restore`: lists the backups of a data folder, or goes back to one of them, without opening the store. */
-import { existsSync } from 'node:fs';
-import { join } from 'node:path';
+import { existsSync, statSync } from 'node:fs';
+import { basename, dirname, join } from 'node:path';
 import { openBackupFolder } from '../db/backups.ts';
 import { FolderInUse, takeFolderLock } from '../db/folderLock.ts';
 import { storePath } from '../db/openStore.ts';
 import { openRescue, type Rescue, type RescueCopy } from '../db/rescue.ts';
 import { COPY_PROBLEM_WORDS } from '../domain/text/copyProblemWords.ts';
 import { hasIntactChains } from './operations/sealChains.ts';
+import { readSecondPlace, rootOf, type SecondPlace, writeSecondPlace } from './secondPlace.ts';
 
 /** What to say, and how the command ends. */
 export type CommandAnswer = { readonly lines: readonly string[]; readonly exitCode: 0 | 1 };
@@ -14,20 +15,31 @@ export type CommandAnswer = { readonly lines: readonly string[]; readonly exitCo
 export function runRestore(options: {
   readonly dataFolder: string;
   readonly appRoot: string;
+  /** The store's own folder at a second place, to go on from it on another computer; null: the one chosen here, if any. */
+  readonly from: string | null;
   /** Null: only lists. */
   readonly name: string | null;
   readonly now: string;
 }): CommandAnswer {
-  const { dataFolder, name } = options;
+  const { dataFolder, from, name } = options;
+  if (from !== null && !existsSync(join(from, 'copies')))
+    return refused(`${from}: there is no folder copies in it. Give the folder whose name begins with lightoff-.`);
   // Taking the lock would make the folder.
-  if (!existsSync(dataFolder)) return refused(`There is no data folder ${dataFolder}. Give it with --data DIR.`);
+  if (from === null && !existsSync(dataFolder))
+    return refused(`There is no data folder ${dataFolder}. Give it with --data DIR.`);
   try {
     const lock = takeFolderLock(dataFolder);
     try {
       const migrations = join(options.appRoot, 'db', 'migrations');
-      const backups = openBackupFolder(join(dataFolder, 'copies'), migrations, hasIntactChains);
-      const rescue = openRescue(storePath(dataFolder), backups);
-      return name === null ? listed(rescue, dataFolder) : restored(rescue, name, options.now);
+      const copiesIn = (folder: string) => openBackupFolder(join(folder, 'copies'), migrations, hasIntactChains);
+      const chosen = from === null ? readSecondPlace(dataFolder) : placeAt(from, dataFolder);
+      const there = chosen === null ? null : copiesIn(rootOf(chosen));
+      const rescue = openRescue(storePath(dataFolder), copiesIn(dataFolder), there);
+      if (name === null) return listed(rescue, options);
+      const done = restored(rescue, name, options.now);
+      // The app brings the photos and files from there by itself.
+      if (done.exitCode === 0 && from !== null) writeSecondPlace(dataFolder, chosen);
+      return done;
     } finally {
       lock.release();
     }
@@ -37,7 +49,7 @@ export function runRestore(options: {
   }
 }
 
-function listed(rescue: Rescue, dataFolder: string): CommandAnswer {
+function listed(rescue: Rescue, at: { readonly dataFolder: string; readonly from: string | null }): CommandAnswer {
   const copies = rescue.list();
   if (copies.length === 0) return refused(`There is no backup in ${rescue.folder}.`);
   const newestWhole = copies.find(({ found }) => found === 'whole');
@@ -49,7 +61,7 @@ function listed(rescue: Rescue, dataFolder: string): CommandAnswer {
       ),
       newestWhole === undefined
         ? 'None of them is whole.'
-        : `Go back to the newest whole one: npm run restore -- --data ${dataFolder} ${newestWhole.name}`,
+        : `Go back to the newest whole one: npm run restore -- --data ${at.dataFolder}${at.from === null ? '' : ` --from ${at.from}`} ${newestWhole.name}`,
     ],
     exitCode: newestWhole === undefined ? 1 : 0,
   };
@@ -67,6 +79,16 @@ function restored(rescue: Rescue, name: string, now: string): CommandAnswer {
       ...(done.replacedKeptAs === null ? [] : [`The damaged or replaced file is kept as ${done.replacedKeptAs}.`]),
     ],
     exitCode: 0,
+  };
+}
+
+function placeAt(from: string, dataFolder: string): SecondPlace {
+  return {
+    folder: dirname(from),
+    within: basename(from),
+    lastAt: null,
+    lastCopyAt: null,
+    isOnSameDisk: statSync(from).dev === statSync(dataFolder).dev,
   };
 }
 

@@ -40,7 +40,10 @@ export const storeWarning = z.enum([
   'synchronised-folder',
   'clock-before-last-change',
   'no-backup-today',
+  'second-place-behind',
 ]);
+
+export type StoreWarning = z.output<typeof storeWarning>;
 
 export const appOperations = {
   'app.status': operation({

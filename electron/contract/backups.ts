@@ -10,6 +10,8 @@ const copy = z.strictObject({
   byteLength: z.number().int(),
   kept: copyKind,
   isVerified: z.boolean(),
+  /** `second`: it lies at the second place alone. */
+  where: z.enum(['here', 'second', 'both']),
 });
 export type BackupCopy = z.output<typeof copy>;
 
@@ -20,17 +22,61 @@ export const copyFailure = z.enum([...copyProblem.options, ...storageFailure.opt
 /** The last try of this start that failed, as long as none has succeeded since. */
 export const copyTrouble = z.strictObject({ at: instant, why: copyFailure });
 
+/** What is known of the second place. */
+const secondPlace = z.strictObject({
+  folder: z.string(),
+  /** Everything that was here at this moment is there too; null: never yet. */
+  lastAt: instant.nullable(),
+  lastCopyAt: instant.nullable(),
+  isOnSameDisk: z.boolean(),
+  /** The last try of this start, where it failed. */
+  trouble: z.strictObject({ at: instant, why: z.enum(['not-reached', ...storageFailure.options]) }).nullable(),
+  damagedFiles: z.number().int(),
+});
+export type SecondPlaceStatus = z.output<typeof secondPlace>;
+
 export const backupOperations = {
   'backups.list': operation({
     access: ['owner', 'dispatcher'],
     input: nothing,
-    output: z.strictObject({ folder: z.string(), copies: z.array(copy) }),
+    output: z.strictObject({
+      folder: z.string(),
+      copies: z.array(copy),
+      /** null: none was chosen. */
+      secondPlace: secondPlace.nullable(),
+    }),
   }),
   'backups.make': operation({
     access: ['owner', 'dispatcher'],
     input: nothing,
     output: copy,
     errors: { 'copy-failed': z.strictObject({ why: copyFailure }) },
+  }),
+  /** A folder on another disk; null: none any more, and what lies there stays. Kept on this computer alone. */
+  'backups.chooseSecondPlace': operation({
+    access: ['owner', 'dispatcher'],
+    input: z.strictObject({ folder: z.string().trim().min(1).max(1000).nullable() }),
+    output: nothing,
+    errors: {
+      'folder-refused': z.strictObject({
+        folder: z.string(),
+        why: z.enum(['not-a-full-path', 'not-there', 'inside-data', 'not-writable']),
+      }),
+      'in-demo': nothing,
+    },
+  }),
+  /** Makes a backup and brings it and all files to the second place; answers once they are there or it has failed. */
+  'backups.carryOver': operation({
+    access: 'signed-in',
+    input: nothing,
+    output: z.strictObject({ secondPlace: secondPlace.nullable() }),
+    errors: { 'copy-failed': z.strictObject({ why: copyFailure }), 'in-demo': nothing },
+  }),
+  /** What has a second copy, as far as this computer knows. */
+  'backups.secondCopy': operation({
+    access: 'signed-in',
+    input: nothing,
+    output: z.strictObject({ secondPlace: secondPlace.nullable() }),
   }),
   /** The replaced store is kept; everybody is signed out. */
   'backups.restore': operation({

@@ -6,7 +6,8 @@ import { companies, staff, staffRoles } from '../../db/schema/index.ts';
 import type { StoreWriter } from '../../db/storeWriter.ts';
 import { isTimeZone } from '../../domain/text/isTimeZone.ts';
 import type { StaffRole } from '../../domain/vocabulary/people.ts';
-import type { CompanyProfile, Person } from '../contract/app.ts';
+import type { CompanyProfile, Person, StoreWarning } from '../contract/app.ts';
+import type { SecondPlaceState } from '../secondPlaceKeeper.ts';
 import type { CoreServices } from './coreServices.ts';
 import { folderWarnings } from './folderWarnings.ts';
 import { actorOf, fail, type Handlers, notFound } from './handler.ts';
@@ -158,10 +159,10 @@ function storeWarnings(
   now: string,
   context: {
     store: { raw: { prepare: (sql: string) => { get: () => unknown } } };
-    services: Pick<CoreServices, 'backups' | 'dailyCopies' | 'isDemo'>;
+    services: Pick<CoreServices, 'backups' | 'dailyCopies' | 'secondPlace' | 'isDemo'>;
   },
-): readonly ('clock-before-last-change' | 'no-backup-today')[] {
-  const warnings: ('clock-before-last-change' | 'no-backup-today')[] = [];
+): readonly StoreWarning[] {
+  const warnings: StoreWarning[] = [];
   const last = context.store.raw.prepare('SELECT last_hlc FROM device').get() as { last_hlc: string };
   // A minute of grace: laptops correct their clocks by seconds all the time.
   if (Number(last.last_hlc.split('-')[0] ?? 0) > Date.parse(now) + 60_000) warnings.push('clock-before-last-change');
@@ -170,7 +171,15 @@ function storeWarnings(
   // A copy that could not be made says so itself, with the reason.
   const isOwed = !context.services.isDemo() && context.services.dailyCopies.failure() === null;
   if (isOwed && (newest === '' || Date.parse(now) - Date.parse(newest) > dayMs)) warnings.push('no-backup-today');
+  if (!context.services.isDemo() && isBehind(context.services.secondPlace.state(), now))
+    warnings.push('second-place-behind');
   return warnings;
+}
+
+/** A stick that was left in the office for an afternoon is no news; after a day it is. */
+function isBehind(state: SecondPlaceState | null, now: string): boolean {
+  if (state?.trouble == null) return false;
+  return state.lastAt === null || Date.parse(now) - Date.parse(state.lastAt) > 86_400_000;
 }
 
 function appVersion(appRoot: string): string {

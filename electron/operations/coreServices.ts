@@ -4,6 +4,7 @@ import type { AttachmentFiles } from '../../db/attachmentFiles.ts';
 import type { BackupFolder } from '../../db/backups.ts';
 import type { ClientId } from '../core.ts';
 import type { DailyCopies } from '../dailyCopies.ts';
+import type { SecondPlaceKeeper } from '../secondPlaceKeeper.ts';
 import type { ExportRuns } from './exports/exportRuns.ts';
 import type { ProposalBasis } from './planningHandlers.ts';
 import type { PlanRuns } from './planRuns.ts';
@@ -16,13 +17,14 @@ export type CoreServices = {
   readonly attachments: AttachmentFiles;
   readonly backups: BackupFolder;
   readonly dailyCopies: DailyCopies;
+  readonly secondPlace: SecondPlaceKeeper;
   /** A clock that cannot be set: to notice when the other one was. Restarts with the machine, named by `bootId`. */
   readonly steadyClockMs: () => number;
   readonly bootId: string;
   readonly signIn: (clientId: ClientId, staffId: string | null) => void;
   readonly pinGuard: PinGuard;
   readonly switchStore: (to: 'real' | 'demo') => void;
-  readonly restoreFrom: (copyName: string) => string | null;
+  readonly restoreFrom: (copyPath: string) => string | null;
   /** The planner's threads and what they found. */
   readonly plans: PlanRuns<ProposalBasis, readonly DoneMove[]>;
   /** What is being given out. */

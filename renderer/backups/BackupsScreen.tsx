@@ -10,17 +10,21 @@ import { EmptyState } from '../kit/EmptyState.tsx';
 import { ErrorText } from '../kit/ErrorText.tsx';
 import { PlainTable } from '../kit/PlainTable.tsx';
 import { Screen } from '../kit/Screen.tsx';
-import { useHasRole } from '../operations/AppStatus.tsx';
+import { useAppStatus, useHasRole } from '../operations/AppStatus.tsx';
 import { useAct } from '../operations/useAct.ts';
 import { useOperation } from '../operations/useOperation.ts';
 import { leaveSignInNotice } from '../start/signInNotice.ts';
 import { KEPT_WORDS } from './keptWords.ts';
+import { SecondPlacePanel } from './SecondPlacePanel.tsx';
+
+const WHERE_WORDS = { here: 'here', second: 'second place', both: 'here and second place' } as const;
 
 export function BackupsScreen() {
   const found = useOperation('backups.list', {});
   const make = useAct('backups.make');
   const restore = useAct('backups.restore');
   const mayRestore = useHasRole('owner');
+  const { isDemo } = useAppStatus();
   const makeButton = (
     <Button loading={make.isBusy} onClick={() => void make.act({})}>
       Make a backup now
@@ -31,12 +35,12 @@ export function BackupsScreen() {
       <ErrorText error={make.error} />
       <ErrorText error={restore.error} />
       <Answer of={found}>
-        {({ folder, copies }) => (
+        {({ folder, copies, secondPlace }) => (
           <>
             <p style={{ margin: 0 }}>
-              Kept in <code>{folder}</code>. A disk can fail as a whole: copy this folder to another one from time to
-              time.
+              Kept in <code>{folder}</code>: all that is recorded, without the photos and files, which lie beside it.
             </p>
+            {isDemo ? null : <SecondPlacePanel place={secondPlace} />}
             {copies.length === 0 ? (
               <EmptyState title="No backup yet">
                 One is made every day by itself while the program runs, and checked by opening it again; make the first
@@ -50,6 +54,7 @@ export function BackupsScreen() {
                 columns={[
                   { label: 'Made', cell: ({ madeAt }) => <InstantText at={madeAt} /> },
                   { label: 'Kept as', cell: ({ kept: kind }) => KEPT_WORDS[kind] },
+                  { label: 'Where', cell: ({ where }) => WHERE_WORDS[where] },
                   {
                     label: 'Size',
                     cell: ({ byteLength }) => (

@@ -67,6 +67,8 @@ const WORDS: { readonly [C in ErrorCode]: (data: DataByCode[C]) => string } = {
   'unknown-time-zone': ({ timeZone }) => `“${timeZone}” is no time zone this computer knows. Example: America/Toronto.`,
   'not-in-demo': () => 'The demo is not open.',
   'wrong-pin': ({ waitS }) => (waitS > 0 ? `Wrong PIN. Try again in ${waitS} s.` : 'Wrong PIN. Try again.'),
+  'folder-refused': ({ folder, why }) => `${folder}: ${FOLDER_REFUSED[why]} Nothing was changed.`,
+  'in-demo': () => 'The demo is copied nowhere: it can be made anew. Leave it first.',
   'copy-failed': ({ why }) => `No backup was made: ${COPY_FAILED[why]}. The store in use was left as it is.`,
   'store-is-open': () => 'The data is open again; nothing was changed.',
   'copy-damaged': ({ why }) =>
@@ -203,6 +205,13 @@ const NOT_SAVED = {
   locked: 'another program holds the data file',
   damaged: 'the data file is damaged. Close the program and open it again, and it offers to go back to a backup',
   failed: 'the disk refused',
+} as const;
+
+const FOLDER_REFUSED = {
+  'not-a-full-path': 'give the whole path, from the drive or the root on.',
+  'not-there': 'there is no such folder. Plug the disk in, or make the folder first.',
+  'inside-data': 'this lies inside the data folder itself. Choose a folder on another disk.',
+  'not-writable': 'nothing can be written there.',
 } as const;
 
 /** Also said on top of every screen and on that of the backups. */

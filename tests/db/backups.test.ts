@@ -52,6 +52,20 @@ describe('copies of the store', () => {
     expect(readdirSync(join(folder, 'copies')).filter((name) => name.endsWith('.part'))).toEqual([]);
   });
 
+  it('loses no other day by making many on one day', () => {
+    const copies = openBackupFolder(join(folder, 'copies'), MIGRATIONS, hasIntactChains);
+    for (let day = 5; day < 8; day += 1) copies.make(store.raw, 'daily', `2026-01-0${day}T08:00:00.000Z`);
+    for (let minute = 10; minute < 22; minute += 1) copies.make(store.raw, 'daily', `2026-01-08T09:${minute}:00.000Z`);
+    expect(copies.list().map(({ madeAt }) => madeAt.slice(5, 16))).toEqual([
+      '01-08T09:21',
+      '01-08T09:20',
+      '01-08T09:19',
+      '01-07T08:00',
+      '01-06T08:00',
+      '01-05T08:00',
+    ]);
+  });
+
   it('notices a copy that was cut short, altered or is something else', () => {
     const copies = openBackupFolder(join(folder, 'copies'), MIGRATIONS, hasIntactChains);
     const { name } = copies.make(store.raw, 'daily', '2026-01-02T08:00:00.000Z');

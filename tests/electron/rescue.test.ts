@@ -144,7 +144,7 @@ describe('a return to a backup', () => {
 
 describe('npm run restore', () => {
   const run = (dataFolder: string, name: string | null) =>
-    runRestore({ dataFolder, name, appRoot: APP_ROOT, now: test.now() });
+    runRestore({ dataFolder, from: null, name, appRoot: APP_ROOT, now: test.now() });
 
   it('lists the backups and goes back to the one that is named', async () => {
     expect(run(test.folder, null)).toMatchObject({

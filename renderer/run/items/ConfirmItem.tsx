@@ -2,6 +2,7 @@
 import { useState } from 'react';
 import type { ItemOf } from '../../../domain/procedure/modelSheet.ts';
 import type { ItemAddress } from '../../../domain/procedure/progressTypes.ts';
+import { SecondCopyWords } from '../../backups/SecondCopyWords.tsx';
 import { FieldSaved } from '../../kit/FieldSaved.tsx';
 import { plainKey } from '../focus/isAltKey.ts';
 import { useKeys } from '../focus/useKeys.ts';
@@ -10,6 +11,9 @@ import { useRun } from '../state/RunContext.ts';
 import { useAnswerSave, useItemWrites } from '../state/useItemWrites.ts';
 import { AnswerButton } from './AnswerButton.tsx';
 import { ReasonBox } from './ReasonBox.tsx';
+
+/** The demand of practice that a second copy is stored or queued before leaving. */
+const SECOND_COPY = '3/before-leaving/11';
 
 export function ConfirmItem({ item, address }: { readonly item: ItemOf<'confirm'>; readonly address: ItemAddress }) {
   const { view, saveAndGoOn } = useRun();
@@ -53,6 +57,7 @@ export function ConfirmItem({ item, address }: { readonly item: ItemOf<'confirm'
         ) : null}
         <FieldSaved state={state} />
       </fieldset>
+      {item.meets.includes(SECOND_COPY) ? <SecondCopyWords /> : null}
       {isExplaining || given?.value === 'no' ? (
         <ReasonBox
           address={{ stepKey: address.stepKey, itemKey: item.key }}
