@@ -268,8 +268,10 @@ function startOf(db: ReadableDb, visit: BoardVisit, timeZone: string): number | 
   return minuteOf(visit.plannedOn, Temporal.Instant.from(startedAt), timeZone);
 }
 
+/** What the customer was told; hours of arrival on file count as told for the day they are on, as they do on the board. */
 function promiseOf(visit: BoardVisit, timeZone: string): VisitWindow | null {
-  const { promisedOn: date, plannedFrom, plannedTo } = visit;
+  const { plannedFrom, plannedTo } = visit;
+  const date = visit.promisedOn ?? (plannedFrom === null && plannedTo === null ? null : visit.plannedOn);
   if (date === null) return null;
   return {
     date,

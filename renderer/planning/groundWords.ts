@@ -6,7 +6,7 @@ export const GROUND_WORDS: Record<PlacementGround, string> = {
   pinned: 'pinned',
   'only-possible-day': 'the only day and person that would do',
   deadline: 'in time for its latest day',
-  'due-window': 'within the days it is due',
+  'due-window': 'as near as can be to the days it is due',
   promise: 'as the customer was told',
   'least-travel': 'least travel',
   'best-for-the-whole': 'another day would suit this one better, but not all of them together',

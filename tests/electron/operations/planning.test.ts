@@ -118,6 +118,32 @@ describe('the planner, through the operations', () => {
     expect(await dayOf(3)).toEqual([[FROM, 'due-window']]);
   });
 
+  it('counts hours of arrival on file as a promise, told or not', async () => {
+    const visitId = await bookAt('2026-03-03', 540, false);
+    const [visit] = (await test.must('board.get', { from: FROM, to: TO })).visits;
+    await test.must('visits.update', {
+      visitId,
+      baseRevision: visit?.revision ?? -1,
+      plannedOn: '2026-03-03',
+      plannedFrom: '09:00',
+      plannedTo: '10:00',
+      durationMin: 105,
+      crew: [{ staffId: office.technicianId, role: 'licensed' }],
+      isPencilled: false,
+    });
+    await test.must('absences.add', {
+      staffId: office.technicianId,
+      fromOn: '2026-03-03',
+      toOn: '2026-03-03',
+      fromMin: null,
+      toMin: null,
+      reason: 'ill',
+    });
+    const { moves, goals } = await propose('repair');
+    expect(moves.map((move) => [move.ref.id, move.movesPromise])).toEqual([[visitId, true]]);
+    expect(goals?.promisesMoved).toBe(1);
+  });
+
   it('takes an accepted plan back whole, unless somebody has touched one of its visits since', async () => {
     const moved = await bookAt('2026-03-03', 540, false);
     await test.must('absences.add', {
