@@ -1,6 +1,6 @@
 /** What the sheet demands of the difference of one quantity between two points: low fire against high, dynamic against static. */
 import type { SheetRelation } from '../../procedure/modelSheet.ts';
-import { quantitySpec } from '../../quantity/quantities.ts';
+import { type QuantityKey, quantitySpec } from '../../quantity/quantities.ts';
 import { buildFinding } from '../buildFinding.ts';
 import type { Finding } from '../finding.ts';
 import { inputsOf, type Measured } from '../measured.ts';
@@ -14,6 +14,16 @@ export function judgeSheetRelations(context: RunContext): readonly Finding[] {
     .flatMap((relation) => judge(relation, context));
 }
 
+function isAsked(context: RunContext, quantity: QuantityKey, point: string): boolean {
+  return context.steps
+    .flatMap(({ items }) => items)
+    .some(
+      (item) =>
+        (item.kind === 'read' && item.quantity === quantity && item.point === point) ||
+        (item.kind === 'series' && item.firingPoint === point && item.quantities.includes(quantity)),
+    );
+}
+
 function judge(relation: SheetRelation, context: RunContext): readonly Finding[] {
   const { quantity, at, to, blocks } = relation;
   const one = context.latest(quantity, at);
@@ -21,6 +31,12 @@ function judge(relation: SheetRelation, context: RunContext): readonly Finding[]
   const read = [one, other].filter((reading): reading is Measured => reading !== undefined);
   // Nothing read yet is for the procedure to say; half read can't be judged.
   if (read.length === 0) return [];
+  // Nor is it judged where the procedure asks for one of the two alone, as a service may.
+  if (
+    (one === undefined && !isAsked(context, quantity, at)) ||
+    (other === undefined && !isAsked(context, quantity, to))
+  )
+    return [];
   const limit = {
     quantity,
     point: `${at} − ${to}`,

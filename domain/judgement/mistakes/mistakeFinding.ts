@@ -7,7 +7,7 @@ import { proofOf } from '../proof/proofOf.ts';
 import type { RunContext } from '../runContext.ts';
 
 export type MistakeRule = {
-  /** Row of the trade's list of data mistakes that it catches. */
+  /** Number of the mistake it catches, in the list of `tests/catchRate/mistakes/`. */
   readonly row: number;
   readonly find: (context: RunContext) => readonly Finding[];
 };

@@ -90,9 +90,9 @@ export const ROLE_WORDS = {
 } as const;
 
 export const CREW_WORDS = {
-  lead: 'Startup, in charge',
-  licensed: 'Startup, licensed',
-  helper: 'Startup, helper',
+  lead: 'In charge',
+  licensed: 'Licensed person',
+  helper: 'Helper',
 } as const;
 
 export const KIND_WORDS = {

@@ -83,6 +83,19 @@ describe('limits of the sheet', () => {
     });
   });
 
+  it('judges no relation where the procedure asks for one of its readings alone, as a service may', () => {
+    const half = withoutReading(cleanRecord(), 'inletPressureMbarG', 'static');
+    const asksStatic = (item: (typeof sheet.startup)[number]['items'][number]) =>
+      item.kind === 'read' && item.quantity === 'inletPressureMbarG' && item.point === 'static';
+    const short = {
+      ...sheet,
+      startup: sheet.startup.map((step) => ({ ...step, items: step.items.filter((item) => !asksStatic(item)) })),
+    };
+    const about = 'relation:inletPressureMbarG@static-dynamic';
+    expect(findingsOn(judgeRun({ record: half, sheet }), about)).toMatchObject([{ verdict: 'cannot-judge' }]);
+    expect(findingsOn(judgeRun({ record: half, sheet: short }), about)).toEqual([]);
+  });
+
   it('never takes missing for zero', () => {
     const record = withReading(
       cleanRecord(),

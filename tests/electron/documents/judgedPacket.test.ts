@@ -61,6 +61,24 @@ describe('the packet of a judged run', () => {
     expect(all).not.toContain('not worked out');
   });
 
+  it('lists what a service found apart from what it left, each under its step', () => {
+    const { record, ...rest } = samplePacket();
+    const left = record.run.readings.find(({ quantity, point }) => quantity === 'coPpm' && point === 'high');
+    const step = record.sheet.steps.find(({ items }) => items.some(({ key }) => key === left?.itemKey));
+    const item = step?.items.find(({ key }) => key === left?.itemKey);
+    if (left === undefined || step === undefined || item === undefined) throw new Error('no CO at high fire');
+    const found = { ...left, readingId: 'found', itemKey: 'high-as-found', valueOwn: '77', typedText: '77' };
+    const asFound = { ...step, key: 'found', title: 'As found: high fire', items: [{ ...item, key: 'high-as-found' }] };
+    const sheet = { ...record.sheet, steps: [asFound, ...record.sheet.steps] };
+    const run = { ...record.run, readings: [found, ...record.run.readings] };
+    const pages = packetPages({ ...rest, record: { ...record, sheet, run } }).model.pages;
+    const words = pages.flatMap((page) => page.body.flatMap(({ op }) => (op.kind === 'text' ? [op.text] : [])));
+    const samples = words.slice(words.indexOf('Samples'), words.indexOf('Readings'));
+    expect(samples).toContain('As found: high fire');
+    expect(samples).toContain(step.title);
+    expect(samples).toContain('77');
+  });
+
   it('makes files that verify', async () => {
     const files = await packetFiles(input);
     expect(verifyFile(files.packetZip)).toMatchObject({ isIntact: true, sha256: files.sha256 });

@@ -47,7 +47,7 @@ function applianceFacts(view: PacketView): readonly Fact[] {
       value: inUnits(view, 'ratedInputKw', appliance.ratedInputKw),
     },
     {
-      label: 'Rated input at this altitude',
+      label: 'Rated input at this altitude, gross',
       value: siteRatingKw === null ? 'not worked out' : inUnits(view, 'ratedInputKw', siteRatingKw),
       small: altitudeRuleText(sheet.altitude),
     },

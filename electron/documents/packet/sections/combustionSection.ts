@@ -91,20 +91,33 @@ function pointCells(view: PacketView, quantity: string, reading: OpenReading | u
   ];
 }
 
+/** When the burner came to this rate for the samples that followed. */
+function reachedBefore(view: PacketView, point: string, firstAt: string | null): string | null {
+  const marks = view.record.run.firingPoints.filter((one) => one.firingPoint === point);
+  const before = marks.filter(({ reachedAt }) => firstAt !== null && reachedAt <= firstAt);
+  return (before.at(-1) ?? marks.at(-1))?.reachedAt ?? null;
+}
+
+function stepTitle(view: PacketView, itemKey: string): string | null {
+  return view.record.sheet.steps.find(({ items }) => items.some(({ key }) => key === itemKey))?.title ?? null;
+}
+
 function sampleTable(view: PacketView, points: Points): Block {
   const rows = points.flatMap((point): Cell[][] => {
-    const reached = view.record.run.firingPoints.findLast((one) => one.firingPoint === point.key)?.reachedAt ?? null;
-    const samples = Map.groupBy(
-      view.current.filter((one) => one.point === point.key && (SAMPLED as readonly string[]).includes(one.quantity)),
-      (one) => one.sample,
+    const sampled = view.current.filter(
+      (one) => one.point === point.key && (SAMPLED as readonly string[]).includes(one.quantity),
     );
-    return [...samples.entries()]
-      .toSorted(([a], [b]) => Number(a) - Number(b))
-      .map(([sample, readings], index) => {
+    // A service reads a firing point twice: as it was found, and as it is left.
+    const series = [...Map.groupBy(sampled, (one) => one.itemKey)];
+    return series.flatMap(([itemKey, readingsOfSeries]) => {
+      const samples = [...Map.groupBy(readingsOfSeries, (one) => one.sample)];
+      const ordered = samples.toSorted(([a], [b]) => Number(a) - Number(b));
+      const reached = reachedBefore(view, point.key, ordered[0]?.[1][0]?.measuredAt ?? null);
+      return ordered.map(([sample, readings], index): Cell[] => {
         const first = readings[0];
         return [
           {
-            text: point.label,
+            text: series.length > 1 ? (stepTitle(view, itemKey) ?? point.label) : point.label,
             small:
               index === 0 && reached !== null ? `reached ${momentText(reached, view.timeZone, view.visitOn)}` : null,
           },
@@ -122,6 +135,7 @@ function sampleTable(view: PacketView, points: Points): Block {
           },
         ];
       });
+    });
   });
   const unit = (quantity: string) => valueText(quantity, '0', view.record.unitSystem).unit;
   return {
