@@ -83,14 +83,14 @@ export function openBackupFolder(folder: string, migrationsFolder: string, hasIn
       mkdirSync(folder, { recursive: true });
       const name = `${now.replaceAll(/[-:]|\.\d+/g, '')}-${kept}.db`;
       const aside = join(folder, `${name}.part`);
-      rmSync(aside, { force: true });
+      removeHalfMade(folder);
       try {
         raw.prepare('VACUUM INTO ?').run(aside);
         const problem = findProblem(aside, migrationsFolder, hasIntactChain);
         if (problem !== null) throw new CopyNotWhole(problem);
         syncFile(aside);
       } catch (error) {
-        rmSync(aside, { force: true });
+        removeHalfMade(folder);
         throw error;
       }
       renameSync(aside, join(folder, name));
@@ -133,6 +133,12 @@ function findProblem(path: string, migrationsFolder: string, hasIntactChain: Cha
     raw.close();
     for (const suffix of leftBehind) rmSync(`${path}${suffix}`, { force: true });
   }
+}
+
+/** What a full disk, a kill or a power cut left of a copy: its file and the journals beside it. */
+function removeHalfMade(folder: string): void {
+  for (const name of namesIn(folder))
+    if (/\.db\.part(-journal|-wal|-shm)?$/.test(name)) rmSync(join(folder, name), { force: true });
 }
 
 /** A folder that cannot be read holds nothing that could be used; why not is said when the next copy is made. */

@@ -25,7 +25,7 @@ const LOOK_EVERY_MS = 3_600_000;
 export function keepDailyCopies(options: {
   readonly backups: () => BackupFolder;
   readonly store: () => Store;
-  /** The demo can be made anew: nothing of it is copied by itself. */
+  /** The demo can be made anew, and before the first run there is nothing: neither is copied by itself. */
   readonly isWanted: () => boolean;
   readonly clock: () => string;
   readonly logFault: (error: unknown) => void;

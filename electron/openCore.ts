@@ -10,7 +10,7 @@ import { type AttachmentFiles, openAttachmentFiles } from '../db/attachmentFiles
 import { findAttachment } from '../db/attachments.ts';
 import { type BackupFolder, openBackupFolder } from '../db/backups.ts';
 import { openStore, type Store, storePath } from '../db/openStore.ts';
-import { findStaff, listStaff } from '../db/people.ts';
+import { findCompany, findStaff, listStaff } from '../db/people.ts';
 import { finishRestore, replacedStores, restoreStaged, stageRestore } from '../db/restore.ts';
 import { StoreMissing, storeTroubleOf } from '../db/storeTrouble.ts';
 import type { StaffRole } from '../domain/vocabulary/people.ts';
@@ -110,7 +110,7 @@ export function openCore(options: CoreOptions): Core {
   const dailyCopies = keepDailyCopies({
     backups: () => backupFolders[purpose],
     store: () => store,
-    isWanted: () => purpose === 'real',
+    isWanted: () => purpose === 'real' && findCompany(store.db) !== undefined,
     clock,
     logFault,
     changed: () => {

@@ -43,7 +43,10 @@ export const appHandlers: Handlers<
       signedIn: own === undefined ? null : toPerson(own),
       unitSystem: (own?.unitSystem as 'metric' | 'us' | null | undefined) ?? companyUnits,
       dataFolder: context.services.dataFolder,
-      warnings: [...folderWarnings(context.services.dataFolder), ...storeWarnings(context.now, context)],
+      warnings: [
+        ...folderWarnings(context.services.dataFolder),
+        ...storeWarnings(context.now, company !== undefined, context),
+      ],
       copyTrouble: context.services.isDemo() ? null : context.services.dailyCopies.failure(),
       version: appVersion(context.services.appRoot),
       today,
@@ -157,6 +160,7 @@ export function toProfile(row: typeof companies.$inferSelect): CompanyProfile {
 
 function storeWarnings(
   now: string,
+  isSetUp: boolean,
   context: {
     store: { raw: { prepare: (sql: string) => { get: () => unknown } } };
     services: Pick<CoreServices, 'backups' | 'dailyCopies' | 'secondPlace' | 'isDemo'>;
@@ -169,7 +173,7 @@ function storeWarnings(
   const newest = context.services.backups.list()[0]?.madeAt ?? '';
   const dayMs = 86_400_000;
   // A copy that could not be made says so itself, with the reason.
-  const isOwed = !context.services.isDemo() && context.services.dailyCopies.failure() === null;
+  const isOwed = isSetUp && !context.services.isDemo() && context.services.dailyCopies.failure() === null;
   if (isOwed && (newest === '' || Date.parse(now) - Date.parse(newest) > dayMs)) warnings.push('no-backup-today');
   if (!context.services.isDemo() && isBehind(context.services.secondPlace.state(), now))
     warnings.push('second-place-behind');

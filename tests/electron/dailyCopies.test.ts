@@ -1,4 +1,4 @@
-import { mkdirSync, readdirSync, rmSync, writeFileSync } from 'node:fs';
+import { existsSync, mkdirSync, readdirSync, rmSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import Database from 'better-sqlite3';
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
@@ -13,9 +13,14 @@ const HOUR_MS = 3_600_000;
 
 describe('the copy of each day', () => {
   let test: TestCore;
-  beforeEach(() => {
+  let firm: Awaited<ReturnType<typeof setUpFirm>>;
+  beforeEach(async () => {
     vi.useFakeTimers({ toFake: ['setInterval', 'clearInterval'] });
     test = openTestCore();
+    // Before the first run there is nothing to keep.
+    expect(existsSync(join(test.folder, 'copies'))).toBe(false);
+    firm = await setUpFirm(test);
+    vi.advanceTimersByTime(HOUR_MS);
   });
   afterEach(() => {
     test.remove();
@@ -54,8 +59,7 @@ describe('the copy of each day', () => {
   it('does not keep the program from starting when it cannot be made, says so, and is made when it can be again', async () => {
     blockCopies();
     test.restart();
-    expect(await status()).toMatchObject({ store: 'empty', copyTrouble: { at: test.now(), why: 'failed' } });
-    const firm = await setUpFirm(test);
+    expect(await status()).toMatchObject({ store: 'ready', copyTrouble: { at: test.now(), why: 'failed' } });
     await test.must('session.signIn', { staffId: firm.ownerId, pin: PIN });
     expect((await test.must('backups.list', {})).copies).toEqual([]);
     expect(await test.ask('backups.make', {})).toMatchObject({
@@ -70,7 +74,6 @@ describe('the copy of each day', () => {
   });
 
   it('of a store with a record that points to nothing is refused, and the store still opens', async () => {
-    await setUpFirm(test);
     alter(
       "INSERT INTO staff_roles (id, staff_id, role) VALUES ('01890000-0000-7000-8000-000000000001', '01890000-0000-7000-8000-000000000002', 'owner')",
     );

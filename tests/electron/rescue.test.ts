@@ -17,6 +17,7 @@ beforeEach(async () => {
   test = openTestCore();
   ({ ownerId } = await setUpFirm(test));
   await test.must('session.signIn', { staffId: ownerId, pin: PIN });
+  await test.must('backups.make', {});
   test.wait(60);
   copyName = (await test.must('backups.make', {})).name;
   test.wait(60);

@@ -122,7 +122,7 @@ describe('the second place', () => {
     rmSync(join(test.folder, 'copies'), { recursive: true });
     test.restart();
     expect((await test.must('rescue.look', {})).copies).toContainEqual(
-      expect.objectContaining({ name, kept: 'weekly' }),
+      expect.objectContaining({ name, kept: 'monthly' }),
     );
     await test.must('rescue.restore', { name });
     expect((await test.must('app.status', {})).store).toBe('ready');
@@ -137,10 +137,11 @@ describe('the second place', () => {
   });
 
   it('is no folder that would not help', async () => {
+    mkdirSync(join(test.folder, 'sub'));
     for (const [why, folder] of [
       ['not-a-full-path', 'backup'],
       ['not-there', join(disk, 'nowhere')],
-      ['inside-data', join(test.folder, 'copies')],
+      ['inside-data', join(test.folder, 'sub')],
       ['inside-data', test.folder],
     ] as const) {
       expect(await test.ask('backups.chooseSecondPlace', { folder })).toMatchObject({

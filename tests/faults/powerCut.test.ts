@@ -17,14 +17,14 @@ import { APP_ROOT, openTestCore, type TestCore } from '../support/testCore.ts';
 import { type BookedRun, bookAndBegin } from '../support/wholeJob.ts';
 import { killedProcess } from './killedProcess.ts';
 import { cutPower, settleDisk } from './powerCut.ts';
+import { buildPreload, underCut } from './preloads.ts';
 import { answeredReadings, expectWholeStore } from './storeAfterFault.ts';
-import { buildSyncedBytes, underCut } from './syncedBytes.ts';
 
 const CUTS = Number(process.env['LIGHTOFF_CUTS'] ?? 1);
 const LONG_MS = 3_600_000;
 const MIGRATIONS = join(APP_ROOT, 'db/migrations');
 const place = mkdtempSync(join(tmpdir(), 'lightoff-cut-'));
-const library = buildSyncedBytes(place);
+const library = buildPreload('syncedBytes', place);
 const { between } = randomFrom(20_261_125);
 const random = () => between(0, 1);
 
