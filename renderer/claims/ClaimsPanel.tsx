@@ -127,12 +127,12 @@ function decidedWords(
 }
 
 function NewClaim({ applianceId, onDone }: { readonly applianceId: string; readonly onDone: () => void }) {
-  const { today } = useAppStatus();
+  const { today, company } = useAppStatus();
   const form = useDraftForm({
     draftKey: `new-claim.${applianceId}`,
     operation: 'claims.open',
     inputRoot: 'claim',
-    initial: emptyClaim(today),
+    initial: emptyClaim(today, company?.country ?? ''),
     toInput: (values, reader) => ({ applianceId, claim: claimFromForm(values, reader) }),
     onDone,
   });

@@ -32,7 +32,17 @@ export type ClaimForm = {
   readonly note: string;
 };
 
-export function emptyClaim(today: string): ClaimForm {
+/** Where makers pay in one currency; elsewhere it is typed. ISO 3166 and ISO 4217. */
+const CURRENCY_OF: Readonly<Record<string, string>> = {
+  CA: 'CAD',
+  US: 'USD',
+  GB: 'GBP',
+  IE: 'EUR',
+  FR: 'EUR',
+  ES: 'EUR',
+};
+
+export function emptyClaim(today: string, country: string): ClaimForm {
   return {
     partNumber: '',
     partName: '',
@@ -42,7 +52,7 @@ export function emptyClaim(today: string): ClaimForm {
     claimNumber: '',
     decidedOn: '',
     state: 'standing',
-    currency: '',
+    currency: CURRENCY_OF[country] ?? '',
     parts: '',
     partsOutcome: '',
     partsGranted: '',

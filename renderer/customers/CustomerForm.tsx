@@ -51,7 +51,7 @@ export function NewCustomerScreen() {
             )
           }
         >
-          <PartyFieldset form={form} />
+          <PartyFieldset form={form} leadsIn />
         </DraftFormFrame>
       </Panel>
     </Screen>
@@ -117,7 +117,7 @@ function EditForm({ customer }: { readonly customer: OutputOf<'customers.get'> }
   return (
     <Panel title="Who they are">
       <DraftFormFrame form={form} submitLabel="Save" failure={<ErrorText error={form.error} />}>
-        <PartyFieldset form={form} />
+        <PartyFieldset form={form} leadsIn />
       </DraftFormFrame>
     </Panel>
   );

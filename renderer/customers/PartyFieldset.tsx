@@ -8,9 +8,12 @@ import type { PartyForm } from './partyForm.ts';
 export function PartyFieldset<V extends PartyForm>({
   form: given,
   withAddress = true,
+  leadsIn = false,
 }: {
   readonly form: DraftForm<V>;
   readonly withAddress?: boolean;
+  /** The form begins with the name: it stands on top, with nothing to decide before. */
+  readonly leadsIn?: boolean;
 }) {
   // Only the party's own fields are touched here, whatever else the form holds.
   const form: DraftForm<PartyForm> = { ...given, set: (patch) => given.set(patch as Partial<V>) };
@@ -25,7 +28,7 @@ export function PartyFieldset<V extends PartyForm>({
           { value: 'firm', label: 'Firm' },
         ]}
       />
-      <TextField form={form} name="name" label="Name" isNeeded autoFocus />
+      <TextField form={form} name="name" label="Name" isNeeded autoFocus={leadsIn} />
       {form.values.kind === 'firm' ? <TextField form={form} name="contactName" label="Contact there" /> : null}
       <TextField form={form} name="phoneTyped" label="Phone" description="Any usual way of writing it." />
       <TextField form={form} name="email" label="E-mail" />

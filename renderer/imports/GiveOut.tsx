@@ -1,5 +1,6 @@
 /** Everything given out as one file: how far the writing is, and the file when it is made. */
 import { Button, Progress, Stack } from '@mantine/core';
+import { useEffect, useRef } from 'react';
 import { DownloadButton } from '../kit/DownloadButton.tsx';
 import { ErrorText } from '../kit/ErrorText.tsx';
 import { Note } from '../kit/Note.tsx';
@@ -14,6 +15,11 @@ export function GiveOut() {
   const start = useAct('exports.start');
   const { exportId, step, made, error } = useExportDrive();
   const isGoing = exportId !== null;
+  const bar = useRef<HTMLDivElement>(null);
+  // The panel stands low on the screen: whoever starts it sees it move.
+  useEffect(() => {
+    if (isGoing) bar.current?.scrollIntoView({ block: 'nearest' });
+  }, [isGoing]);
   return (
     <Panel
       title="Give everything out"
@@ -42,7 +48,7 @@ export function GiveOut() {
           personal data: keep it where it belongs.
         </p>
         {isGoing ? (
-          <>
+          <div ref={bar}>
             <Progress.Root size="lg" style={{ maxInlineSize: '44rem' }}>
               <Progress.Section
                 value={step === null ? 0 : (step.rowsDone / Math.max(1, step.rowCount)) * 100}
@@ -52,7 +58,7 @@ export function GiveOut() {
             <p role="status" style={{ margin: 0 }}>
               {exportStepWords(step)}
             </p>
-          </>
+          </div>
         ) : null}
         <ErrorText error={start.error ?? error} />
         {made === null ? null : (

@@ -99,7 +99,7 @@ const DELIMITER_WORDS: Readonly<Record<string, string>> = {
 };
 
 function SourceFacts({
-  check: { encoding, delimiter, rowCount, sheets, sheetName },
+  check: { encoding, delimiter, rowCount, sheets, sheetName, issueCount },
   onSheet,
 }: {
   readonly check: ImportCheck;
@@ -110,6 +110,9 @@ function SourceFacts({
       <span>
         {rowCount} rows, read as {encoding}
         {delimiter === null ? '' : `, columns by ${DELIMITER_WORDS[delimiter] ?? delimiter}`}.
+        {issueCount === 0
+          ? ''
+          : ` ${issueCount === 1 ? 'One thing keeps' : `${issueCount} things keep`} it out, listed below the columns.`}
         {encoding === 'Windows-1252' ? ' Look at the letters with accents below: are they right?' : ''}
       </span>
       {sheets.length > 1 ? (
