@@ -1,5 +1,7 @@
 /** What of a sealed record an amendment can be about: each field with its place, its name in words and what it says. */
+
 import { isQuantityKey, quantitySpec } from '../../domain/quantity/quantities.ts';
+import { typedWithUnit } from '../../domain/quantity/typedWithUnit.ts';
 import type { Revealed } from '../sealing/revealRecord.ts';
 import type { SealedRecord } from '../sealing/sealedRecord.ts';
 
@@ -50,7 +52,7 @@ export function amendableFields(record: OpenRecord): readonly AmendableField[] {
                 .join(', '),
               reading.valueOwn === null
                 ? `not measured: ${reading.notMeasuredReason ?? ''}`
-                : `${reading.typedText} ${reading.typedUnit}`.trim(),
+                : typedWithUnit(reading.typedText, reading.typedUnit),
             ),
           ]
         : [],

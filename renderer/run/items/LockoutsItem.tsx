@@ -1,8 +1,10 @@
 /** Lockouts since the last visit: when, how cold it was outside, and the code as shown. */
+
 import { useId, useRef, useState } from 'react';
 import type { ItemOf } from '../../../domain/procedure/modelSheet.ts';
 import type { ItemAddress } from '../../../domain/procedure/progressTypes.ts';
 import { preferredUnit } from '../../../domain/quantity/preferredUnit.ts';
+import { typedWithUnit } from '../../../domain/quantity/typedWithUnit.ts';
 import { dayWords } from '../../kit/dayWords.ts';
 import { useAppStatus } from '../../operations/AppStatus.tsx';
 import { timeOfDay } from '../clock/timeOfDay.ts';
@@ -62,7 +64,7 @@ export function LockoutsItem({ item, address }: { readonly item: ItemOf<'lockout
         words: `${dayWords(dayOfInstant(row.happenedAt, timeZone))}, ${timeOfDay(row.happenedAt, timeZone)}, ${
           row.outdoorTypedText === null
             ? 'outdoor temperature not known'
-            : `${row.outdoorTypedText} ${row.outdoorTypedUnit ?? ''} outside`
+            : `${typedWithUnit(row.outdoorTypedText, row.outdoorTypedUnit)} outside`
         }${row.code === null ? '' : `, code ${row.code}`}`,
       }))}
       onAdd={add}

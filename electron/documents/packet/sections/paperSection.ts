@@ -1,5 +1,7 @@
 /** Everything in the record that was copied from paper: what, by whom it was written and when, who typed it and when. */
+
 import { COPIED_ANSWER } from '../../../../domain/procedure/progress/listProgress.ts';
+import { typedWithUnit } from '../../../../domain/quantity/typedWithUnit.ts';
 import { momentText } from '../../documentDates.ts';
 import type { Block, Cell } from '../../page/blocks.ts';
 import type { PacketView } from '../packetView.ts';
@@ -51,7 +53,7 @@ function paperRows(view: PacketView): readonly (readonly Cell[])[] {
       .map((one) =>
         row(
           readingLabel(one.quantity, one.point, view.record.sheet.firingPoints),
-          `${one.typedText} ${one.typedUnit}`.trim(),
+          typedWithUnit(one.typedText, one.typedUnit),
           `${view.nameOf(one.measuredById)}, ${at(one.measuredAt)}`,
           view.nameOf(one.typedById),
         ),

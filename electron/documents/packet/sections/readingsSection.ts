@@ -1,4 +1,5 @@
 /** All other readings by subject, in one unit system or both, with limit, verdict and proof; then what was worked out from them. */
+import { typedWithUnit } from '../../../../domain/quantity/typedWithUnit.ts';
 import { momentText } from '../../documentDates.ts';
 import type { Block, Cell, Column } from '../../page/blocks.ts';
 import { limitCell, verdictCell } from '../findingCells.ts';
@@ -82,7 +83,7 @@ function replacedBlocks(view: PacketView): readonly Block[] {
   const { readings } = view.record.run;
   const replaced = readings.filter((reading) => reading.supersededById !== null);
   if (replaced.length === 0) return [];
-  const typed = (reading: OpenReading) => `${reading.typedText} ${reading.typedUnit}`.trim();
+  const typed = (reading: OpenReading) => typedWithUnit(reading.typedText, reading.typedUnit);
   return [
     { kind: 'heading', level: 3, text: 'Readings that were replaced' },
     {

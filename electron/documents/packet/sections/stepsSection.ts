@@ -1,5 +1,7 @@
 /** What was checked, set, chosen and told, step by step as the sheet walks it, with waits and the burner's own calibration. */
+
 import { toldAnswers } from '../../../../domain/procedure/toldAnswers.ts';
+import { typedWithUnit } from '../../../../domain/quantity/typedWithUnit.ts';
 import { dayText, momentText } from '../../documentDates.ts';
 import type { Block, Cell } from '../../page/blocks.ts';
 import type { OpenAnswer, PacketView, SheetItem, SheetStep } from '../packetView.ts';
@@ -150,7 +152,7 @@ function listRows(view: PacketView, item: SheetItem): readonly Row[] {
             small: [
               lockout.outdoorTypedText === null
                 ? 'outdoor temperature not known'
-                : `${lockout.outdoorTypedText} ${lockout.outdoorTypedUnit ?? ''} outside`,
+                : `${typedWithUnit(lockout.outdoorTypedText, lockout.outdoorTypedUnit)} outside`,
               ...(lockout.code === null ? [] : [`code ${lockout.code}`]),
             ].join(' · '),
           },
