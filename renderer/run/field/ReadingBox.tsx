@@ -285,7 +285,8 @@ export function ReadingBox(props: ReadingBoxProps) {
           aria-describedby={messageId}
           aria-invalid={problem !== null && problem.code !== 'empty'}
           value={text}
-          onChange={(event) => {
+          // Not onChange: React keeps it back where the same digits are typed again, and to read 0 ppm once more is a reading.
+          onInput={(event) => {
             setHeld(null);
             field.type(event.currentTarget.value);
           }}

@@ -14,7 +14,7 @@ export type Field = {
   readonly text: string;
   readonly type: (text: string) => void;
   readonly state: SaveState;
-  /** Something is typed that the store does not have. */
+  /** Something is typed that the store does not have, be it the same once more. */
   readonly isChanged: boolean;
   /** True when nothing is left to save. */
   readonly commit: () => Promise<boolean>;
@@ -83,5 +83,5 @@ export function useField(options: {
     return running.current;
   };
 
-  return { text, type, state, isChanged: draft !== null && draft !== stored, commit };
+  return { text, type, state, isChanged: draft !== null, commit };
 }

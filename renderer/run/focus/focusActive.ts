@@ -8,6 +8,7 @@ export function focusActive(address: ItemAddress): void {
   if (document.querySelector('dialog[open]') !== null) return;
   const card = document.querySelector<HTMLElement>(`[data-card="${address.itemKey}"]`);
   const main = card?.querySelector<HTMLElement>('[data-main]') ?? card;
+  if (main === null) focusWhatIsFirst();
   if (main === null || main === undefined) return;
   // The head of the step stays in view as long as the card does.
   const scroller = card?.closest('main');
@@ -30,4 +31,10 @@ export function focusActive(address: ItemAddress): void {
   }
   // Far down a tall card, or below the number pad: the box itself counts.
   main.scrollIntoView({ block: 'nearest' });
+}
+
+/** A step that is locked has no item to work in: the keyboard goes to what must be done first, unless it is somewhere already. */
+function focusWhatIsFirst(): void {
+  if (document.activeElement !== document.body) return;
+  document.querySelector<HTMLElement>('.run-locked button.run-blocker')?.focus();
 }

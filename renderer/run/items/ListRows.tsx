@@ -19,6 +19,7 @@ export function ListRows({
   noneWords,
   rows,
   onAdd,
+  isBlank,
   children,
 }: {
   readonly item: StepItem;
@@ -27,6 +28,8 @@ export function ListRows({
   readonly noneWords: string;
   readonly rows: readonly { readonly rowId: string; readonly words: string }[];
   readonly onAdd: () => Promise<void>;
+  /** Nothing stands in the line yet: Enter then goes on, once something is on the list. */
+  readonly isBlank: boolean;
   /** The boxes of the line that is added. */
   readonly children: ReactNode;
 }) {
@@ -39,6 +42,8 @@ export function ListRows({
     const isOwn = event.target === event.currentTarget;
     if (plainKey(event) === '0' && rows.length === 0) none();
     else if (event.key === 'Enter' && isOwn && (rows.length > 0 || isNone)) goOn();
+    else if (event.key === 'Enter' && rows.length > 0 && isBlank && !(event.target instanceof HTMLButtonElement))
+      goOn();
     else return;
     event.preventDefault();
   });
@@ -76,13 +81,13 @@ export function ListRows({
       >
         {children}
         <button type="submit" className="run-button">
-          Add it <KeyHint keys="Enter" />
+          Add it {isBlank && rows.length > 0 ? null : <KeyHint keys="Enter" />}
         </button>
         <FieldSaved state={state} />
       </form>
       {rows.length > 0 ? (
         <button type="button" className="run-button run-button-main" onClick={goOn}>
-          Go on
+          Go on {isBlank ? <KeyHint keys="Enter" /> : null}
         </button>
       ) : null}
     </fieldset>

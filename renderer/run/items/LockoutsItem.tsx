@@ -68,6 +68,7 @@ export function LockoutsItem({ item, address }: { readonly item: ItemOf<'lockout
         }${row.code === null ? '' : `, code ${row.code}`}`,
       }))}
       onAdd={add}
+      isBlank={`${time}${outdoor}${code}`.trim() === ''}
     >
       <label htmlFor={`${id}-day`}>Day</label>
       <input

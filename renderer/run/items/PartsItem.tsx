@@ -49,6 +49,7 @@ export function PartsItem({ item, address }: { readonly item: ItemOf<'parts'>; r
         }`,
       }))}
       onAdd={add}
+      isBlank={`${partNumber}${serial}`.trim() === ''}
     >
       <label htmlFor={`${id}-part`}>Part</label>
       <select

@@ -28,7 +28,12 @@ export function SealForm() {
               : 'A return trip takes this record up again. Seal it only when nobody will come back: that fixes it for good.'}
           </p>
           <div className="run-box-row">
-            <button type="button" className="run-button run-button-main" onClick={() => void seal()}>
+            {/* What cannot be taken back is the way on only where nobody comes back. */}
+            <button
+              type="button"
+              className={view.visit.outcome === 'finished' ? 'run-button run-button-main' : 'run-button'}
+              onClick={() => void seal()}
+            >
               Seal the record
             </button>
             <FieldSaved state={state} />
