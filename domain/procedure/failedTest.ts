@@ -1,5 +1,5 @@
 /** A safety test that was answered with a stop and then otherwise: both stand until a licensed person says which holds, and why. */
-import type { StepItem } from './modelSheet.ts';
+import type { SheetStep, StepItem } from './modelSheet.ts';
 import type { RecordedAnswer } from './runRecord.ts';
 
 export type FailedTest = {
@@ -23,6 +23,11 @@ export function failedTest(item: StepItem, answers: readonly RecordedAnswer[]): 
 /** Only a test that says stop: a "not yet" that was put right is how work goes. */
 export function saysStop(item: StepItem, { value }: Pick<RecordedAnswer, 'value'>): boolean {
   return item.kind === 'choose' && item.options.some((one) => one.value === value && one.outcome === 'stop');
+}
+
+/** What only a licensed person may find, and may find to be a stop, is found with something; a plate or a notice is read. */
+export function mayNameInstrument(item: StepItem, { who }: Pick<SheetStep, 'who'>): boolean {
+  return who === 'licensed' && item.kind === 'choose' && item.options.some(({ outcome }) => outcome === 'stop');
 }
 
 function hasReason({ reason }: RecordedAnswer): boolean {

@@ -1,6 +1,6 @@
 /** One of a few answers by its number. One that needs a cause asks for it; one that means stop takes over the screen. */
 import { useState } from 'react';
-import { failedTest, saysStop } from '../../../domain/procedure/failedTest.ts';
+import { failedTest, mayNameInstrument, saysStop } from '../../../domain/procedure/failedTest.ts';
 import type { ItemOf } from '../../../domain/procedure/modelSheet.ts';
 import type { ItemAddress } from '../../../domain/procedure/progressTypes.ts';
 import { FieldSaved } from '../../kit/FieldSaved.tsx';
@@ -16,7 +16,7 @@ import { ReasonBox } from './ReasonBox.tsx';
 type Option = ItemOf<'choose'>['options'][number];
 
 export function ChooseItem({ item, address }: { readonly item: ItemOf<'choose'>; readonly address: ItemAddress }) {
-  const { view, saveAndGoOn } = useRun();
+  const { view, analysis, saveAndGoOn } = useRun();
   const { state, answer } = useItemWrites({ stepKey: address.stepKey, itemKey: item.key });
   const saveAnswer = useAnswerSave({ stepKey: address.stepKey, itemKey: item.key });
   const given = newestAnswer(view.record, item.key);
@@ -25,7 +25,8 @@ export function ChooseItem({ item, address }: { readonly item: ItemOf<'choose'>;
   const nameOf = (staffId: string) => view.people.find((one) => one.staffId === staffId)?.name ?? '';
 
   const answers = view.record.answers.filter((one) => one.itemKey === item.key);
-  const isTest = item.options.some((option) => option.outcome === 'stop');
+  const step = analysis.steps.find(({ key }) => key === address.stepKey);
+  const isTest = (step !== undefined && mayNameInstrument(item, step)) || given?.instrumentId != null;
   const hasFailed = answers.some((one) => saysStop(item, one));
   const test = failedTest(item, answers);
   const [pickedId, setInstrumentId] = useState<string | null>();
