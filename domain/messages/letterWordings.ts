@@ -1,4 +1,7 @@
-/** Letters and e-mails as they come with the program. French and Spanish await a native reader. */
+/**
+ * Letters and e-mails as they come with the program. French and Spanish await a native reader. A due day may have gone by
+ * when the letter is written: what is said of it is true either way.
+ */
 import type { Wording } from './fillTemplate.ts';
 import type { MessageKind, MessageLanguage } from './messageKinds.ts';
 
@@ -6,11 +9,11 @@ export const LETTER_WORDINGS: Readonly<Record<MessageKind, Readonly<Record<Messa
   'service-due': {
     en: {
       subject: 'Annual service of your {{appliance}}',
-      body: 'Dear {{name}},\n\nthe annual service of your {{appliance}} (serial number {{serial}}) at {{site}} is due on {{dueOn}}. The latest day is {{latestOn}}.\n\nPlease call us at {{firmPhone}} to arrange a day.\n\nKind regards\n{{firmName}}',
+      body: 'Dear {{name}},\n\nthe annual service of your {{appliance}} (serial number {{serial}}) at {{site}} has its due day on {{dueOn}} and its latest day on {{latestOn}}.\n\nPlease call us at {{firmPhone}} to arrange a day.\n\nKind regards\n{{firmName}}',
     },
     fr: {
       subject: 'Entretien annuel de votre {{appliance}}',
-      body: 'Bonjour {{name}},\n\nl’entretien annuel de votre {{appliance}} (numéro de série {{serial}}), {{site}}, est prévu pour le {{dueOn}}. La date limite est le {{latestOn}}.\n\nAppelez-nous au {{firmPhone}} pour convenir d’un jour.\n\nCordialement\n{{firmName}}',
+      body: 'Bonjour {{name}},\n\npour l’entretien annuel de votre {{appliance}} (numéro de série {{serial}}), {{site}}, la date prévue est le {{dueOn}} et la date limite le {{latestOn}}.\n\nAppelez-nous au {{firmPhone}} pour convenir d’un jour.\n\nCordialement\n{{firmName}}',
     },
     es: {
       subject: 'Revisión anual de su {{appliance}}',

@@ -9,11 +9,11 @@ export const TEXT_WORDINGS: Readonly<Record<MessageKind, Readonly<Record<Message
   'service-due': {
     en: {
       subject: 'Annual service',
-      body: '{{firmName}}: the annual service of your {{appliance}} at {{site}} is due on {{dueOn}}, latest {{latestOn}}. Please call {{firmPhone}} for a day.',
+      body: '{{firmName}}: the annual service of your {{appliance}} at {{site}}: due day {{dueOn}}, latest {{latestOn}}. Please call {{firmPhone}} for a day.',
     },
     fr: {
       subject: 'Entretien annuel',
-      body: '{{firmName}} : l’entretien annuel de votre {{appliance}}, {{site}}, est prévu pour le {{dueOn}}, au plus tard le {{latestOn}}. Appelez le {{firmPhone}} pour convenir d’un jour.',
+      body: '{{firmName}} : l’entretien annuel de votre {{appliance}}, {{site}} : date prévue le {{dueOn}}, date limite le {{latestOn}}. Appelez le {{firmPhone}} pour convenir d’un jour.',
     },
     es: {
       subject: 'Revisión anual',

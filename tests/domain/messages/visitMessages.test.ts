@@ -49,4 +49,13 @@ describe('the wordings that come with the program', () => {
         for (const other of others) expect(other).toEqual(first);
       }
   });
+
+  it('say nothing of a due day that is untrue once it has gone by', () => {
+    for (const language of MESSAGE_LANGUAGES)
+      for (const channel of WRITTEN_CHANNELS) {
+        const { body } = builtInWording('service-due', language, channel);
+        expect(body, `${language}, ${channel}`).toContain('{{dueOn}}');
+        expect(body, `${language}, ${channel}`).not.toMatch(/(is|will be|fall|falls) due|est prévu|será/u);
+      }
+  });
 });
