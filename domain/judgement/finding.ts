@@ -29,6 +29,7 @@ export type NotProvenReason =
   | 'tuning-not-finished'
   | 'instrument-out-of-date'
   | 'instrument-not-zeroed'
+  | 'wrong-instrument'
   | 'instrument-not-calibrated'
   | 'instrument-unknown'
   | 'water-side-not-at-zero'

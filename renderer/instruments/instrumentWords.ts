@@ -14,7 +14,19 @@ export const INSTRUMENT_WORDS: Readonly<Record<Instrument['kind'], string>> = {
 
 /** Offered as rows of the data sheet; a row left empty is not kept. */
 export const USUAL_QUANTITIES: Readonly<Record<Instrument['kind'], readonly QuantityKey[]>> = {
-  analyser: ['o2DryVolPct', 'co2DryVolPct', 'coPpm', 'flueGasC', 'intakeAirC', 'roomCoPpm'],
+  analyser: [
+    'o2DryVolPct',
+    'co2DryVolPct',
+    'coPpm',
+    'flueGasC',
+    'intakeAirC',
+    'roomCoPpm',
+    // With a pressure port it takes the place of a manometer, for what its data sheet names.
+    'inletPressureMbarG',
+    'burnerPressureMbarG',
+    'tightnessPressureMbarG',
+    'tightnessDropMbar',
+  ],
   manometer: ['inletPressureMbarG', 'burnerPressureMbarG', 'tightnessPressureMbarG', 'systemPressureBarG'],
   thermometer: ['supplyC', 'returnC', 'hotOutletC', 'coldInletC', 'floorSurfaceC'],
   'water-test': ['waterPh', 'hardnessMmolPerL', 'conductivityUsPerCm', 'chlorideMgPerL', 'inhibitorPct', 'glycolPct'],

@@ -90,7 +90,14 @@ export async function setUpCrew(test: Pick<TestCore, 'must'>): Promise<Crew> {
     label: 'Analyser 1',
     serial: 'A-1001',
     accuracy: { o2DryVolPct: { abs: 0.3, relPct: 0 }, coPpm: { abs: 5, relPct: 5 }, flueGasC: { abs: 1, relPct: 0.5 } },
-    rangeMax: { coPpm: 4000 },
+    // It has a pressure port: one instrument for flue and gas side, as many carry.
+    rangeMax: {
+      coPpm: 4000,
+      inletPressureMbarG: 150,
+      burnerPressureMbarG: 150,
+      tightnessPressureMbarG: 150,
+      tightnessDropMbar: 150,
+    },
     keptById: firm.technicianId,
   });
   await test.must('instruments.addCalibration', {

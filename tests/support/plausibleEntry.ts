@@ -14,7 +14,7 @@ export const HEALTHY_INSTRUMENT: RecordedInstrument = {
   instrumentId: 'kit',
   label: 'Kit',
   serial: 'K-1',
-  kind: 'analyser',
+  kind: 'other',
   calibrations: calibratedUntil('2027-01-31'),
   accuracy: {
     o2DryVolPct: { abs: 0.2, relPct: 0 },

@@ -2,6 +2,7 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { crc32, deflateSync } from 'node:zlib';
+import { NEEDS_INSTRUMENT } from '../../domain/judgement/quantityGroups.ts';
 import type { RunProgress } from '../../domain/procedure/progressTypes.ts';
 import type { Core } from '../../electron/core.ts';
 import { type RecordedRun, recordedRun } from '../../electron/demo/recordedRun.ts';
@@ -58,7 +59,7 @@ export async function walkRun(
       must: test.must,
       now: test.now,
       wait: test.wait,
-      instrumentFor: () => office.analyserId,
+      instrumentFor: (quantity) => (NEEDS_INSTRUMENT.has(quantity) ? office.analyserId : null),
       async putPhoto(fileName) {
         const reply = await test.core.putFile(
           { bytes: tinyPng(fileName), mediaType: 'image/png', fileName, takenAt: test.now() },

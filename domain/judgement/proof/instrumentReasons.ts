@@ -1,4 +1,4 @@
-/** Whether the instrument makes a reading proof: known, in date on the day of the reading, and zeroed before it. */
+/** Whether the instrument makes a reading proof: known, of the right kind, in date on the day of the reading, and zeroed before it. */
 import type { QuantityKey } from '../../quantity/quantities.ts';
 import type { NotProvenReason } from '../finding.ts';
 import type { Measured } from '../measured.ts';
@@ -6,6 +6,7 @@ import { FLUE_GAS, NEEDS_INSTRUMENT } from '../quantityGroups.ts';
 import type { RunContext } from '../runContext.ts';
 import { calibrationOn } from './calibrationOn.ts';
 import { FRESH_AIR_LIMITS, NEEDED_IN_FRESH_AIR } from './freshAirLimits.ts';
+import { canRead, instrumentKindFor } from './instrumentKindFor.ts';
 import { dayOfReading } from './siteDay.ts';
 
 export function instrumentReasons(one: Measured, context: RunContext): readonly NotProvenReason[] {
@@ -13,6 +14,8 @@ export function instrumentReasons(one: Measured, context: RunContext): readonly 
   const instrument = context.instrument(one.reading.instrumentId);
   const isNeeded = NEEDS_INSTRUMENT.has(one.quantity);
   if (instrument === undefined) return isNeeded ? ['instrument-unknown'] : [];
+  // Where a dial or the eye gives the number, an instrument named beside it changes nothing.
+  if (instrumentKindFor(one.quantity) !== null && !canRead(instrument, one.quantity)) reasons.push('wrong-instrument');
   if (one.atMs !== null) {
     const day = dayOfReading(one.atMs, context);
     const calibration = calibrationOn(instrument.calibrations, day);

@@ -21,6 +21,7 @@ const NOT_PROVEN: Readonly<Record<string, string>> = {
   'tuning-not-finished': 'burner calibration not finished',
   'instrument-out-of-date': 'instrument out of date',
   'instrument-not-zeroed': 'instrument not zeroed',
+  'wrong-instrument': 'not an instrument for this',
   'instrument-not-calibrated': 'instrument without calibration on that day',
   'instrument-unknown': 'instrument not named',
   'water-side-not-at-zero': 'water side not at zero',

@@ -1,7 +1,7 @@
-/** Which instruments a quantity may have been read with: those of its kind first, and whether one must be named at all. */
+/** Which instruments can read a quantity: those of its kind first, and whether one must be named at all. */
 
 import { calibrationOn } from '../../../domain/judgement/proof/calibrationOn.ts';
-import { instrumentKindFor } from '../../../domain/judgement/proof/instrumentKindFor.ts';
+import { canRead, instrumentKindFor } from '../../../domain/judgement/proof/instrumentKindFor.ts';
 import { NEEDS_INSTRUMENT } from '../../../domain/judgement/quantityGroups.ts';
 import type { RecordedInstrument } from '../../../domain/procedure/runRecord.ts';
 import type { QuantityKey } from '../../../domain/quantity/quantities.ts';
@@ -12,8 +12,8 @@ export function instrumentChoices(
 ): readonly RecordedInstrument[] {
   const kind = instrumentKindFor(quantity);
   if (kind === null) return [];
-  const ofKind = instruments.filter((one) => one.kind === kind);
-  return [...ofKind, ...instruments.filter((one) => one.kind !== kind)];
+  const able = instruments.filter((one) => canRead(one, quantity));
+  return [...able.filter((one) => one.kind === kind), ...able.filter((one) => one.kind !== kind)];
 }
 
 /**
@@ -25,7 +25,9 @@ export function worthNaming(
   instruments: readonly RecordedInstrument[],
   namedId: string | null,
 ): readonly RecordedInstrument[] {
-  const choices = instrumentChoices(quantity, instruments);
+  const able = instrumentChoices(quantity, instruments);
+  const named = instruments.filter((one) => one.instrumentId === namedId && !able.includes(one));
+  const choices = [...able, ...named];
   const kind = instrumentKindFor(quantity);
   const saysSomething = mustNameInstrument(quantity) || instruments.some((one) => one.kind === kind);
   return saysSomething || choices.some((one) => one.instrumentId === namedId) ? choices : [];

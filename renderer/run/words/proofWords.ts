@@ -16,6 +16,8 @@ export function proofWords(reason: NotProvenReason): string {
       return 'the instrument’s calibration is out of date';
     case 'instrument-not-zeroed':
       return 'the analyser was not checked in clean air';
+    case 'wrong-instrument':
+      return 'not an instrument for this: read it with the right one';
     case 'instrument-not-calibrated':
       return 'the instrument had no calibration on that day';
     case 'instrument-unknown':

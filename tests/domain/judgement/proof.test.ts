@@ -94,14 +94,40 @@ describe('proof', () => {
     expect(reasons(dueOn(null))).toEqual(['instrument-not-calibrated']);
     // 23:30 in Berlin on 5 October is still the 5th there, although UTC says 21:30; 01:00 on the 6th is 23:00 UTC.
     const night = withReading(
-      dueOn('2026-10-05'),
-      { quantity: 'inletPressureMbarG', point: 'static' },
       {
-        measuredAt: '2026-10-05T23:00:00Z',
-        instrumentId: ANALYSER.instrumentId,
+        ...cleanRecord(),
+        instruments: [ANALYSER, { ...MANOMETER, calibrations: calibratedUntil('2026-10-05') }],
       },
+      { quantity: 'inletPressureMbarG', point: 'static' },
+      { measuredAt: '2026-10-05T23:00:00Z' },
     );
     expect(reasons(night, 'limit:inletPressureMbarG@static')).toEqual(['instrument-out-of-date']);
+  });
+
+  it('is no proof with an instrument that cannot read it, however well calibrated', () => {
+    const co = withReading(
+      cleanRecord(),
+      { quantity: 'co2DryVolPct', point: 'high' },
+      { instrumentId: MANOMETER.instrumentId },
+    );
+    // Nobody zeroed a manometer in clean air, either.
+    expect(reasons(co)).toEqual(['instrument-not-zeroed', 'wrong-instrument']);
+    const pressure = withReading(
+      cleanRecord(),
+      { quantity: 'inletPressureMbarG', point: 'static' },
+      { instrumentId: ANALYSER.instrumentId },
+    );
+    const STATIC = 'limit:inletPressureMbarG@static';
+    expect(reasons(pressure, STATIC)).toEqual(['wrong-instrument']);
+    const withPort = { ...ANALYSER, rangeMax: { ...ANALYSER.rangeMax, inletPressureMbarG: 150 } };
+    expect(reasons({ ...pressure, instruments: [withPort, MANOMETER] }, STATIC)).toEqual([]);
+  });
+
+  it('is no proof of a gas pressure with a manometer that was never calibrated', () => {
+    const never = { ...cleanRecord(), instruments: [ANALYSER, { ...MANOMETER, calibrations: [] }] };
+    expect(reasons(never, 'limit:inletPressureMbarG@static')).toEqual(['instrument-not-calibrated']);
+    // A stopwatch or a water test kit is not asked for one.
+    expect(reasons(never, CO2_HIGH)).toEqual([]);
   });
 
   it('a calibration made after the reading proves nothing of it, and one that has run out since takes nothing away', () => {

@@ -17,8 +17,10 @@ describe('which instruments are offered beside a number', () => {
     expect(worthNaming('meterSeconds', [analyser], null)).toEqual([]);
   });
 
-  it('offers those of another kind where a number proves nothing without one: many analysers read pressure', () => {
-    expect(worthNaming('inletPressureMbarG', [analyser], null)).toEqual([analyser]);
+  it('offers those of another kind that can read it: many analysers have a pressure port', () => {
+    const withPort = { ...analyser, rangeMax: { inletPressureMbarG: 150 } };
+    expect(worthNaming('inletPressureMbarG', [withPort], null)).toEqual([withPort]);
+    expect(worthNaming('inletPressureMbarG', [analyser], null)).toEqual([]);
   });
 
   it('keeps one that is named already in sight', () => {
