@@ -25,7 +25,7 @@ export function markNewReadings(
 }
 
 /** How heavily a subject stands outside or at stop, all its samples together. */
-function weightBySubject(findings: readonly Finding[]): ReadonlyMap<string, number> {
+export function weightBySubject(findings: readonly Finding[]): ReadonlyMap<string, number> {
   const weights = new Map<string, number>();
   for (const { subject, verdict } of findings) {
     if (verdict !== 'outside' && verdict !== 'stop') continue;

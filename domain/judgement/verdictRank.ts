@@ -16,7 +16,7 @@ export function verdictRank(verdict: Verdict): number {
 }
 
 /** undefined: nothing was judged. */
-export function heaviestVerdict(findings: readonly Finding[]): Verdict | undefined {
+export function heaviestVerdict(findings: readonly Pick<Finding, 'verdict'>[]): Verdict | undefined {
   return findings.reduce<Verdict | undefined>(
     (heaviest, { verdict }) => (heaviest === undefined || RANK[verdict] > RANK[heaviest] ? verdict : heaviest),
     undefined,

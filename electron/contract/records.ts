@@ -1,7 +1,10 @@
 /** Sealed records: what was amended and may be, and whether anything was altered behind their back. */
 import { z } from 'zod';
-import { id, instant, line, operation, optionalLine } from './operation.ts';
+import { VERDICTS } from '../../domain/judgement/finding.ts';
+import { domainValue, id, instant, line, operation, optionalLine } from './operation.ts';
 import { licenceProblem } from './visits.ts';
+
+const judged = z.strictObject({ subject: z.string(), verdict: z.enum(VERDICTS) });
 
 const pointer = z.string().startsWith('/').max(600);
 
@@ -18,6 +21,8 @@ export const recordOperations = {
           was: z.string().nullable(),
           isNow: z.string(),
           because: z.string(),
+          /** What it puts outside its limit or at a stop. */
+          judged: z.array(judged),
           byName: z.string(),
           at: instant,
         }),
@@ -28,7 +33,8 @@ export const recordOperations = {
     errors: { 'not-sealed': z.strictObject({}) },
   }),
   /**
-   * Adds a correction to the chain; what was sealed stays. What the record says at `path` is taken from it, never from the
+   * Adds a correction to the chain; what was sealed stays. A reading is judged anew: one that gets better by it needs a new
+   * reading, one that is at a stop by it opens a make-safe. What the record says at `path` is taken from it, never from the
    * caller. `path` null: something the record has no place for, named by `what`.
    */
   'records.amend': operation({
@@ -40,11 +46,21 @@ export const recordOperations = {
       isNow: z.string().trim().min(1).max(2000),
       because: line,
     }),
-    output: z.strictObject({ sha256: z.string(), sequence: z.number().int() }),
+    output: z.strictObject({
+      sha256: z.string(),
+      sequence: z.number().int(),
+      judged: z.array(judged),
+      /** Opened because the amendment puts something at a stop; null: it does not. */
+      makeSafeId: id.nullable(),
+    }),
     errors: {
       'not-sealed': z.strictObject({}),
       'no-such-field': z.strictObject({}),
       'nothing-amended': z.strictObject({}),
+      'cannot-read': z.strictObject({ problem: domainValue<Readonly<Record<string, unknown>>>() }),
+      'not-an-option': z.strictObject({ value: z.string() }),
+      /** It would make a stop or an outside finding better. */
+      'needs-new-reading': z.strictObject({}),
       'needs-licence': licenceProblem,
     },
   }),

@@ -2,7 +2,7 @@
 import { randomBytes } from 'node:crypto';
 import { findFirstLogged } from '../../db/history.ts';
 import type { ReadableDb } from '../../db/openStore.ts';
-import { sealDisclosures, seals } from '../../db/schema/index.ts';
+import { makeSafes, sealDisclosures, seals } from '../../db/schema/index.ts';
 import { findLastSeal, listDisclosures, listSealsOfVisit, type SealRow } from '../../db/seals.ts';
 import { findVisit } from '../../db/visits.ts';
 import { amendRecord } from '../sealing/amendRecord.ts';
@@ -14,6 +14,7 @@ import { revealRecord } from '../sealing/revealRecord.ts';
 import type { SealedRecord } from '../sealing/sealedRecord.ts';
 import { amendableFields } from './amendableFields.ts';
 import { actorOf, fail, type Handlers, notFound } from './handler.ts';
+import { judgeAmended } from './judgeAmended.ts';
 import { requireLicensedFor } from './runGuards.ts';
 import { loadRun } from './runState.ts';
 import { chainOf } from './sealChains.ts';
@@ -42,7 +43,10 @@ export const recordHandlers: Handlers<'records.verify' | 'records.getAmendments'
     const { record, disclosures } = requireSealed(context.db, input.runId);
     const open = revealRecord(record, disclosures);
     return {
-      amendments: (open.seal.amendments ?? []).map(({ byId: _byId, ...amendment }) => amendment),
+      amendments: (open.seal.amendments ?? []).map(({ byId: _byId, judged, ...amendment }) => ({
+        ...amendment,
+        judged: [...(judged ?? [])],
+      })),
       fields: [...amendableFields(open)],
     };
   },
@@ -53,9 +57,11 @@ export const recordHandlers: Handlers<'records.verify' | 'records.getAmendments'
     const { seal, record, disclosures } = before;
     const field = input.path === null ? null : fieldAt(before, input.path);
     const what = field?.what ?? input.what ?? fail('no-such-field', {});
-    if (field?.says === input.isNow) return fail('nothing-amended', {});
     if (input.path?.startsWith('/run/'))
       requireLicensedFor(context.db, loadRun(context.db, input.runId), seal.visitId, actor.staffId);
+    const open = revealRecord(record, disclosures);
+    const { isNow, judged } = judgeAmended(context.db, open, input, context.now);
+    if (field?.says === isNow) return fail('nothing-amended', {});
     const chain = listSealsOfVisit(context.db, seal.visitId);
     const place = { sequence: chain.length + 1, previousSha256: chain.at(-1)?.sha256 ?? null };
     const amended = amendRecord(
@@ -64,8 +70,9 @@ export const recordHandlers: Handlers<'records.verify' | 'records.getAmendments'
         path: input.path,
         what,
         was: field?.says ?? null,
-        isNow: input.isNow,
+        isNow,
         because: input.because,
+        judged,
         byId: actor.staffId,
         byName: actor.name,
         at: context.now,
@@ -76,7 +83,7 @@ export const recordHandlers: Handlers<'records.verify' | 'records.getAmendments'
     );
     const canonical = canonicalJson(amended.record);
     const sha256 = sealHash(canonical);
-    context.write((writer) => {
+    const makeSafeId = context.write((writer) => {
       const sealId = writer.insert(seals, {
         visitId: seal.visitId,
         runId: seal.runId,
@@ -88,9 +95,21 @@ export const recordHandlers: Handlers<'records.verify' | 'records.getAmendments'
         sealedAt: context.now,
       });
       for (const disclosure of amended.disclosures) writer.insert(sealDisclosures, { sealId, ...disclosure });
+      if (!judged.some(({ verdict }) => verdict === 'stop')) return null;
+      // Nobody has to remember to: what stands at a stop is shut until a licensed person has looked.
+      const was = field?.says ?? 'not recorded';
+      return writer.insert(makeSafes, {
+        applianceId: open.appliance.applianceId,
+        siteId: open.site.siteId,
+        visitId: seal.visitId,
+        what: `${what}: ${isNow} (amended after sealing, was ${was})`.slice(0, 300),
+        isRefused: false,
+        openedById: actor.staffId,
+        openedAt: writer.now,
+      });
     });
-    context.services.changed(['visits', 'runs', 'registrations', 'appliances']);
-    return { sha256, sequence: place.sequence };
+    context.services.changed(['visits', 'runs', 'registrations', 'appliances', 'sites', 'customers']);
+    return { sha256, sequence: place.sequence, judged: [...judged], makeSafeId };
   },
 };
 

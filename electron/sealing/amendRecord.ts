@@ -2,6 +2,7 @@
  * An amendment: the record as it was sealed, with one correction written beside it. Nothing below the seal changes, not even
  * a salt: the original stays readable in the newest entry as well as in its own.
  */
+import type { Verdict } from '../../domain/judgement/finding.ts';
 import type { Disclosure } from './commitment.ts';
 import { RECORD_SCHEMA, type SealedRecord, sealedRecord } from './sealedRecord.ts';
 import type { SealPosition } from './sealInput.ts';
@@ -14,6 +15,8 @@ export type Amendment = {
   readonly was: string | null;
   readonly isNow: string;
   readonly because: string;
+  /** What it puts outside its limit or at a stop. */
+  readonly judged: readonly { readonly subject: string; readonly verdict: Verdict }[];
   readonly byId: string;
   readonly byName: string;
   readonly at: string;

@@ -475,6 +475,8 @@ const amendment = z.strictObject({
   was: personal,
   isNow: commitment,
   because: commitment,
+  /** What the new number or answer puts outside its limit or at a stop. Amendments sealed before they were judged lack it. */
+  judged: z.array(z.strictObject({ subject: words, verdict: z.enum(VERDICTS) })).optional(),
   byId: id,
   byName: commitment,
   at: instant,

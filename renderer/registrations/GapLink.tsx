@@ -8,6 +8,7 @@ import { RouteLink } from '../RouteLink.tsx';
 const AT_THE_APPLIANCE = new Set([
   'date-missing',
   'make-safe-open',
+  'amended-outside',
   'notice-open',
   'conversion-kit-missing',
   'orifice-missing',

@@ -42,6 +42,7 @@ const GAP_WORDS: Readonly<Record<string, string>> = {
   'handover-missing': 'The handover: who was told, or why nobody',
   'sign-off-missing': 'The signature of the licensed person',
   'make-safe-open': 'A make-safe on this appliance is still open',
+  'amended-outside': 'A new reading: the amended one is outside its limit',
   'notice-open': 'A recall or stop-use notice is not settled',
   'instrument-missing': 'The analyser a flue reading was taken with',
   'calibration-missing': 'An instrument’s calibration date',

@@ -1,21 +1,34 @@
 /** Amendments to a sealed record: what stands beside it, and adding one. What was sealed is never touched. */
 import { Button, Group, NativeSelect, Stack, Textarea, TextInput } from '@mantine/core';
 import { useEffect, useRef, useState } from 'react';
+import { heaviestVerdict } from '../../domain/judgement/verdictRank.ts';
 import type { OutputOf } from '../../electron/contract/index.ts';
 import { Answer } from '../kit/Answer.tsx';
 import { instantWords } from '../kit/dayWords.ts';
 import { ErrorText } from '../kit/ErrorText.tsx';
+import { Note } from '../kit/Note.tsx';
 import { Panel } from '../kit/Panel.tsx';
 import { PlainTable } from '../kit/PlainTable.tsx';
+import { VerdictMark } from '../kit/VerdictMark.tsx';
 import { useHasRole } from '../operations/AppStatus.tsx';
 import { useAct } from '../operations/useAct.ts';
 import { useOperation } from '../operations/useOperation.ts';
+import { RouteLink } from '../RouteLink.tsx';
 import { useUnsaved } from '../shell/LeaveGuard.tsx';
 
-export function AmendPanel({ runId, serial }: { readonly runId: string; readonly serial: string }) {
+export function AmendPanel({
+  runId,
+  applianceId,
+  serial,
+}: {
+  readonly runId: string;
+  readonly applianceId: string;
+  readonly serial: string;
+}) {
   const found = useOperation('records.getAmendments', { runId });
   const mayAmend = useHasRole('technician', 'owner');
   const [isWriting, setIsWriting] = useState(false);
+  const [isStop, setIsStop] = useState(false);
   const button = useRef<HTMLButtonElement>(null);
   const wasWriting = useRef(false);
   // What had the keyboard goes away with the form.
@@ -38,7 +51,26 @@ export function AmendPanel({ runId, serial }: { readonly runId: string; readonly
         {({ amendments, fields }) => (
           <Stack gap="md">
             <Amendments amendments={amendments} />
-            {isWriting ? <AmendForm runId={runId} fields={fields} onDone={() => setIsWriting(false)} /> : null}
+            {isStop ? (
+              <Note tone="ember" isSpoken title="Stop: make safe now">
+                The amended number is at a stop. Have the gas shut off at the boiler and the people there told, before
+                anything else. A make-safe is open:{' '}
+                <RouteLink to="appliance" params={{ applianceId }}>
+                  write down what was done
+                </RouteLink>
+                .
+              </Note>
+            ) : null}
+            {isWriting ? (
+              <AmendForm
+                runId={runId}
+                fields={fields}
+                onDone={(stops) => {
+                  setIsWriting(false);
+                  setIsStop((before) => before || stops);
+                }}
+              />
+            ) : null}
           </Stack>
         )}
       </Answer>
@@ -58,11 +90,25 @@ function Amendments({ amendments }: Pick<Found, 'amendments'>) {
       columns={[
         { label: 'What', cell: ({ what }) => what },
         { label: 'Was', cell: ({ was }) => was ?? 'not recorded' },
-        { label: 'Is now', cell: ({ isNow }) => isNow },
+        { label: 'Is now', cell: ({ isNow, judged }) => <IsNow isNow={isNow} judged={judged} /> },
         { label: 'Because', cell: ({ because }) => because },
         { label: 'By', cell: ({ byName, at }) => `${byName}, ${instantWords(at)}` },
       ]}
     />
+  );
+}
+
+function IsNow({ isNow, judged }: Pick<Found['amendments'][number], 'isNow' | 'judged'>) {
+  const heaviest = heaviestVerdict(judged);
+  return (
+    <>
+      {isNow}
+      {heaviest === undefined ? null : (
+        <div>
+          <VerdictMark verdict={heaviest} />
+        </div>
+      )}
+    </>
   );
 }
 
@@ -75,7 +121,7 @@ function AmendForm({
 }: {
   readonly runId: string;
   readonly fields: Found['fields'];
-  readonly onDone: () => void;
+  readonly onDone: (isStop: boolean) => void;
 }) {
   const amend = useAct('records.amend');
   const [path, setPath] = useState(fields[0]?.path ?? NOT_A_FIELD);
@@ -99,13 +145,13 @@ function AmendForm({
           isNow: isNow.trim(),
           because: because.trim(),
         });
-        if (reply.ok) onDone();
+        if (reply.ok) onDone(reply.value.makeSafeId !== null);
       }}
     >
       <Stack gap="sm" maw="44rem">
         <p style={{ margin: 0 }}>
-          It is written beside what was sealed, with your name and the time, and chained to it. Findings stay as they
-          were judged: a reading that is to count anew is read anew.
+          It is written beside what was sealed, with your name and the time, and chained to it. A reading is judged
+          again: one that would turn a bad finding good is read anew on a visit; one at a stop opens a make-safe.
         </p>
         <NativeSelect
           label="What"
@@ -144,7 +190,7 @@ function AmendForm({
           <Button type="submit" loading={amend.isBusy} disabled={!isReady}>
             Seal the amendment
           </Button>
-          <Button variant="default" onClick={onDone}>
+          <Button variant="default" onClick={() => onDone(false)}>
             Leave it as it is
           </Button>
         </Group>

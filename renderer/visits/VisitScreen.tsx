@@ -239,8 +239,10 @@ function Visit({ visit }: { readonly visit: VisitRow }) {
       <ChargePanel jobs={visit.jobs} />
       {mayPlan && mayBeWasted(visit) ? <WastedTripPanel visit={visit} /> : null}
       {isAhead(visit) && mayCancel ? <CancelPanel visitId={visit.visitId} /> : null}
-      {visit.jobs.map(({ runId, isSealed, serial }) =>
-        runId !== null && isSealed ? <AmendPanel key={runId} runId={runId} serial={serial} /> : null,
+      {visit.jobs.map(({ runId, applianceId, isSealed, serial }) =>
+        runId !== null && isSealed ? (
+          <AmendPanel key={runId} runId={runId} applianceId={applianceId} serial={serial} />
+        ) : null,
       )}
       {visit.jobs.some(({ isSealed }) => isSealed) ? <SealPanel visitId={visit.visitId} /> : null}
       <HistoryPanel entity="visits" entityId={visit.visitId} />

@@ -46,6 +46,7 @@ export const PACKET_GAPS = {
   'photo-file-missing': { where: 'visit', words: 'The file of a recorded photo' },
   'handover-missing': { where: 'visit', words: 'Handover: who was told, or why nobody' },
   'sign-off-missing': { where: 'visit', words: 'Signature of the licensed person' },
+  'amended-outside': { where: 'appliance', words: 'Read again: an amended reading is outside its limit' },
   'make-safe-open': { where: 'appliance', words: 'An isolation of this appliance is still open' },
   'notice-open': { where: 'appliance', words: 'A recall or stop-use notice nobody has settled' },
   'instrument-missing': { where: 'instrument', words: 'The analyser a flue reading was taken with' },

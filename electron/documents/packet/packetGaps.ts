@@ -103,6 +103,9 @@ function applianceGaps(record: OpenRecord): PacketGap[] {
   if (lacks(appliance.vent.kind)) gaps.push(gap('vent-missing'));
   if (appliance.vent.lengthM === null) gaps.push(gap('vent-length-missing'));
   if (run.openMakeSafes !== '0') gaps.push(gap('make-safe-open'));
+  const amendments = record.schema === 'lightoff.record/1' ? (record.seal.amendments ?? []) : [];
+  for (const what of new Set(amendments.filter(({ judged }) => judged?.length).map((one) => one.what)))
+    gaps.push(gap('amended-outside', what));
   for (const { title, number } of run.openNotices ?? [])
     gaps.push(gap('notice-open', number === null ? title : `${title} (${number})`));
   return gaps;

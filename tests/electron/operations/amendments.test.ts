@@ -36,7 +36,7 @@ describe('amendments to a sealed record', () => {
     const before = await test.must('records.getAmendments', { runId: run.runId });
     expect(before.amendments).toEqual([]);
     serial = before.fields.find(({ path }) => path === '/appliance/serial')?.says ?? '';
-    const reading = before.fields.find(({ what }) => /CO₂/.test(what));
+    const reading = before.fields.find(({ what }) => /CO₂.*high/.test(what));
     expect(reading?.says).toMatch(/^\d/);
     test.wait(3600);
     expect(await amend({ path: '/appliance/serial', isNow: 'KW240099999' })).toMatchObject({
@@ -75,6 +75,43 @@ describe('amendments to a sealed record', () => {
     await test.must('session.signIn', { staffId: office.ownerId, pin: PIN });
   });
 
+  it('are judged: a stop by one opens a make-safe, is shown, and is not amended away again', async () => {
+    await test.must('session.signIn', { staffId: office.technicianId, pin: PIN });
+    const { fields } = await test.must('records.getAmendments', { runId: run.runId });
+    const co = fields.find(({ what }) => /CO as measured/.test(what) && /high/.test(what));
+    const path = co?.path ?? '';
+    expect(co?.says).toMatch(/^\d+ ppm$/);
+    const before = test.snapshot();
+    expect(await amend({ path, isNow: 'a bit more' })).toMatchObject({ error: { code: 'cannot-read' } });
+    expect(await amend({ path, isNow: co?.says ?? '' })).toMatchObject({ error: { code: 'nothing-amended' } });
+    expect(test.snapshot()).toBe(before);
+
+    const reply = await amend({ path, isNow: '9999' });
+    if (!reply.ok) throw new Error(reply.error.code);
+    expect(reply.value.judged).toContainEqual({ subject: 'limit:coPpm@high', verdict: 'stop' });
+    const open = await test.must('makeSafes.list', {});
+    expect(open).toMatchObject([{ makeSafeId: reply.value.makeSafeId, applianceId: office.applianceId }]);
+    expect(open[0]?.what).toContain(`9999 ppm (amended after sealing, was ${co?.says})`);
+    const { amendments } = await test.must('records.getAmendments', { runId: run.runId });
+    expect(amendments.at(-1)).toMatchObject({ was: co?.says, isNow: '9999 ppm', judged: reply.value.judged });
+    const { gaps } = await test.must('packets.check', { runId: run.runId });
+    expect(gaps.map(({ code }) => code)).toContain('amended-outside');
+
+    const refused = { ok: false, error: { code: 'needs-new-reading' } };
+    expect(await amend({ path, isNow: co?.says ?? '' })).toMatchObject(refused);
+    expect(await amend({ path, isNow: '40 ppm' })).toMatchObject(refused);
+    expect(await test.must('makeSafes.list', {})).toHaveLength(1);
+    // An answer is one of the sheet's, and one that stops, stops.
+    const smell = fields.find(({ what }) => /[Ss]mell/.test(what));
+    expect(await amend({ path: smell?.path ?? '', isNow: 'well' })).toMatchObject({ error: { code: 'not-an-option' } });
+    expect(await amend({ path: smell?.path ?? '', isNow: 'smell' })).toMatchObject({
+      ok: true,
+      value: { judged: [{ verdict: 'stop' }] },
+    });
+    expect(await amend({ path: smell?.path ?? '', isNow: 'none' })).toMatchObject(refused);
+    await test.must('session.signIn', { staffId: office.ownerId, pin: PIN });
+  });
+
   it('are printed in the packet', async () => {
     const { packetPdfId } = await test.must('packets.build', { runId: run.runId, isDraft: false, gapReason: 'test' });
     const file = await test.core.getFile(packetPdfId, 'test-window');
@@ -82,6 +119,7 @@ describe('amendments to a sealed record', () => {
     const text = pages.join(' ');
     expect(text).toContain('Amended after sealing');
     expect(text).toContain('KW240099999');
+    expect(text).toContain('Stop: ');
     expect(text).toContain(serial);
     expect(text).toContain('read the plate again');
   });

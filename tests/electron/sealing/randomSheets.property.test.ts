@@ -59,6 +59,7 @@ function sealAndVerify(sheet: ModelSheet): void {
       was: sealed.record.appliance.serial,
       isNow: 'AB1234568',
       because: 'read again',
+      judged: [],
       byId: 'staff-1',
       byName: 'A Name',
       at: minutesIn(400),
