@@ -111,22 +111,9 @@ export function findApplianceSummary(db: ReadableDb, applianceId: string): Appli
   return applianceSummaries(db).where(eq(appliances.id, applianceId)).get();
 }
 
-/** The same maker's serial, on any appliance but this one. */
-export function findBySerial(
-  db: ReadableDb,
-  maker: string,
-  serialKey: string,
-  exceptId: string | null,
-): ApplianceSummaryRow | undefined {
-  return applianceSummaries(db)
-    .where(
-      and(
-        sql`lower(${appliances.maker}) = ${maker.toLowerCase()}`,
-        eq(appliances.serialKey, serialKey),
-        sql`${appliances.id} IS NOT ${exceptId}`,
-      ),
-    )
-    .get();
+/** Whatever the maker: serials that are the same once look-alike characters are. */
+export function listBySerialKey(db: ReadableDb, serialKey: string): readonly ApplianceSummaryRow[] {
+  return applianceSummaries(db).where(eq(appliances.serialKey, serialKey)).all();
 }
 
 export function listApplianceDates(db: ReadableDb, applianceId: string): readonly ApplianceDateRow[] {

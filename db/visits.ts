@@ -72,6 +72,14 @@ export function findJob(db: ReadableDb, jobId: string): JobRecord | undefined {
   return db.select().from(jobs).where(eq(jobs.id, jobId)).get();
 }
 
+export function findOpenStartup(db: ReadableDb, applianceId: string): JobRecord | undefined {
+  return db
+    .select()
+    .from(jobs)
+    .where(and(eq(jobs.applianceId, applianceId), eq(jobs.kind, 'startup'), isNull(jobs.closedAt)))
+    .get();
+}
+
 export function listReadiness(db: ReadableDb, jobIds: readonly string[]) {
   if (jobIds.length === 0) return [];
   return db

@@ -7,8 +7,8 @@ import {
   oldestFirst,
   type SheetIssue,
 } from '../../domain/coverage/coverRevision.ts';
-import type { KnownDate } from '../../domain/coverage/dateOrder.ts';
 import { dayAt } from '../../domain/coverage/dayAt.ts';
+import type { KnownDate } from '../../domain/coverage/knownDate.ts';
 import { addDays } from '../../domain/coverage/period.ts';
 import type { ModelSheet } from '../../domain/procedure/modelSheet.ts';
 import type { ServiceAgreement } from '../../domain/service/serviceAgreement.ts';

@@ -19,8 +19,8 @@ import {
   serviceReasons,
   weightOf,
 } from './coverReasons.ts';
-import type { KnownDate } from './dateOrder.ts';
 import { type Derivation, derive } from './derivation.ts';
+import type { KnownDate } from './knownDate.ts';
 import { cautiousDay } from './period.ts';
 import { registrationDerivation } from './registrationDeadline.ts';
 import { type RegistrationStanding, registrationStanding } from './registrationStanding.ts';

@@ -4,7 +4,7 @@
  * were wrong from the start are put right by a sheet of its own, chosen on the appliance. Common practice, no source.
  */
 import { compareRevisions } from '../procedure/sheetRevision.ts';
-import type { KnownDate } from './dateOrder.ts';
+import type { KnownDate } from './knownDate.ts';
 
 export type SheetIssue = { readonly id: string; readonly revision: string };
 

@@ -7,8 +7,8 @@
  * source). Days and months: period.ts.
  */
 import type { CoverDate, SheetCover } from '../procedure/modelSheet.ts';
-import type { KnownDate } from './dateOrder.ts';
 import { type Derivation, derive } from './derivation.ts';
+import type { KnownDate } from './knownDate.ts';
 import { cautiousDay, daysFromTo, lastDayOf, type Period, weekdayOf } from './period.ts';
 
 export type RegistrationWindow = Period;

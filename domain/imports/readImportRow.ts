@@ -1,5 +1,5 @@
 /** Reads one line of an old list by its columns, and says of each cell what cannot be taken. Nothing is corrected or completed. */
-import { findDateOrderProblem } from '../coverage/dateOrder.ts';
+import { dateOrderProblems } from '../judgement/mistakes/dateOrderProblems.ts';
 import type { FuelKey } from '../procedure/modelSheet.ts';
 import { parseTyped } from '../quantity/parseTyped.ts';
 import { foldForSearch } from '../text/foldForSearch.ts';
@@ -119,8 +119,10 @@ class CellReader {
       const date = this.#day(`${kind}On`);
       return date === null ? [] : [{ kind, ...date }];
     });
-    const clash = findDateOrderProblem(dates);
-    if (clash !== null) this.#issue(null, 'dates-out-of-order', `${clash.earlier} ${clash.later}`);
+    const clash = dateOrderProblems(dates, this.#reading.today).find(
+      ({ isImpossible, later }) => isImpossible && later !== 'today',
+    );
+    if (clash !== undefined) this.#issue(null, 'dates-out-of-order', `${clash.earlier} ${clash.later}`);
     return {
       maker,
       model,

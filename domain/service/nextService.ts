@@ -9,7 +9,7 @@
  *          day is still owed.
  *          Common practice, no source; counting of months: period.ts.
  */
-import type { KnownDate } from '../coverage/dateOrder.ts';
+import type { KnownDate } from '../coverage/knownDate.ts';
 import { earlierOf } from '../coverage/period.ts';
 import type { ServiceAgreement } from './serviceAgreement.ts';
 import { type ServiceAnchor, type ServiceRule, type Sureness, serviceAnchorOf, surenessOf } from './serviceRule.ts';

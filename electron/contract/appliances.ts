@@ -1,11 +1,14 @@
 /** Appliances: identity, dates kept apart, fuel states, history. */
 import { z } from 'zod';
 import { coverDate, fuel } from '../../domain/procedure/modelSheet.ts';
+import { quantitySpec } from '../../domain/quantity/quantities.ts';
 import { DATE_PRECISIONS } from '../../domain/vocabulary/places.ts';
 import { JOB_KINDS } from '../../domain/vocabulary/work.ts';
 import { openNotice } from './openNotice.ts';
 import { day, id, line, nothing, operation, optionalLine, page, words } from './operation.ts';
 import { licenceProblem } from './visits.ts';
+
+const [RATED_MIN_KW, RATED_MAX_KW] = quantitySpec('ratedInputKw').possible;
 
 export const applianceFields = z.strictObject({
   serial: line,
@@ -14,11 +17,12 @@ export const applianceFields = z.strictObject({
   sheetId: z.string().nullable(),
   plateFuel: fuel.nullable(),
   tagFuel: fuel.nullable(),
-  ratedInputKw: z.number().positive().nullable(),
+  /** As much as a rated input can be: what lies beside it is a slip of the unit. */
+  ratedInputKw: z.number().min(RATED_MIN_KW).max(RATED_MAX_KW).nullable(),
   ratedInputBasis: z.enum(['gross', 'net']),
   ventKind: optionalLine,
-  ventLengthM: z.number().nonnegative().nullable(),
-  ventElbows: z.number().int().nonnegative().nullable(),
+  ventLengthM: z.number().nonnegative().max(1000).nullable(),
+  ventElbows: z.number().int().nonnegative().max(100).nullable(),
   isVentConcealed: z.boolean().nullable(),
   note: words,
 });
@@ -45,6 +49,15 @@ export const applianceSummary = z.strictObject({
   openMakeSafes: z.number().int(),
   openNotices: z.array(openNotice),
   startedOn: day.nullable(),
+});
+
+/** The same maker and serial stands somewhere, or one that only looks the same: the wrong one of a pair, or a typing slip. */
+const serialTaken = z.strictObject({
+  applianceId: id,
+  where: z.string().nullable(),
+  how: z.enum(['serial-elsewhere', 'serial-confusable']),
+  otherSerial: z.string(),
+  isOnSameSite: z.boolean(),
 });
 
 export const applianceOperations = {
@@ -116,10 +129,10 @@ export const applianceOperations = {
     }),
     output: z.strictObject({ applianceId: id }),
     errors: {
-      /** The same maker and serial stands somewhere: the wrong one of a pair, or a typing slip. */
-      'serial-taken': z.strictObject({ applianceId: id, where: z.string().nullable() }),
+      'serial-taken': serialTaken,
       'unknown-sheet': z.strictObject({ sheetId: z.string() }),
       'dates-out-of-order': z.strictObject({ earlier: coverDate, later: coverDate }),
+      'day-in-future': nothing,
     },
   }),
   'appliances.update': operation({
@@ -127,7 +140,7 @@ export const applianceOperations = {
     input: z.strictObject({ applianceId: id, appliance: applianceFields }),
     output: nothing,
     errors: {
-      'serial-taken': z.strictObject({ applianceId: id, where: z.string().nullable() }),
+      'serial-taken': serialTaken,
       'unknown-sheet': z.strictObject({ sheetId: z.string() }),
     },
   }),
@@ -135,7 +148,10 @@ export const applianceOperations = {
     access: ['dispatcher', 'owner', 'technician'],
     input: z.strictObject({ applianceId: id, date: applianceDate }),
     output: nothing,
-    errors: { 'dates-out-of-order': z.strictObject({ earlier: coverDate, later: coverDate }) },
+    errors: {
+      'dates-out-of-order': z.strictObject({ earlier: coverDate, later: coverDate }),
+      'day-in-future': nothing,
+    },
   }),
   /** Kit, orifice and photo are what proves it, and a licensed person vouches for them: it opens a hold before firing. */
   'appliances.recordFuelState': operation({

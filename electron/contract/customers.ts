@@ -78,5 +78,6 @@ export const customerOperations = {
       source: line,
     }),
     output: nothing,
+    errors: { 'day-in-future': nothing },
   }),
 } as const;

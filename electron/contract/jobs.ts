@@ -38,7 +38,8 @@ export const jobOperations = {
     access: ['dispatcher', 'owner', 'technician'],
     input: z.strictObject({ applianceId: id, kind: jobKind, note: words }),
     output: z.strictObject({ jobId: id }),
-    errors: { 'not-standing': nothing },
+    /** A boiler is started up once at a time. */
+    errors: { 'not-standing': nothing, 'startup-open': z.strictObject({ jobId: id }) },
   }),
   /**
    * Jobs without a visit yet, what presses first; or all of an appliance, or these ones, the newest first. Never every job

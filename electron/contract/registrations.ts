@@ -49,6 +49,9 @@ export const packetGap = z.strictObject({
 });
 export type PacketGap = z.output<typeof packetGap>;
 
+/** It can't have been before this one. */
+const dayTooEarly = z.strictObject({ after: z.enum([...COVER_DATES, 'submitted']), on: day });
+
 export const registrationOperations = {
   'registrations.list': operation({
     access: 'signed-in',
@@ -104,19 +107,19 @@ export const registrationOperations = {
       followUpOn: day.nullable(),
     }),
     output: nothing,
-    errors: { 'consent-missing': nothing, 'follow-up-missing': nothing },
+    errors: { 'consent-missing': nothing, 'follow-up-missing': nothing, 'day-in-future': nothing },
   }),
   'registrations.submit': operation({
     access: ['owner', 'dispatcher'],
     input: z.strictObject({ applianceId: id, submittedOn: day, note: words }),
     output: nothing,
-    errors: { 'packet-missing': nothing },
+    errors: { 'packet-missing': nothing, 'day-in-future': nothing, 'day-too-early': dayTooEarly },
   }),
   'registrations.confirm': operation({
     access: ['owner', 'dispatcher'],
     input: z.strictObject({ applianceId: id, confirmedOn: day, number: line, proofAttachmentId: id.nullable() }),
     output: nothing,
-    errors: { 'not-submitted': nothing },
+    errors: { 'not-submitted': nothing, 'day-in-future': nothing, 'day-too-early': dayTooEarly },
   }),
   'packets.check': operation({
     access: 'signed-in',

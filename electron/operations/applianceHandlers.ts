@@ -4,9 +4,9 @@ import {
   type ApplianceRow,
   findAppliance,
   findApplianceSummary,
-  findBySerial,
   listApplianceDates,
   listAppliances,
+  listBySerialKey,
   listFuelStatePhotos,
   listFuelStates,
   listMakeSafePhotos,
@@ -21,7 +21,9 @@ import { findPlacement } from '../../db/placements.ts';
 import { applianceDates, appliances, attachmentLinks, fuelStates, placements } from '../../db/schema/index.ts';
 import { findNewestRevision } from '../../db/sheets.ts';
 import { findSite } from '../../db/sites.ts';
-import { findDateOrderProblem, type KnownDate } from '../../domain/coverage/dateOrder.ts';
+import type { KnownDate } from '../../domain/coverage/knownDate.ts';
+import { dateOrderProblems } from '../../domain/judgement/mistakes/dateOrderProblems.ts';
+import { serialElsewhere } from '../../domain/judgement/mistakes/serialElsewhere.ts';
 import type { FuelKey } from '../../domain/procedure/modelSheet.ts';
 import { serialKeyOf } from '../../domain/text/serialKey.ts';
 import type { ApplianceFields } from '../contract/appliances.ts';
@@ -94,9 +96,9 @@ export const applianceHandlers: Handlers<
 
   'appliances.create': (input, context) => {
     if (findSite(context.db, input.siteId) === undefined) return notFound('sites', input.siteId);
-    requireFreeSerial(context.db, input.appliance, null);
+    requireFreeSerial(context.db, input.appliance, { applianceId: null, siteId: input.siteId });
     requireSheet(context.db, input.appliance.sheetId);
-    requireDateOrder(input.dates);
+    requireDateOrder(input.dates, todayAt(context.db, input.siteId, context.now));
     const applianceId = context.write((writer) => {
       const id = writer.insert(appliances, { ...input.appliance, serialKey: serialKeyOf(input.appliance.serial) });
       for (const date of input.dates) writer.insert(applianceDates, { applianceId: id, ...date });
@@ -110,7 +112,10 @@ export const applianceHandlers: Handlers<
 
   'appliances.update': (input, context) => {
     if (findAppliance(context.db, input.applianceId) === undefined) return notFound('appliances', input.applianceId);
-    requireFreeSerial(context.db, input.appliance, input.applianceId);
+    requireFreeSerial(context.db, input.appliance, {
+      applianceId: input.applianceId,
+      siteId: findPlacement(context.db, input.applianceId)?.siteId,
+    });
     requireSheet(context.db, input.appliance.sheetId);
     context.write((writer) =>
       writer.update(appliances, input.applianceId, {
@@ -125,7 +130,10 @@ export const applianceHandlers: Handlers<
   'appliances.setDate': (input, context) => {
     if (findAppliance(context.db, input.applianceId) === undefined) return notFound('appliances', input.applianceId);
     const known = listApplianceDates(context.db, input.applianceId);
-    requireDateOrder([...(known.filter((date) => date.kind !== input.date.kind) as KnownDate[]), input.date]);
+    requireDateOrder(
+      [...(known.filter((date) => date.kind !== input.date.kind) as KnownDate[]), input.date],
+      todayAt(context.db, findPlacement(context.db, input.applianceId)?.siteId, context.now),
+    );
     context.write((writer) => {
       const existing = known.find((date) => date.kind === input.date.kind);
       if (existing === undefined) writer.insert(applianceDates, { applianceId: input.applianceId, ...input.date });
@@ -159,21 +167,45 @@ export const applianceHandlers: Handlers<
   },
 };
 
-function requireFreeSerial(db: ReadableDb, appliance: ApplianceFields, exceptId: string | null): void {
-  const taken = findBySerial(db, appliance.maker, serialKeyOf(appliance.serial), exceptId);
-  if (taken !== undefined) {
-    const where = [taken.customerName, taken.street, taken.city].filter(Boolean).join(', ');
-    fail('serial-taken', { applianceId: taken.applianceId, where: where === '' ? null : where });
-  }
+/** `siteId`: where it stands, or is to stand. */
+function requireFreeSerial(
+  db: ReadableDb,
+  { maker, serial }: ApplianceFields,
+  own: { readonly applianceId: string | null; readonly siteId: string | undefined },
+): void {
+  const alike = listBySerialKey(db, serialKeyOf(serial));
+  const known = alike.map((row) => ({ ...row, siteId: row.siteId ?? '' }));
+  const one = { applianceId: own.applianceId ?? '', siteId: own.siteId ?? '', maker, serial };
+  const [problem] = serialElsewhere(one, known);
+  const taken = alike.find(({ applianceId }) => applianceId === problem?.otherApplianceId);
+  if (problem === undefined || taken === undefined) return;
+  const where = [taken.customerName, taken.street, taken.city].filter(Boolean).join(', ');
+  const { code: how, otherSerial, isOnSameSite } = problem;
+  fail('serial-taken', {
+    applianceId: taken.applianceId,
+    where: where === '' ? null : where,
+    how,
+    otherSerial,
+    isOnSameSite,
+  });
 }
 
 function requireSheet(db: ReadableDb, sheetId: string | null): void {
   if (sheetId !== null && findNewestRevision(db, sheetId) === undefined) fail('unknown-sheet', { sheetId });
 }
 
-function requireDateOrder(dates: readonly KnownDate[]): void {
-  const problem = findDateOrderProblem(dates);
-  if (problem !== null) fail('dates-out-of-order', problem);
+/** What can't have been is refused; what is only unusual is asked about where it is typed. */
+function requireDateOrder(dates: readonly KnownDate[], today: string): void {
+  const problem = dateOrderProblems(dates, today).find(({ isImpossible }) => isImpossible);
+  if (problem === undefined) return;
+  const { earlier, later } = problem;
+  if (later === 'today') fail('day-in-future', {});
+  if (earlier !== 'registered' && later !== 'registered') fail('dates-out-of-order', { earlier, later });
+}
+
+function todayAt(db: ReadableDb, siteId: string | undefined, now: string): string {
+  const timeZone = siteId === undefined ? undefined : findSite(db, siteId)?.timeZone;
+  return dayIn(timeZone ?? findCompany(db)?.timeZone ?? 'UTC', now);
 }
 
 export function toApplianceFields(row: ApplianceRow): ApplianceFields {

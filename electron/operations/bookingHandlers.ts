@@ -8,7 +8,15 @@ import { isTakenOut } from '../../db/placements.ts';
 import { jobs, readinessAnswers, visitCrew, visitJobs, visits } from '../../db/schema/index.ts';
 import { findGasSupply, listGasLoads } from '../../db/sites.ts';
 import type { StoreWriter } from '../../db/storeWriter.ts';
-import { findJob, findVisit, listCrews, listJobs, listReadiness, type VisitRecord } from '../../db/visits.ts';
+import {
+  findJob,
+  findOpenStartup,
+  findVisit,
+  listCrews,
+  listJobs,
+  listReadiness,
+  type VisitRecord,
+} from '../../db/visits.ts';
 import type { FuelKey } from '../../domain/procedure/modelSheet.ts';
 import { READINESS_ITEMS } from '../../domain/procedure/readiness.ts';
 import { byPressing } from '../../domain/schedule/byPressing.ts';
@@ -35,6 +43,8 @@ export const bookingHandlers: Handlers<
   'jobs.open': (input, context) => {
     if (findAppliance(context.db, input.applianceId) === undefined) return notFound('appliances', input.applianceId);
     if (isTakenOut(context.db, input.applianceId)) return fail('not-standing', {});
+    const open = input.kind === 'startup' ? findOpenStartup(context.db, input.applianceId) : undefined;
+    if (open !== undefined) return fail('startup-open', { jobId: open.id });
     const jobId = context.write((writer) =>
       writer.insert(jobs, { ...input, openedAt: context.now, isChargeable: true }),
     );

@@ -8,6 +8,7 @@ import { consents, customers, parties } from '../../db/schema/index.ts';
 import { listSitesOf } from '../../db/sites.ts';
 import { foldForSearch } from '../../domain/text/foldForSearch.ts';
 import type { Party } from '../contract/parties.ts';
+import { companyToday } from './companyToday.ts';
 import { fail, type Handlers, notFound } from './handler.ts';
 import { toPartyRow } from './partyFields.ts';
 import { dayIn } from './today.ts';
@@ -82,6 +83,7 @@ export const customerHandlers: Handlers<
 
   'customers.recordConsent': (input, context) => {
     if (findParty(context.db, input.partyId) === undefined) return notFound('parties', input.partyId);
+    if (input.on > companyToday(context)) return fail('day-in-future', {});
     context.write((writer) => writer.insert(consents, input));
     context.services.changed(['customers', 'registrations']);
     return {};

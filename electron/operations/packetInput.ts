@@ -7,7 +7,7 @@ import { findCompany, findStaff, listLicencesOf } from '../../db/people.ts';
 import { findLastVisitOfJob, findRegistration } from '../../db/registrations.ts';
 import { findLastSeal, listDisclosures } from '../../db/seals.ts';
 import { findVisit, listFinishedServices } from '../../db/visits.ts';
-import type { KnownDate } from '../../domain/coverage/dateOrder.ts';
+import type { KnownDate } from '../../domain/coverage/knownDate.ts';
 import { registrationDeadline } from '../../domain/coverage/registrationDeadline.ts';
 import type { PacketGap } from '../contract/registrations.ts';
 import { packetGaps } from '../documents/packet/packetGaps.ts';

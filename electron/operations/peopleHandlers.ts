@@ -1,7 +1,6 @@
 /** People with licences and training, and instruments with calibrations. */
 import { findAttachment, listLinkedFiles } from '../../db/attachments.ts';
 import {
-  findCompany,
   findMapping,
   isInstrument,
   type LicenceRow,
@@ -28,10 +27,10 @@ import { calibrationOn } from '../../domain/judgement/proof/calibrationOn.ts';
 import type { StaffRole } from '../../domain/vocabulary/people.ts';
 import type { Instrument, Licence, StaffMember, Training } from '../contract/people.ts';
 import { setRoles } from './appHandlers.ts';
+import { companyToday } from './companyToday.ts';
 import { actorOf, fail, type HandlerContext, type Handlers, notFound } from './handler.ts';
 import { hashPin } from './pins.ts';
 import { requireStaff } from './requireStaff.ts';
-import { dayIn } from './today.ts';
 
 export const peopleHandlers: Handlers<
   | 'staff.list'
@@ -214,8 +213,4 @@ function linkPapers(
   paperIds: readonly string[],
 ): void {
   for (const attachmentId of new Set(paperIds)) writer.insert(attachmentLinks, { attachmentId, entity, entityId });
-}
-
-function companyToday(context: HandlerContext): string {
-  return dayIn(findCompany(context.db)?.timeZone ?? 'UTC', context.now);
 }

@@ -1,11 +1,14 @@
 /** Who registers, what was submitted and what the maker confirmed. */
-import { findAppliance } from '../../db/appliances.ts';
+import { findAppliance, listApplianceDates } from '../../db/appliances.ts';
 import { findAttachment } from '../../db/attachments.ts';
 import { findRegistrationConsent } from '../../db/dues/consents.ts';
 import type { ReadableDb } from '../../db/openStore.ts';
 import { findRegistration, listIssuedDocuments, type RegistrationRecord } from '../../db/registrations.ts';
 import { registrations } from '../../db/schema/index.ts';
-import { fail, type Handlers, notFound } from './handler.ts';
+import type { KnownDate } from '../../domain/coverage/knownDate.ts';
+import { dateOrderProblems } from '../../domain/judgement/mistakes/dateOrderProblems.ts';
+import { companyToday } from './companyToday.ts';
+import { fail, type HandlerContext, type Handlers, notFound } from './handler.ts';
 import { listRegistrationRows, readRegistration } from './registrationRows.ts';
 
 export const registrationHandlers: Handlers<
@@ -45,6 +48,7 @@ export const registrationHandlers: Handlers<
     if (findAppliance(context.db, applianceId) === undefined) return notFound('appliances', applianceId);
     if (decision.by === 'office' && decision.ownerConsentOn === null) return fail('consent-missing', {});
     if (decision.by === 'owner' && decision.followUpOn === null) return fail('follow-up-missing', {});
+    if ((decision.ownerConsentOn ?? '') > companyToday(context)) return fail('day-in-future', {});
     context.write((writer) => {
       const existing = findRegistration(writer.db, applianceId);
       if (existing === undefined) writer.insert(registrations, { applianceId, state: 'recording', ...decision });
@@ -61,6 +65,7 @@ export const registrationHandlers: Handlers<
       row?.runId != null &&
       listIssuedDocuments(context.db, row.runId).some((one) => one.kind === 'packet-pdf' && !one.isDraft);
     if (!hasPacket) return fail('packet-missing', {});
+    requireSubmittedDay(context, input.applianceId, input.submittedOn);
     context.write((writer) =>
       writer.update(registrations, record.id, { state: 'submitted', submittedOn: input.submittedOn, note: input.note }),
     );
@@ -71,6 +76,9 @@ export const registrationHandlers: Handlers<
   'registrations.confirm': (input, context) => {
     const record = requireRegistration(context.db, input.applianceId);
     if (record.submittedOn === null) return fail('not-submitted', {});
+    if (input.confirmedOn > companyToday(context)) return fail('day-in-future', {});
+    if (input.confirmedOn < record.submittedOn)
+      return fail('day-too-early', { after: 'submitted', on: record.submittedOn });
     if (input.proofAttachmentId !== null && findAttachment(context.db, input.proofAttachmentId) === undefined) {
       return notFound('attachments', input.proofAttachmentId);
     }
@@ -83,4 +91,17 @@ export const registrationHandlers: Handlers<
 
 function requireRegistration(db: ReadableDb, applianceId: string): RegistrationRecord {
   return findRegistration(db, applianceId) ?? notFound('registrations', applianceId);
+}
+
+/** Handed in after everything it tells of, and not in days to come. */
+function requireSubmittedDay(context: HandlerContext, applianceId: string, submittedOn: string): void {
+  const known = listApplianceDates(context.db, applianceId) as readonly KnownDate[];
+  const registered = { kind: 'registered', on: submittedOn, precision: 'day' } as const;
+  const problem = dateOrderProblems([...known, registered], companyToday(context)).find(
+    ({ isImpossible, earlier, later }) => isImpossible && (later === 'registered' || earlier === 'registered'),
+  );
+  if (problem === undefined) return;
+  if (problem.later === 'today') fail('day-in-future', {});
+  const before = known.find(({ kind }) => kind === problem.earlier);
+  if (before !== undefined) fail('day-too-early', { after: before.kind, on: before.on });
 }

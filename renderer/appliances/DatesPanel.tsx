@@ -1,7 +1,8 @@
 /** The dates of an appliance, each with how precise it is and how we know; deadlines and cover count from them. */
 import { Button, Stack } from '@mantine/core';
 import { useState } from 'react';
-import { COVER_DATES } from '../../domain/procedure/modelSheet.ts';
+import { type DateQuestion, dateQuestions } from '../../domain/judgement/mistakes/dateQuestions.ts';
+import { COVER_DATES, type CoverDate } from '../../domain/procedure/modelSheet.ts';
 import type { OutputOf } from '../../electron/contract/index.ts';
 import { DraftFormFrame } from '../form/DraftFormFrame.tsx';
 import { impreciseDayWords, readImpreciseDay } from '../form/impreciseDay.ts';
@@ -9,16 +10,29 @@ import { SelectField } from '../form/SelectField.tsx';
 import { TextField } from '../form/TextField.tsx';
 import { useDraftForm } from '../form/useDraftForm.ts';
 import { COVER_DATE_HINTS, COVER_DATE_WORDS } from '../kit/coverDates.ts';
+import { dayWords } from '../kit/dayWords.ts';
 import { EmptyState } from '../kit/EmptyState.tsx';
 import { ErrorText } from '../kit/ErrorText.tsx';
 import { Panel } from '../kit/Panel.tsx';
 import { PlainTable } from '../kit/PlainTable.tsx';
 import { keyOf, optionsOf } from '../kit/tradeWords.ts';
-import { useHasRole } from '../operations/AppStatus.tsx';
+import { useAppStatus, useHasRole } from '../operations/AppStatus.tsx';
+import { useOperation } from '../operations/useOperation.ts';
+import { DateQuestionNote } from './DateQuestionNote.tsx';
 
 type Dates = OutputOf<'appliances.get'>['dates'];
 
-export function DatesPanel({ applianceId, dates }: { readonly applianceId: string; readonly dates: Dates }) {
+export function DatesPanel({
+  applianceId,
+  siteId,
+  dates,
+}: {
+  readonly applianceId: string;
+  readonly siteId: string | null;
+  readonly dates: Dates;
+}) {
+  const site = useOperation('sites.get', { siteId: siteId ?? '' }, { isWanted: siteId !== null });
+  const isNewBuild = site.state === 'ready' && site.value.site.buildingKind === 'new-build';
   const [isAdding, setIsAdding] = useState(false);
   const mayEdit = useHasRole('dispatcher', 'owner', 'technician');
   return (
@@ -33,7 +47,9 @@ export function DatesPanel({ applianceId, dates }: { readonly applianceId: strin
       }
     >
       <Stack>
-        {isAdding ? <DateForm applianceId={applianceId} dates={dates} onDone={() => setIsAdding(false)} /> : null}
+        {isAdding ? (
+          <DateForm applianceId={applianceId} dates={dates} isNewBuild={isNewBuild} onDone={() => setIsAdding(false)} />
+        ) : null}
         {dates.length === 0 ? (
           <EmptyState title="No date known yet">
             Made, sold, installed, started up, moved in: registration windows and cover count from different ones.
@@ -58,10 +74,12 @@ export function DatesPanel({ applianceId, dates }: { readonly applianceId: strin
 function DateForm({
   applianceId,
   dates,
+  isNewBuild,
   onDone,
 }: {
   readonly applianceId: string;
   readonly dates: Dates;
+  readonly isNewBuild: boolean;
   readonly onDone: () => void;
 }) {
   const missing = COVER_DATES.find((kind) => !dates.some((date) => date.kind === kind)) ?? 'installed';
@@ -87,6 +105,15 @@ function DateForm({
   });
   const read = readImpreciseDay(form.values.on);
   const kind = keyOf(COVER_DATE_WORDS, form.values.kind) ?? 'installed';
+  const { today } = useAppStatus();
+  const typed = read.ok ? [{ kind, ...read.date }] : [];
+  const questions = dateQuestions({
+    cover: null,
+    dates: [...dates.filter((date) => date.kind !== kind), ...typed],
+    registeredOn: null,
+    isNewBuild,
+    today,
+  }).filter((question) => isAbout(question, kind));
   return (
     <DraftFormFrame form={form} submitLabel="Set" failure={<ErrorText error={form.error} />} onLeave={onDone}>
       <div className="lo-fields">
@@ -107,6 +134,22 @@ function DateForm({
         />
         <TextField form={form} name="source" label="How we know" placeholder="plate, invoice, told by …" isNeeded />
       </div>
+      {typed.length === 0
+        ? null
+        : questions.map((question) => (
+            <DateQuestionNote
+              key={JSON.stringify(question)}
+              question={question}
+              kind={kind}
+              onTake={(on) => form.set({ on: dayWords(on) })}
+            />
+          ))}
     </DraftFormFrame>
   );
+}
+
+function isAbout(question: DateQuestion, kind: CoverDate): boolean {
+  return 'kinds' in question
+    ? question.kinds.includes(kind)
+    : question.earlier === kind || question.later === kind || question.later === 'today';
 }

@@ -1,4 +1,5 @@
 /** The same maker and serial number stands somewhere already: shows where, since it is the wrong one of a pair or a slip. */
+import type { ErrorsOf } from '../../electron/contract/index.ts';
 import { errorWords } from '../kit/errorWords.ts';
 import { Note } from '../kit/Note.tsx';
 import { RouteLink } from '../RouteLink.tsx';
@@ -6,7 +7,7 @@ import { RouteLink } from '../RouteLink.tsx';
 export function SerialTaken({
   data,
 }: {
-  readonly data: { readonly applianceId: string; readonly where: string | null };
+  readonly data: Extract<ErrorsOf<'appliances.update'>, { readonly code: 'serial-taken' }>['data'];
 }) {
   return (
     <Note

@@ -61,6 +61,10 @@ const WORDS: { readonly [C in ErrorCode]: (data: DataByCode[C]) => string } = {
   'papers-missing': () =>
     'A file is needed: the certificate or the data sheet, as PDF or photo. The office may leave it out.',
   'no-photo': () => 'A photo is needed: a JPEG or PNG picture.',
+  'day-too-early': ({ after, on }) =>
+    `That was before ${after === 'submitted' ? 'it was handed in' : `“${COVER_DATE_WORDS[after]}”`}, ${dayWords(on)}. Is the year right?`,
+  'startup-open': () =>
+    'A startup of this boiler is open already: go on with that one. A return trip takes it up again.',
   'day-in-future': () => 'This day is still to come.',
   'already-set-up': () => 'This store already belongs to a company. Sign in instead.',
   'no-owner': () => 'At least one person needs the role “owner”, and the first one must have it.',
@@ -74,8 +78,14 @@ const WORDS: { readonly [C in ErrorCode]: (data: DataByCode[C]) => string } = {
   'copy-damaged': ({ why }) =>
     `This backup cannot be used: ${COPY_PROBLEM_WORDS[why]}. The store in use was left as it is.`,
   'looks-like': ({ others }) => `Somebody much like this is on file: ${others.map(({ name }) => name).join(', ')}.`,
-  'serial-taken': ({ where }) =>
-    `The same maker and serial number is on file${where === null ? '' : ` at ${where}`}. Check the plate: the wrong one of a pair, or a slip in typing?`,
+  'serial-taken': ({ where, how, otherSerial, isOnSameSite }) => {
+    const place = isOnSameSite ? ' at this site' : where === null ? '' : ` at ${where}`;
+    const found =
+      how === 'serial-elsewhere'
+        ? `The same maker and serial number is on file${place}.`
+        : `A serial number that is easily read for this one, ${otherSerial}, is on file${place}.`;
+    return `${found} Check the plate: ${isOnSameSite ? 'typed in the place of the other of a pair?' : 'the wrong one of a pair, or a slip in typing?'}`;
+  },
   'unknown-sheet': ({ sheetId }) => `There is no model sheet “${sheetId}” in this store.`,
   'dates-out-of-order': ({ earlier, later }) =>
     `“${COVER_DATE_WORDS[earlier]}” must not be later than “${COVER_DATE_WORDS[later]}”.`,

@@ -1,5 +1,6 @@
 /** The fields of a site: where it is, how one gets in, and the heating system that hangs on the boiler. */
 import { Button, NativeSelect, Stack, TextInput } from '@mantine/core';
+import { feetAsMetres } from '../../domain/judgement/mistakes/feetAsMetres.ts';
 import { METRES_PER_FOOT } from '../../domain/quantity/conversions.ts';
 import { formatNumber } from '../../domain/quantity/formatQuantity.ts';
 import { AmountField, AmountInput } from '../form/AmountField.tsx';
@@ -12,7 +13,6 @@ import { Panel } from '../kit/Panel.tsx';
 import { countryOptions, ruleSetOptions, timeZoneNames } from '../kit/places.ts';
 import { BUILDING_WORDS, EMITTER_WORDS, optionsOf } from '../kit/tradeWords.ts';
 import { useUnitSystem } from '../operations/AppStatus.tsx';
-import { altitudeHint } from './altitudeHint.ts';
 import type { EmitterRow, SiteForm } from './siteForm.ts';
 
 export function SiteFieldset({
@@ -139,10 +139,10 @@ function AltitudeHintText({
 }) {
   const { altitudeM } = form.values;
   const read = readAmount('length', altitudeM);
-  const hint = read.ok ? altitudeHint(read.value, neighbourAltitudesM) : null;
+  const hint = read.ok && read.value !== null ? feetAsMetres({ altitudeM: read.value, neighbourAltitudesM }) : null;
   if (hint === null) return null;
   const [otherUnit, neighbour] =
-    hint.kind === 'feet-typed-as-metres'
+    hint.meant === 'feet'
       ? ['ft', `${formatNumber(hint.neighbourM / METRES_PER_FOOT, 0)} ft`]
       : ['m', `${formatNumber(hint.neighbourM, 0)} m`];
   return (

@@ -48,7 +48,7 @@ function OddLine({
   const shown = isWhole ? visits : visits.slice(0, VISITS_SHOWN);
   return (
     <li>
-      <b>{odd.name ?? 'Nobody named'}</b> <ProblemWords problem={odd.problem} units={odd.runIds.length} />{' '}
+      <b>{odd.name ?? 'Several, or nobody named'}</b> <ProblemWords problem={odd.problem} units={odd.runIds.length} />{' '}
       {shown.map(({ runId, visitId, customerName, street, startedAt }) => (
         <span key={runId}>
           <RouteLink to="visit" params={{ visitId }}>
@@ -93,6 +93,8 @@ function ProblemWords({ problem, units }: { readonly problem: OddRecord['problem
       return 'a photo taken at another time than the visit';
     case 'photos-missing':
       return problem.count === 1 ? 'one photo missing' : `${problem.count} photos missing`;
+    case 'same-photo':
+      return `${problem.photos === 1 ? 'one picture' : `${problem.photos} pictures`} put in for ${problem.places} things`;
     default:
       return assertNever(problem);
   }

@@ -4,14 +4,13 @@ import type { SuggestionCode } from '../../domain/judgement/finding.ts';
 import { judgeRun } from '../../domain/judgement/judgeRun.ts';
 import { clockDifferences } from '../../domain/judgement/mistakes/clockDifferences.ts';
 import { copiedReadings } from '../../domain/judgement/mistakes/copiedReadings.ts';
-import { dateKindsConfused } from '../../domain/judgement/mistakes/dateKindsConfused.ts';
-import { dateOrderProblems } from '../../domain/judgement/mistakes/dateOrderProblems.ts';
+import { dateQuestions } from '../../domain/judgement/mistakes/dateQuestions.ts';
 import { feetAsMetres } from '../../domain/judgement/mistakes/feetAsMetres.ts';
 import { ownerIsBuilder } from '../../domain/judgement/mistakes/ownerIsBuilder.ts';
 import { readDayText } from '../../domain/judgement/mistakes/readDayText.ts';
 import { serialElsewhere } from '../../domain/judgement/mistakes/serialElsewhere.ts';
 import { similarParties } from '../../domain/judgement/mistakes/similarParties.ts';
-import type { ModelSheet } from '../../domain/procedure/modelSheet.ts';
+import { COVER_DATES, type ModelSheet } from '../../domain/procedure/modelSheet.ts';
 import type { RecordedReading, RunRecord } from '../../domain/procedure/runRecord.ts';
 import { parseTyped } from '../../domain/quantity/parseTyped.ts';
 import { calibratedUntil } from '../support/calibratedUntil.ts';
@@ -67,19 +66,16 @@ function aroundTheRun(set: EnteredSet): readonly Question[] {
     serial,
   }));
   codes.push(...serialElsewhere(own, known).map(({ code }) => code));
-  const { occupied, ...ordered } = dates;
-  codes.push(...dateOrderProblems(ordered, today).map(({ code }) => code));
   const typedDay = readDayText(set.installedText);
   if (!typedDay.ok) codes.push('day-month-swapped');
-  const labelled = (['made', 'sold', 'installed', 'started'] as const).map((kind) => ({
-    kind,
-    on: dates[kind],
-    precision: 'day' as const,
-  }));
   codes.push(
-    ...dateKindsConfused({
+    ...dateQuestions({
       cover: null,
-      dates: [...labelled, { kind: 'occupied', on: occupied, precision: 'day' }],
+      dates: COVER_DATES.flatMap((kind) => {
+        const on = kind === 'title-transfer' ? undefined : dates[kind];
+        return on === undefined ? [] : [{ kind, on, precision: 'day' as const }];
+      }),
+      registeredOn: null,
       isNewBuild: set.isNewBuild,
       today,
     }).map(({ code }) => code),

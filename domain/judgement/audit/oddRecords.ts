@@ -1,12 +1,13 @@
 /**
  * Records that the owner had better look at: one technician's readings that repeat from unit to unit or sit exactly on the
- * sheet's middle, visits shorter than their own waits, times out of order, photos from another day or missing. Questions,
+ * sheet's middle, visits shorter than their own waits, times out of order, photos from another day, missing, or used twice. Questions,
  * not judgements: nothing of it stands on anybody's record.
  */
 import type { ModelSheet } from '../../procedure/modelSheet.ts';
 import type { RunRecord } from '../../procedure/runRecord.ts';
 import { type CopyProblem, copiedReadings, type JobReadings } from '../mistakes/copiedReadings.ts';
 import { FLUE_GAS } from '../quantityGroups.ts';
+import { type SamePhotoProblem, samePhotos } from './samePhotos.ts';
 import { type VisitTimesProblem, visitTimesProblems } from './visitTimes.ts';
 
 export type AuditedRun = {
@@ -18,7 +19,7 @@ export type AuditedRun = {
 };
 
 export type OddRecord = {
-  /** Who measured; null: nobody is named. */
+  /** Who measured; null: nobody is named, or several are. */
   readonly staffId: string | null;
   readonly runIds: readonly string[];
   readonly problem:
@@ -26,12 +27,18 @@ export type OddRecord = {
     | { readonly code: 'no-spread'; readonly key: string; readonly value: number }
     | { readonly code: 'on-target'; readonly same: number }
     | { readonly code: 'photos-missing'; readonly count: number }
+    | SamePhotoProblem
     | VisitTimesProblem;
 };
 
 export function oddRecords(runs: readonly AuditedRun[]): readonly OddRecord[] {
   const byPerson = Map.groupBy(runs, ({ record }) => whoMeasured(record));
-  return [...byPerson].flatMap(([staffId, own]) => [
+  const people = new Map(runs.map(({ runId, record }) => [runId, whoMeasured(record)]));
+  const pictures = samePhotos(runs).map((odd) => {
+    const [who, another] = new Set(odd.runIds.map((runId) => people.get(runId) ?? null));
+    return { staffId: another === undefined ? (who ?? null) : null, ...odd };
+  });
+  const ofPeople = [...byPerson].flatMap(([staffId, own]) => [
     ...copied(own).map((odd) => ({ staffId, ...odd })),
     ...own.flatMap((run) =>
       [...visitTimesProblems(run.record), ...missingPhotos(run)].map((problem) => ({
@@ -41,6 +48,7 @@ export function oddRecords(runs: readonly AuditedRun[]): readonly OddRecord[] {
       })),
     ),
   ]);
+  return [...ofPeople, ...pictures];
 }
 
 /** Of several people the one who read most of the numbers. */

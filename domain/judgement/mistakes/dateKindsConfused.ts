@@ -2,7 +2,7 @@
  * Installed, started up, moved in: the registration window runs from one of them, and taking another moves the last
  * day by weeks. Shown with all labelled dates and the rule, and asked where the sheet's own date is missing.
  */
-import type { KnownDate } from '../../coverage/dateOrder.ts';
+import type { KnownDate } from '../../coverage/knownDate.ts';
 import { registrationDeadline } from '../../coverage/registrationDeadline.ts';
 import { COVER_DATES, type CoverDate, type SheetCover } from '../../procedure/modelSheet.ts';
 

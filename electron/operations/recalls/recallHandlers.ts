@@ -15,9 +15,9 @@ import { checkSerialRange } from '../../../domain/recalls/serialRange.ts';
 import { assertNever } from '../../../domain/result.ts';
 import type { ParsedInputOf } from '../../contract/index.ts';
 import type { AffectedRow, RecallFields, RecallRow } from '../../contract/recalls.ts';
+import { companyToday } from '../companyToday.ts';
 import { actorOf, fail, type HandlerContext, type Handlers, notFound } from '../handler.ts';
 import { gasWorkOn, requireLicence } from '../licensing.ts';
-import { dayIn } from '../today.ts';
 import { type AffectedAppliance, readAffected } from './readAffected.ts';
 
 export const recallHandlers: Handlers<
@@ -190,8 +190,7 @@ function refuseUnclear(recall: RecallFields): void {
 }
 
 function refuseFuture(context: HandlerContext, on: string): void {
-  const { timeZone } = findCompany(context.db) ?? notFound('companies', 'this');
-  if (on > dayIn(timeZone, context.now)) fail('day-in-future', {});
+  if (on > companyToday(context)) fail('day-in-future', {});
 }
 
 function requireRecall(context: HandlerContext, recallId: string): RecallRecord {

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { applianceCover } from '../../../domain/coverage/applianceCover.ts';
 import type { CoverFacts } from '../../../domain/coverage/coverFacts.ts';
-import type { KnownDate } from '../../../domain/coverage/dateOrder.ts';
+import type { KnownDate } from '../../../domain/coverage/knownDate.ts';
 import { daysFromTo, lastDayOf, weekdayOf } from '../../../domain/coverage/period.ts';
 import { registrationDue } from '../../../domain/coverage/registrationDeadline.ts';
 import type { SheetCover } from '../../../domain/procedure/modelSheet.ts';

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { coverRevision, oldestFirst, type SheetIssue } from '../../../domain/coverage/coverRevision.ts';
-import type { KnownDate } from '../../../domain/coverage/dateOrder.ts';
+import type { KnownDate } from '../../../domain/coverage/knownDate.ts';
 
 const issues = (...revisions: readonly string[]): readonly SheetIssue[] =>
   oldestFirst(revisions.map((revision) => ({ id: revision, revision })));

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { DateTime } from 'luxon';
 import { describe, expect, it } from 'vitest';
-import type { KnownDate } from '../../../domain/coverage/dateOrder.ts';
+import type { KnownDate } from '../../../domain/coverage/knownDate.ts';
 import { registrationDeadline } from '../../../domain/coverage/registrationDeadline.ts';
 import type { CoverDate, SheetCover } from '../../../domain/procedure/modelSheet.ts';
 

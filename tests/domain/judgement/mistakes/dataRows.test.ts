@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { clockDifferences } from '../../../../domain/judgement/mistakes/clockDifferences.ts';
 import { copiedReadings } from '../../../../domain/judgement/mistakes/copiedReadings.ts';
 import { dateKindsConfused } from '../../../../domain/judgement/mistakes/dateKindsConfused.ts';
-import { dateOrderProblems } from '../../../../domain/judgement/mistakes/dateOrderProblems.ts';
+import { dateOrderProblems, type JobDate } from '../../../../domain/judgement/mistakes/dateOrderProblems.ts';
 import { feetAsMetres } from '../../../../domain/judgement/mistakes/feetAsMetres.ts';
 import { lookAlikeSerials } from '../../../../domain/judgement/mistakes/lookAlikeSerials.ts';
 import { ownerIsBuilder } from '../../../../domain/judgement/mistakes/ownerIsBuilder.ts';
@@ -98,7 +98,7 @@ describe('day and month', () => {
 
   it('offers the exchange that puts the dates in order', () => {
     const dates = { made: '2025-05-10', installed: '2025-04-07', started: '2025-07-08' };
-    expect(dateOrderProblems(dates, '2025-08-01')[0]).toMatchObject({
+    expect(dateOrderProblems(toTheDay(dates), '2025-08-01')[0]).toMatchObject({
       code: 'day-month-swapped',
       earlier: 'made',
       later: 'installed',
@@ -110,28 +110,37 @@ describe('day and month', () => {
 describe('wrong year', () => {
   it('2024 written in January 2025', () => {
     const dates = { made: '2024-10-15', installed: '2024-01-10', started: '2025-01-11' };
-    expect(dateOrderProblems(dates, '2025-01-12')).toMatchObject([
+    expect(dateOrderProblems(toTheDay(dates), '2025-01-12')).toMatchObject([
       { code: 'wrong-year', meant: expect.arrayContaining([{ kind: 'installed', on: '2025-01-10' }]) },
     ]);
   });
 
   it('more than a year between making and starting, and a day that is still to come', () => {
-    expect(dateOrderProblems({ made: '2023-01-10', started: '2025-01-11' }, '2025-01-12')).toMatchObject([
+    expect(dateOrderProblems(toTheDay({ made: '2023-01-10', started: '2025-01-11' }), '2025-01-12')).toMatchObject([
       { code: 'wrong-year' },
     ]);
-    expect(dateOrderProblems({ started: '2026-01-11' }, '2025-01-12')).toMatchObject([{ later: 'today' }]);
+    expect(dateOrderProblems(toTheDay({ started: '2026-01-11' }), '2025-01-12')).toMatchObject([{ later: 'today' }]);
+  });
+
+  it('compares a month or a year as far as it is known', () => {
+    const dates = [
+      { kind: 'made', on: '2025-03-01', precision: 'year' },
+      { kind: 'installed', on: '2025-01-20', precision: 'day' },
+      { kind: 'started', on: '2025-01-01', precision: 'month' },
+    ] as const;
+    expect(dateOrderProblems(dates, '2025-01-20')).toEqual([]);
   });
 
   it('takes dates in order', () => {
     expect(
       dateOrderProblems(
-        {
+        toTheDay({
           made: '2025-05-10',
           sold: '2025-06-01',
           installed: '2025-07-04',
           started: '2025-07-08',
           registered: '2025-07-09',
-        },
+        }),
         '2025-08-01',
       ),
     ).toEqual([]);
@@ -285,3 +294,7 @@ describe('the builder as owner', () => {
     expect(ownerIsBuilder({ ...house, buildingType: 'home' })).toBeNull();
   });
 });
+
+function toTheDay(dates: Readonly<Record<string, string>>): readonly JobDate<string>[] {
+  return Object.entries(dates).map(([kind, on]) => ({ kind, on, precision: 'day' }));
+}

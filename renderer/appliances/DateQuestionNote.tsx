@@ -1,0 +1,69 @@
+/** What is asked about a date that does not fit the others: day and month the wrong way round, another year, another date. */
+import { Button, Group } from '@mantine/core';
+import type { DateQuestion } from '../../domain/judgement/mistakes/dateQuestions.ts';
+import type { CoverDate } from '../../domain/procedure/modelSheet.ts';
+import { COVER_DATE_WORDS } from '../kit/coverDates.ts';
+import { dayWords } from '../kit/dayWords.ts';
+import { Note } from '../kit/Note.tsx';
+
+export function DateQuestionNote({
+  question,
+  kind,
+  onTake,
+}: {
+  readonly question: DateQuestion;
+  /** The date that is being typed: only this one can be changed here. */
+  readonly kind: CoverDate;
+  readonly onTake: (on: string) => void;
+}) {
+  const meant = 'meant' in question ? question.meant : [];
+  return (
+    <Note tone="caution" isSpoken>
+      {questionWords(question)}
+      {meant.length === 0 ? null : (
+        <Group gap="sm" mt="xs">
+          {meant.map((one) =>
+            one.kind === kind ? (
+              <Button key={one.on} variant="default" onClick={() => onTake(one.on)}>
+                {dayWords(one.on)} was meant
+              </Button>
+            ) : (
+              <span key={`${one.kind} ${one.on}`}>
+                Or “{dateWords(one.kind)}” was {dayWords(one.on)}?
+              </span>
+            ),
+          )}
+        </Group>
+      )}
+    </Note>
+  );
+}
+
+function questionWords(question: DateQuestion): string {
+  if ('kinds' in question) {
+    switch (question.why) {
+      case 'rule-date-missing':
+        return `The maker counts from “${question.kinds.map(dateWords).join('”, “')}”, and that date is not known.`;
+      case 'started-before-installed':
+        return 'Started up before it was installed? One of the two may be the other.';
+      case 'lived-in-before-installed':
+        return 'Lived in before the boiler of a new house was in? One of the two may be the other.';
+    }
+  }
+  const { code, earlier, later, isImpossible } = question;
+  if (!isImpossible) return 'More than a year between making and starting. Is the year right?';
+  const pair =
+    later === 'today'
+      ? `“${dateWords(earlier)}” is still to come.`
+      : `“${dateWords(earlier)}” is later than “${dateWords(later)}”.`;
+  const guess = {
+    'day-month-swapped': ' Day and month exchanged?',
+    'wrong-year': ' Another year?',
+    'date-kinds-confused': '',
+  }[code];
+  return `${pair}${guess}`;
+}
+
+function dateWords(kind: CoverDate | 'registered'): string {
+  return kind === 'registered' ? 'handed in' : COVER_DATE_WORDS[kind];
+}
