@@ -1,6 +1,16 @@
 /** Files beside the database, named by the SHA-256 of their bytes: an original can never be altered without showing. */
 import { createHash } from 'node:crypto';
-import { closeSync, existsSync, fsyncSync, mkdirSync, openSync, readFileSync, renameSync, writeSync } from 'node:fs';
+import {
+  closeSync,
+  existsSync,
+  fsyncSync,
+  mkdirSync,
+  openSync,
+  readFileSync,
+  renameSync,
+  rmSync,
+  writeSync,
+} from 'node:fs';
 import { dirname, join } from 'node:path';
 
 export type AttachmentFiles = {
@@ -8,6 +18,8 @@ export type AttachmentFiles = {
   readonly put: (bytes: Uint8Array) => { readonly sha256: string };
   /** null: the file is missing or its bytes no longer match their name. */
   readonly get: (sha256: string) => Uint8Array | null;
+  /** Only when nothing on file needs it. */
+  readonly remove: (sha256: string) => void;
 };
 
 export function openAttachmentFiles(folder: string): AttachmentFiles {
@@ -24,6 +36,9 @@ export function openAttachmentFiles(folder: string): AttachmentFiles {
       if (!/^[0-9a-f]{64}$/.test(sha256) || !existsSync(path)) return null;
       const bytes = readFileSync(path);
       return createHash('sha256').update(bytes).digest('hex') === sha256 ? bytes : null;
+    },
+    remove(sha256) {
+      if (/^[0-9a-f]{64}$/.test(sha256)) rmSync(pathOf(sha256), { force: true });
     },
   };
 }

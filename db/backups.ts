@@ -40,6 +40,7 @@ export type BackupFolder = {
   readonly pathOf: (name: string) => string;
   /** Takes away what is more than is kept of each kind. */
   readonly prune: () => void;
+  readonly remove: (name: string) => void;
 };
 
 /** The chain rule lives above the store; it is handed in so that a copy is judged by the same one. */
@@ -72,6 +73,7 @@ export function openBackupFolder(folder: string, migrationsFolder: string, hasIn
     folder,
     list,
     pathOf,
+    remove: (name) => rmSync(pathOf(name), { force: true }),
     problemOf,
     prune: () => prune(folder, list()),
     problemAt: (path) => findProblem(path, migrationsFolder, hasIntactChain),

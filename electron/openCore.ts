@@ -307,7 +307,7 @@ export function openCore(options: CoreOptions): Core {
     async getFile(attachmentId, clientId): Promise<FileFound | null> {
       if (actorFor(clientId) === null) return null;
       const row = findAttachment(store.db, attachmentId);
-      const bytes = row === undefined ? null : services().attachments.get(row.sha256);
+      const bytes = row === undefined || row.erasedAt !== null ? null : services().attachments.get(row.sha256);
       return row === undefined || bytes === null ? null : { bytes, mediaType: row.mediaType, fileName: row.fileName };
     },
 

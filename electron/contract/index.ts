@@ -22,6 +22,7 @@ import { oversightOperations } from './oversight.ts';
 import { packetBatchOperations } from './packetBatches.ts';
 import { paperOperations } from './paper.ts';
 import { peopleOperations } from './people.ts';
+import { personOperations } from './persons.ts';
 import { photoOperations } from './photos.ts';
 import { placementOperations } from './placements.ts';
 import { planningOperations } from './planning.ts';
@@ -45,6 +46,7 @@ export const contract = {
   ...credentialOperations,
   ...instrumentChangeOperations,
   ...customerOperations,
+  ...personOperations,
   ...siteOperations,
   ...applianceOperations,
   ...placementOperations,

@@ -28,6 +28,7 @@ import { packetHandlers } from './packetHandlers.ts';
 import { paperHandlers } from './paperHandlers.ts';
 import { peopleHandlers } from './peopleHandlers.ts';
 import { permitHandlers } from './permitHandlers.ts';
+import { personHandlers } from './persons/personHandlers.ts';
 import { photoHandlers } from './photoHandlers.ts';
 import { placementHandlers } from './placementHandlers.ts';
 import { planningHandlers } from './planningHandlers.ts';
@@ -55,6 +56,7 @@ export const handlers: Handlers<OperationName> = {
   ...credentialHandlers,
   ...instrumentChangeHandlers,
   ...customerHandlers,
+  ...personHandlers,
   ...siteHandlers,
   ...sitePeopleHandlers,
   ...permitHandlers,

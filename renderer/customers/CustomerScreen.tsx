@@ -13,6 +13,7 @@ import { LANGUAGE_OPTIONS } from '../kit/places.ts';
 import { Screen } from '../kit/Screen.tsx';
 import { useHasRole } from '../operations/AppStatus.tsx';
 import { useOperation } from '../operations/useOperation.ts';
+import { PersonDataPanel } from '../persons/PersonDataPanel.tsx';
 import { RouteLink } from '../RouteLink.tsx';
 import { goTo } from '../route.ts';
 import { Shortcut } from '../shortcuts/Shortcut.tsx';
@@ -106,6 +107,7 @@ function Customer({ customer, mayEdit }: { readonly customer: OutputOf<'customer
         </Panel>
         <ConsentPanel partyId={party.partyId} consents={customer.consents} />
       </div>
+      <PersonDataPanel partyId={party.partyId} />
     </>
   );
 }

@@ -113,6 +113,7 @@ const WORDS: { readonly [C in ErrorCode]: (data: DataByCode[C]) => string } = {
     `A visit to it is booked or under way (${days.map((day) => dayWords(day)).join(', ')}). Cancel or finish it first.`,
   'day-not-between': ({ validFrom, validTo }) =>
     `The last day must lie ${validTo === null ? `on or after ${dayWords(validFrom)}` : `from ${dayWords(validFrom)} to ${dayWords(validTo)}`}. A wrong day on file is corrected; what never was is withdrawn.`,
+  'name-differs': () => 'The name is not the one on file. Type it letter for letter.',
   'person-erased': () => 'The data of this person was erased. Nothing can be written about them any more.',
   'dates-reversed': () => 'The second date is before the first.',
   'consent-missing': () => 'The office registers on the owner’s behalf only with the owner’s consent: give its date.',

@@ -14,6 +14,7 @@ import { ErrorText } from '../kit/ErrorText.tsx';
 import { Panel } from '../kit/Panel.tsx';
 import { optionsOf, PARTY_ROLE_WORDS } from '../kit/tradeWords.ts';
 import { useAct } from '../operations/useAct.ts';
+import { PersonDataPanel } from '../persons/PersonDataPanel.tsx';
 
 type Role = OutputOf<'sites.get'>['roles'][number];
 
@@ -45,6 +46,7 @@ export function RoleChange({
           For a role that never was. Somebody who left keeps it, with the last day above.
         </ConfirmUndo>
         <ErrorText error={remove.error} />
+        <PersonDataPanel partyId={role.partyId} level={3} />
       </Stack>
     </Panel>
   );
