@@ -1,5 +1,6 @@
 /** Puts a plan that exists into a state: stops in their order where that still keeps the rules, the others left out. */
 import type { Plan } from '../plan.ts';
+import { isOnGrain } from '../startGrain.ts';
 import { improveInsertion, newInsertion } from './bestInsertion.ts';
 import type { CompiledProblem } from './compileProblem.ts';
 import { createState, insertVisit, type RouteState } from './routeState.ts';
@@ -46,7 +47,9 @@ function append(
   }
   const holds = (option: number): boolean =>
     (model.optionFrom[option] as number) <= startMin && startMin <= (model.optionTo[option] as number);
-  options.sort((a, b) => Number(holds(b)) - Number(holds(a)) || a - b);
+  // To the minute where it is so now: put onto the grain it would push the next ones out of their places.
+  const suits = (option: number): boolean => isOnGrain(startMin, model.optionGrain[option] as number);
+  options.sort((a, b) => Number(holds(b)) - Number(holds(a)) || Number(suits(b)) - Number(suits(a)) || a - b);
   for (const option of options) {
     const best = newInsertion();
     // Only behind the last stop: the order of an existing day is kept, and if it can be its place among the stays.

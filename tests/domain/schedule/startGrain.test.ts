@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { buildPlan } from '../../../domain/schedule/buildPlan.ts';
 import { checkPlan } from '../../../domain/schedule/check/checkPlan.ts';
 import { checkRoutes } from '../../../domain/schedule/check/checkRoutes.ts';
+import { findDisplaced } from '../../../domain/schedule/findDisplaced.ts';
 import { insertSlots } from '../../../domain/schedule/insertSlots.ts';
 import { type Plan, placementsOf } from '../../../domain/schedule/plan.ts';
 import { planMoves } from '../../../domain/schedule/planMoves.ts';
@@ -64,6 +65,14 @@ describe('proposed starts', () => {
     expect(checkPlan(problem, plan)).toEqual([]);
     const moves = planMoves(placementsOf(current), plan);
     expect(moves.map(({ visitId, to }) => [visitId, to.startMin % 15])).toEqual([['ill', 0]]);
+  });
+
+  it('leave a plan to the minute as it is when it is taken up again', () => {
+    for (const seed of [1, 2, 3]) {
+      const week = companyWeek(seed, { technicians: 3, visits: 60, days: 5 });
+      const { plan } = buildPlan({ ...week, grainMin: 1 }, { seed, maxRounds: 200 });
+      expect(findDisplaced({ ...week, grainMin: 15 }, plan)).toEqual([]);
+    }
   });
 
   it('are nearly all on the quarter in a full week, with no visit more left out', () => {
