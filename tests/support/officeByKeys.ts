@@ -79,6 +79,10 @@ export async function addAnalyserByKeys(hands: KeyboardHands): Promise<void> {
   await hands.fill(/^± ppm CO\b|^± ppm .*CO/i, '5');
   await hands.fill(/^and ± % of reading .*CO/i, '5');
   await hands.fill(/^± °C .*flue/i, '1');
+  // With a pressure port: what its data sheet names, it may read.
+  await hands.fill('Range up to, mbar Gas inlet pressure', '150');
+  await hands.fill('Range up to, mbar Tightness test pressure', '150');
+  await hands.fill(/^Range up to, mbar .*drop/i, '150');
   await hands.press('Enter');
   await hands.pressButton(/^Record calibration/);
   await hands.fill('Calibrated on', '10 Nov 2025');
