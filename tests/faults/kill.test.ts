@@ -49,7 +49,7 @@ describe('killing the core', () => {
       const walker = join(APP_ROOT, 'tests/faults/walkerProcess.ts');
       const lines = await killedProcess({
         args: [walker, folder, APP_ROOT, PIN, JSON.stringify(office), JSON.stringify(run), String(clockMs)],
-        from: 'ready',
+        from: 'going',
         afterMs: between(0, 900),
       });
       const things = answeredThings(lines);

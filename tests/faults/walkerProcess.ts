@@ -19,21 +19,33 @@ const clock = () => startMs + performance.now();
 const now = () => new Date(clock()).toISOString();
 const core = createCore({ dataFolder, appRoot, clock: now, steadyClockMs: clock });
 
-/** Begun before the kill, and found running: what a screen shows then, too. */
-const BEGUN_BEFORE: ReadonlySet<string> = new Set(['hold-running', 'tuning-running', 'stage-out-of-order']);
+/** Done before the kill, and found so: what a screen shows then, too. */
+const DONE_BEFORE: ReadonlySet<string> = new Set([
+  'hold-running',
+  'tuning-running',
+  'stage-out-of-order',
+  'run-sealed',
+]);
+
+/** Said once it has something of the run to lose: the moment of the kill counts from here. */
+let isGoing = false;
+function sayGoing(): void {
+  if (!isGoing) process.stdout.write('going\n');
+  isGoing = true;
+}
 
 async function must<N extends OperationName>(name: N, input: InputOf<N>): Promise<OutputOf<N>> {
   const reply = await core.call(name, input, CLIENT);
   if (reply.ok) {
     if (!name.includes('.get')) process.stdout.write(`done ${JSON.stringify({ name, input, value: reply.value })}\n`);
+    if (name.startsWith('visits.') && !name.includes('.get')) sayGoing();
     return reply.value as never;
   }
-  if (BEGUN_BEFORE.has(reply.error.code)) return reply.error.data as never;
+  if (DONE_BEFORE.has(reply.error.code)) return reply.error.data as never;
   throw new Error(`${name}: ${JSON.stringify(reply.error)}`);
 }
 
 await must('session.signIn', { staffId: office.technicianId, pin });
-process.stdout.write('ready\n');
 await walkRun(
   {
     must,
@@ -59,5 +71,6 @@ const { state } = await must('visits.get', { visitId });
 if (state === 'started') await must('visits.finish', { visitId, outcome: 'finished', reason: null, labourMin: null });
 await must('visits.seal', { visitId, runId });
 process.stdout.write('sealed\n');
+sayGoing();
 // Stays until it is killed.
 setInterval(() => undefined, 60_000);
