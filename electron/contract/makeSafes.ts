@@ -57,6 +57,6 @@ export const makeSafeOperations = {
     access: ['technician', 'owner'],
     input: z.strictObject({ makeSafeId: id, reason: line }),
     output: nothing,
-    errors: { 'make-safe-closed': nothing, 'needs-licence': licenceProblem },
+    errors: { 'make-safe-closed': nothing, 'reason-says-nothing': nothing, 'needs-licence': licenceProblem },
   }),
 } as const;

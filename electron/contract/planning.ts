@@ -1,8 +1,9 @@
 /** The planner: a proposal for a range of days that changes nothing until it is accepted, and slots for a caller. */
 import { z } from 'zod';
 import { PLACEMENT_GROUNDS } from '../../domain/schedule/explainPlacement.ts';
+import type { Obstacle } from '../../domain/schedule/obstacles.ts';
 import type { UnplannedReason } from '../../domain/schedule/unplannedReason.ts';
-import { day, id, nothing, operation } from './operation.ts';
+import { day, domainValue, id, nothing, operation } from './operation.ts';
 import { jobKind, visitChanged, visitState } from './visits.ts';
 import { minuteOfDay } from './workforce.ts';
 
@@ -34,6 +35,8 @@ const move = z.strictObject({
   to: placement,
   /** The customer had been told another day or window. */
   movesPromise: z.boolean(),
+  /** What speaks against this person and does not forbid it, as the board will say: no training, no analyser in date. */
+  toWeigh: z.array(domainValue<Obstacle>()),
   /** null while the search runs. */
   ground: z.enum(PLACEMENT_GROUNDS).nullable(),
   extraTravelMin: z.number().int().nullable(),

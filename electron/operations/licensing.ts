@@ -1,5 +1,5 @@
 /** Licence checks, here and not in screens: as of the visit's day, for the fuel and size of the appliance. */
-import { findAppliance, listFuelStates } from '../../db/appliances.ts';
+import { findAppliance, findFuelStateOn } from '../../db/appliances.ts';
 import type { ReadableDb } from '../../db/openStore.ts';
 import { findStaff, listLicencesOf, listStaff } from '../../db/people.ts';
 import type { FuelKey } from '../../domain/procedure/modelSheet.ts';
@@ -23,10 +23,10 @@ export function gasWorkOf(record: Pick<RunRecord, 'fuel' | 'appliance'>, on: str
   return { on, fuel: record.fuel, ratedInputKw: record.appliance.ratedInputKw };
 }
 
-/** Of an appliance outside any run: the fuel it was last set to, else its plate's. */
+/** Of an appliance outside any run: the fuel it was set to by that day, else its plate's. */
 export function gasWorkOn(db: ReadableDb, applianceId: string, on: string): GasWork {
   const appliance = findAppliance(db, applianceId);
-  const fuel = listFuelStates(db, applianceId)[0]?.fuel ?? appliance?.plateFuel ?? null;
+  const fuel = findFuelStateOn(db, applianceId, on)?.fuel ?? appliance?.plateFuel ?? null;
   return { on, fuel: fuel as FuelKey | null, ratedInputKw: appliance?.ratedInputKw ?? null };
 }
 

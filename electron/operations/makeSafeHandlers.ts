@@ -6,7 +6,9 @@ import type { ReadableDb } from '../../db/openStore.ts';
 import { findCompany } from '../../db/people.ts';
 import { findPlacement } from '../../db/placements.ts';
 import { attachmentLinks, makeSafes } from '../../db/schema/index.ts';
+import { findSite } from '../../db/sites.ts';
 import { findVisit } from '../../db/visits.ts';
+import { isTellingReason } from '../../domain/judgement/closingReason.ts';
 import { actorOf, fail, type Handlers, notFound } from './handler.ts';
 import { gasWorkOn, requireLicence } from './licensing.ts';
 import { dayIn } from './today.ts';
@@ -69,8 +71,10 @@ export const makeSafeHandlers: Handlers<
   'makeSafes.close': (input, context) => {
     const makeSafe = requireOpen(context.db, input.makeSafeId);
     const actor = actorOf(context);
-    const today = dayIn(findCompany(context.db)?.timeZone ?? 'UTC', context.now);
+    const timeZone = findSite(context.db, makeSafe.siteId)?.timeZone ?? findCompany(context.db)?.timeZone ?? 'UTC';
+    const today = dayIn(timeZone, context.now);
     requireLicence(context.db, actor.staffId, gasWorkOn(context.db, makeSafe.applianceId, today));
+    if (!isTellingReason(input.reason)) return fail('reason-says-nothing', {});
     context.write((writer) =>
       writer.update(makeSafes, makeSafe.id, {
         closedById: actor.staffId,

@@ -8,6 +8,7 @@ import { checkRoutes } from '../../domain/schedule/check/checkRoutes.ts';
 import { daysBetween } from '../../domain/schedule/dayMinutes.ts';
 import { explainUnplanned } from '../../domain/schedule/explainUnplanned.ts';
 import { insertSlots } from '../../domain/schedule/insertSlots.ts';
+import { isForbidding, type Obstacle, qualificationObstacles } from '../../domain/schedule/obstacles.ts';
 import { offerWindows } from '../../domain/schedule/offerWindows.ts';
 import { LATE_BASE, type Placement, placementsOf } from '../../domain/schedule/plan.ts';
 import { type PlanMove, planMoves } from '../../domain/schedule/planMoves.ts';
@@ -183,6 +184,7 @@ function describe(run: PlanRun<ProposalBasis>): OutputOf<'planning.status'> {
           from: from === null ? null : wall(from),
           to: wall(to),
           movesPromise: !keeps,
+          toWeigh: toWeigh(basis, source, to),
           ground: note?.ground ?? null,
           extraTravelMin: note?.extraTravelMin ?? null,
         },
@@ -225,6 +227,15 @@ function describe(run: PlanRun<ProposalBasis>): OutputOf<'planning.status'> {
     assumedWays: { placeCount: basis.assumedPlaces, minutes: UNKNOWN_WAY_MIN },
     staff: basis.technicians.map(({ staffId, name }) => ({ staffId, name })),
   };
+}
+
+/** The plan keeps to what forbids; the rest is for a person to weigh before the plan is accepted. */
+function toWeigh({ technicians }: PlanningBasis, source: PlanSource, { technicianId, date }: Placement): Obstacle[] {
+  const person = technicians.find(({ staffId }) => staffId === technicianId);
+  const jobs = source.kind === 'job' ? [source.job] : source.visit.jobs;
+  return person === undefined
+    ? []
+    : qualificationObstacles(person, jobs, date).filter((obstacle) => !isForbidding(obstacle));
 }
 
 function whatOf(

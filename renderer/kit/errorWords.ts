@@ -199,6 +199,8 @@ const WORDS: { readonly [C in ErrorCode]: (data: DataByCode[C]) => string } = {
     `${blockers.length === 1 ? 'One thing stands' : `${blockers.length} things stand`} in the way of leaving.`,
   'not-begun': () => 'The visit has not begun.',
   'reason-missing': () => 'Say why.',
+  'reason-says-nothing': () =>
+    'Say it in a few words: what was found, what was put right, how it was checked. The next person relies on it.',
   'no-make-safe': () => 'There is no open make-safe on this visit.',
   'not-finished': () => 'Finish the visit first.',
   'make-safe-closed': () => 'This make-safe is already closed.',

@@ -3,6 +3,7 @@ import { Button, Group, Progress, Stack } from '@mantine/core';
 import { useState } from 'react';
 import type { OutputOf } from '../../electron/contract/index.ts';
 import type { LeftOut, PlanGoals, ProposedMove } from '../../electron/contract/planning.ts';
+import { obstacleWords } from '../board/conflictWords.ts';
 import { durationWords } from '../form/readTime.ts';
 import { Answer } from '../kit/Answer.tsx';
 import { capital } from '../kit/capital.ts';
@@ -223,8 +224,9 @@ function Moves({ proposal }: { readonly proposal: Proposal }) {
         },
         {
           label: 'Why there',
-          cell: ({ ground, extraTravelMin, movesPromise }) => (
+          cell: ({ ground, extraTravelMin, movesPromise, toWeigh }) => (
             <>
+              {toWeigh.length === 0 ? null : <b>{capital(toWeigh.map(obstacleWords).join('; '))}. </b>}
               {movesPromise ? <b>Moves a promise; call first. </b> : null}
               {ground === null ? '' : GROUND_WORDS[ground]}
               {extraTravelMin === null ? '' : `; ${extraTravelMin} min of travel for it`}

@@ -392,7 +392,7 @@ describe('F-04: the tag said the wrong fuel', () => {
     });
     await stage.showRun(one.run, 'first-fire');
     await sees(/Locked: hold point before firing/);
-    await sees('appliance for natural gas, site burns propane (LP), no conversion on record');
+    await sees(/site burns propane \(LP\), no conversion with kit, orifice and photo on record/);
     expect(
       (await stage.served.core().call('visits.openStep', { ...at(one), stepKey: 'first-fire' }, 'test-window')).ok,
     ).toBe(false);

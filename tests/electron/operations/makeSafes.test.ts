@@ -82,6 +82,11 @@ describe('make-safes', () => {
     });
     expect(await test.must('makeSafes.list', {})).toHaveLength(1);
     await test.must('session.signIn', { staffId: office.technicianId, pin: PIN });
+    for (const reason of ['x', 'ok now', '1 2 3 4', '. . . .'])
+      expect(await test.ask('makeSafes.close', { makeSafeId, reason })).toMatchObject({
+        ok: false,
+        error: { code: 'reason-says-nothing' },
+      });
     await test.must('makeSafes.close', { makeSafeId, reason: 'vent rejoined, CO 0 ppm after 20 min' });
     expect(await test.must('makeSafes.list', {})).toEqual([]);
     expect((await listOf())[0]).toMatchObject({ closedByName: 'Tobias Reyle' });

@@ -106,6 +106,19 @@ describe('the planner, through the operations', () => {
     expect((await test.ask('planning.status', { proposalId: proposal.proposalId })).ok).toBe(false);
   });
 
+  it('says before it is accepted what the board would say of the person afterwards', async () => {
+    await test.must('jobs.open', { applianceId: office.applianceId, kind: 'startup', note: null });
+    const { proposalId } = await test.must('planning.propose', {
+      from: FROM,
+      to: TO,
+      mode: 'fill',
+      maxRounds: 50,
+      takesNotReady: true,
+    });
+    const { moves } = await untilDone(proposalId);
+    expect(moves.map(({ toWeigh }) => toWeigh.map(({ code }) => code))).toEqual([['no-training']]);
+  });
+
   it('plans what comes before everything else for the first day, though another is less to drive', async () => {
     await bookAt('2026-03-05', 540, false);
     const jobId = await openJob();
