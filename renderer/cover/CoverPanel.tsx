@@ -49,7 +49,7 @@ function Cover({ applianceId, found }: { readonly applianceId: string; readonly 
       )}
       <Facts
         facts={[
-          ['Terms of', found.sheet === null ? null : termsWords(found.sheet)],
+          ...(found.sheet === null ? [] : [['Terms of', termsWords(found.sheet)] as const]),
           ['Registration', cover.registration.due === null ? null : derivationSentence(cover.registration.due)],
           ['Next service', cover.service === null ? null : <WhyDue key="service" demands={cover.service.demands} />],
         ]}

@@ -3,12 +3,12 @@ import type { OutputOf } from '../../electron/contract/index.ts';
 
 type Look = OutputOf<'persons.look'>;
 
-/** `2 visits, 1 message, 40 readings`. */
+/** `visits 2, messages 1, readings 40`: the words are those of the tables, which know no singular. */
 export function heldWords({ held, fileCount }: Look): string {
   const parts = held
     .filter(({ what }) => what !== 'person' && what !== 'customer')
-    .map(({ what, count }) => `${count} ${what.replaceAll('_', ' ')}`);
-  return [...parts, `${fileCount} files`].join(', ');
+    .map(({ what, count }) => `${what.replaceAll('_', ' ')} ${count}`);
+  return [...parts, `files ${fileCount}`].join(', ');
 }
 
 export function holdWords(what: Look['holds'][number]['what'], count: number): string {
