@@ -21,10 +21,10 @@ export function peopleSection(view: PacketView): readonly Block[] {
       kind: 'table',
       hasRowHeaders: true,
       columns: [
-        { header: 'Role', share: 1 },
-        { header: 'Name', share: 1.6 },
-        { header: 'Phone and e-mail', share: 1.3 },
-        { header: 'Address', share: 1.8 },
+        { header: 'Role', share: 0.9 },
+        { header: 'Name', share: 1.4 },
+        { header: 'Phone and e-mail', share: 1.8 },
+        { header: 'Address', share: 1.7 },
       ],
       rows: [
         ...parties.map((party): Cell[] => [
