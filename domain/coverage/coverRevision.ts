@@ -29,7 +29,8 @@ export function coverRevision({
   const newest = issues.at(-1);
   const oldest = issues[0];
   if (newest === undefined || oldest === undefined) return null;
-  if (issues.some(({ id }) => id === startedWithId)) return { id: startedWithId ?? '', reason: 'started-with' };
+  const startedWith = issues.find(({ id }) => id === startedWithId);
+  if (startedWith !== undefined) return { id: startedWith.id, reason: 'started-with' };
   const month = monthPutIn(dates);
   if (month === null) return { id: newest.id, reason: 'newest' };
   // A second revision of the same month, `2026-03.2`, is still of that month.

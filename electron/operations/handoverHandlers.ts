@@ -1,9 +1,7 @@
 /** Makes the handover sheet from what stands in the run: settings, pressures, the service's day, whom to call. */
-
 import { readDueFacts } from '../../db/dues/readDueFacts.ts';
 import { findCompany } from '../../db/people.ts';
 import { readRunRecord } from '../../db/runs.ts';
-import { attachments } from '../../db/schema/index.ts';
 import { awaitsNativeReader, safetyWords } from '../../domain/messages/builtInWordings.ts';
 import { dayInLanguage } from '../../domain/messages/dayInLanguage.ts';
 import type { RunRecord } from '../../domain/procedure/runRecord.ts';
@@ -11,8 +9,9 @@ import type { UnitSystem } from '../../domain/quantity/preferredUnit.ts';
 import type { QuantityKey } from '../../domain/quantity/quantities.ts';
 import { nextService } from '../../domain/service/nextService.ts';
 import { type Handover, handoverPdf } from '../documents/handover/handoverPdf.ts';
-import { actorOf, fail, type HandlerContext, type Handlers, notFound } from './handler.ts';
+import { fail, type HandlerContext, type Handlers, notFound } from './handler.ts';
 import { handoverLanguage } from './handoverLanguage.ts';
+import { keepMade } from './keepMade.ts';
 import { loadRun } from './runState.ts';
 import { dayIn } from './today.ts';
 
@@ -45,21 +44,8 @@ export const handoverHandlers: Handlers<'handovers.getLanguage' | 'handovers.bui
       readings: standingReadings(record),
       madeAt: context.now,
     });
-    const { sha256 } = context.services.attachments.put(bytes);
     const fileName = `handover-${record.appliance.serial.replaceAll(/[^A-Za-z0-9-]/g, '')}-${language}.pdf`;
-    const attachmentId = context.write((writer) =>
-      writer.insert(attachments, {
-        sha256,
-        byteLength: bytes.length,
-        mediaType: 'application/pdf',
-        fileName,
-        origin: 'derived',
-        subject: 'handover',
-        takenAt: null,
-        addedById: actorOf(context).staffId,
-        addedAt: context.now,
-      }),
-    );
+    const attachmentId = keepMade(context, { bytes, mediaType: 'application/pdf', fileName, subject: 'handover' });
     return { attachmentId, fileName, language, awaitsNativeReader: awaitsNativeReader(language) };
   },
 };

@@ -1,9 +1,7 @@
 /** Day sheets, week overviews and calendar files, made from the same rows the board shows. */
-
 import { Temporal } from 'temporal-polyfill';
 import { findCompany, findStaff } from '../../db/people.ts';
 import { listSitePlaces } from '../../db/planning.ts';
-import { attachments } from '../../db/schema/index.ts';
 import { listCrews, listVisits } from '../../db/visits.ts';
 import { boardStart } from '../../domain/schedule/wallClock.ts';
 import { absencesOn } from '../../domain/schedule/workSpans.ts';
@@ -16,7 +14,8 @@ import type { Block } from '../documents/page/blocks.ts';
 import { type CalendarVisit, visitCalendar } from '../documents/visitCalendar.ts';
 import { readBoardVisits } from './boardRows.ts';
 import { jobText, readDaySheet } from './daySheetFacts.ts';
-import { actorOf, type HandlerContext, type Handlers, notFound } from './handler.ts';
+import { type HandlerContext, type Handlers, notFound } from './handler.ts';
+import { keepMade } from './keepMade.ts';
 import { readWorkers } from './workers.ts';
 
 export const outputHandlers: Handlers<'daySheets.build' | 'weekOverviews.build' | 'calendars.export'> = {
@@ -145,19 +144,8 @@ export async function keepPdf(
     madeAt: context.now,
     footer: document.title,
   });
-  const { sha256 } = context.services.attachments.put(bytes);
-  return context.write((writer) =>
-    writer.insert(attachments, {
-      sha256,
-      byteLength: bytes.length,
-      mediaType: 'application/pdf',
-      fileName: document.fileName,
-      origin: 'derived',
-      subject: document.subject,
-      addedById: actorOf(context).staffId,
-      addedAt: writer.now,
-    }),
-  );
+  const { fileName, subject } = document;
+  return keepMade(context, { bytes, mediaType: 'application/pdf', fileName, subject });
 }
 
 function companyOf(context: HandlerContext) {

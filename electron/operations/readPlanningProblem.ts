@@ -21,6 +21,7 @@ import {
 import { START_GRAIN_MIN } from '../../domain/schedule/startGrain.ts';
 import { travelFromTimes } from '../../domain/schedule/travelMatrix.ts';
 import { toTravelTable } from '../../domain/schedule/travelTable.ts';
+import { wallMinute } from '../../domain/schedule/wallClock.ts';
 import { baseWayPlace, type WayPlace, wayPlaceOf } from '../../domain/schedule/wayPlace.ts';
 import { absencesOn, hoursOn } from '../../domain/schedule/workSpans.ts';
 import type { BoardJob, BoardTechnician, BoardVisit, UnplacedJob } from '../contract/board.ts';
@@ -232,8 +233,7 @@ export function currentRoutes({ current, problem }: Pick<PlanningBasis, 'current
 /** Minutes as the board counts them: by the clock on the wall. */
 export function toWallMinute(date: string, minute: number, timeZone: string): number {
   if (minute >= minutesOfDay(date, timeZone)) return 1440;
-  const [hours = 0, minutes = 0] = wallTimeOfMinute(date, minute, timeZone).split(':').map(Number);
-  return hours * 60 + minutes;
+  return wallMinute(wallTimeOfMinute(date, minute, timeZone));
 }
 
 export function fromWallMinute(date: string, wallMinute: number, timeZone: string): number {

@@ -2,10 +2,10 @@
 import type { Database } from 'better-sqlite3';
 import { strToU8, zipSync } from 'fflate';
 import { type BuiltPacketRow, listBuiltPackets, listPacketBatchItems } from '../../db/packetBatches.ts';
-import { attachments } from '../../db/schema/index.ts';
 import type { PACKET_BATCH_PARTS } from '../contract/packetBatches.ts';
 import { csvFile, csvText } from '../documents/csvCell.ts';
-import { actorOf, fail, type HandlerContext } from './handler.ts';
+import { fail, type HandlerContext } from './handler.ts';
+import { keepMade } from './keepMade.ts';
 
 type What = (typeof PACKET_BATCH_PARTS)[number];
 type Saved = { readonly attachmentId: string; readonly fileName: string; readonly packetCount: number };
@@ -47,22 +47,9 @@ export function saveBuilt(
   }
   // The same batch saved twice gives the same bytes, kept once.
   const bytes = zipSync(entries, { level: 0, mtime: new Date(asked.startedAt) });
-  const { sha256 } = context.services.attachments.put(bytes);
   const number = files.length === 1 ? '' : `-${asked.file}-of-${files.length}`;
   const fileName = `packets-${asked.startedAt.slice(0, 10)}${asked.what === 'whole' ? '-with-records' : ''}${number}.zip`;
-  const attachmentId = context.write((writer) =>
-    writer.insert(attachments, {
-      sha256,
-      byteLength: bytes.length,
-      mediaType: 'application/zip',
-      fileName,
-      origin: 'derived',
-      subject: 'packet-batch',
-      takenAt: null,
-      addedById: actorOf(context).staffId,
-      addedAt: context.now,
-    }),
-  );
+  const attachmentId = keepMade(context, { bytes, mediaType: 'application/zip', fileName, subject: 'packet-batch' });
   return { attachmentId, fileName, packetCount: packets.length };
 }
 

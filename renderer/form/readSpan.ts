@@ -1,4 +1,5 @@
 /** A stretch of the day as people write it: `8–17`, `8:00-16:30`, `7.30 to 4 pm`. */
+import { wallMinute } from '../../domain/schedule/wallClock.ts';
 import { clockWords } from '../kit/dayWords.ts';
 import { readTime } from './readTime.ts';
 
@@ -20,6 +21,5 @@ export function spanWords(fromMin: number | null, toMin: number | null): string 
 function minutesOf(text: string): number | undefined {
   const time = readTime(text);
   if (time === null || time === undefined) return undefined;
-  const [hours, minutes] = time.split(':');
-  return Number(hours) * 60 + Number(minutes);
+  return wallMinute(time);
 }

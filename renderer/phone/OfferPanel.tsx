@@ -3,6 +3,7 @@ import { Button, Group, NativeSelect, Stack, TextInput } from '@mantine/core';
 import { useEffect, useRef, useState } from 'react';
 import { isForbidding } from '../../domain/schedule/obstacles.ts';
 import { PROMISED_WINDOW_MIN } from '../../domain/schedule/offerWindows.ts';
+import { wallMinute } from '../../domain/schedule/wallClock.ts';
 import { obstacleWords } from '../board/conflictWords.ts';
 import { DayInput } from '../form/DayField.tsx';
 import { readDay } from '../form/FormReader.ts';
@@ -110,7 +111,7 @@ function ByHand({
   const read = readDay(day);
   const on = read.ok ? read.day : null;
   const time = readTime(start);
-  const startMin = time === null || time === undefined ? null : toMinutes(time);
+  const startMin = time === null || time === undefined ? null : wallMinute(time);
   const durationMin = readDuration(length);
   const people = useOperation('visits.whoMay', { jobIds: [jobId], on: on ?? today, startMin, durationMin });
   const able = people.state === 'ready' ? people.value.filter(({ obstacles }) => !obstacles.some(isForbidding)) : [];
@@ -185,9 +186,4 @@ function ByHand({
       </Stack>
     </form>
   );
-}
-
-function toMinutes(time: string): number {
-  const [hours, minutes] = time.split(':');
-  return Number(hours) * 60 + Number(minutes);
 }

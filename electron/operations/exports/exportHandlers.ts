@@ -1,7 +1,7 @@
 /** Giving everything out, a little at a time: nobody else waits for it, and it can be left at that. */
 import { findCompany } from '../../../db/people.ts';
-import { attachments } from '../../../db/schema/index.ts';
-import { actorOf, fail, type HandlerContext, type Handlers } from '../handler.ts';
+import { fail, type HandlerContext, type Handlers } from '../handler.ts';
+import { keepMade } from '../keepMade.ts';
 import { dayIn } from '../today.ts';
 import type { ExportFiles } from './exportFiles.ts';
 
@@ -24,19 +24,7 @@ export const exportHandlers: Handlers<'exports.start' | 'exports.goOn' | 'export
 };
 
 function keep({ zip, files }: ExportFiles, context: HandlerContext) {
-  const { sha256 } = context.services.attachments.put(zip);
   const fileName = `lightoff-export-${dayIn(findCompany(context.db)?.timeZone ?? 'UTC', context.now)}.zip`;
-  const attachmentId = context.write((writer) =>
-    writer.insert(attachments, {
-      sha256,
-      byteLength: zip.length,
-      mediaType: 'application/zip',
-      fileName,
-      origin: 'derived',
-      subject: 'export',
-      addedById: actorOf(context).staffId,
-      addedAt: context.now,
-    }),
-  );
+  const attachmentId = keepMade(context, { bytes: zip, mediaType: 'application/zip', fileName, subject: 'export' });
   return { attachmentId, fileName, byteLength: zip.length, files: [...files] };
 }

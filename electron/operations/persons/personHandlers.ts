@@ -5,8 +5,8 @@ import { erasePerson, scrubStore } from '../../../db/persons/erasePerson.ts';
 import { listPersonFiles } from '../../../db/persons/personFiles.ts';
 import { listPersonRows } from '../../../db/persons/personRows.ts';
 import { readPersonScope } from '../../../db/persons/personScope.ts';
-import { attachments } from '../../../db/schema/index.ts';
-import { actorOf, fail, type Handlers, notFound } from '../handler.ts';
+import { fail, type Handlers, notFound } from '../handler.ts';
+import { keepMade } from '../keepMade.ts';
 import { dayIn } from '../today.ts';
 import { personHolds } from './personHolds.ts';
 import { personZip } from './personZip.ts';
@@ -33,20 +33,13 @@ export const personHandlers: Handlers<'persons.look' | 'persons.export' | 'perso
     const { raw } = context.store;
     if (findParty(context.db, partyId) === undefined) return notFound('parties', partyId);
     const zip = personZip(listPersonRows(raw, readPersonScope(raw, partyId)), context.now);
-    const { sha256 } = context.services.attachments.put(zip);
     const fileName = `person-${dayIn(findCompany(context.db)?.timeZone ?? 'UTC', context.now)}.zip`;
-    const attachmentId = context.write((writer) =>
-      writer.insert(attachments, {
-        sha256,
-        byteLength: zip.length,
-        mediaType: 'application/zip',
-        fileName,
-        origin: 'derived',
-        subject: 'person-export',
-        addedById: actorOf(context).staffId,
-        addedAt: context.now,
-      }),
-    );
+    const attachmentId = keepMade(context, {
+      bytes: zip,
+      mediaType: 'application/zip',
+      fileName,
+      subject: 'person-export',
+    });
     return { attachmentId, fileName };
   },
 
