@@ -1,5 +1,4 @@
 /** Reads a run whole, as the plain record that the domain judges, walks and prints. */
-
 import { and, asc, desc, eq, isNotNull, isNull, sql } from 'drizzle-orm';
 import { alias } from 'drizzle-orm/sqlite-core';
 import { siteDay } from '../domain/judgement/proof/siteDay.ts';

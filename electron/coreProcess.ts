@@ -1,5 +1,4 @@
 /** The core in a process of its own, so that a long query never holds up the window: opens the store and serves the ports it is handed. */
-
 import type { Core } from './core.ts';
 import type { CoreCommand, CoreNotice } from './coreCommands.ts';
 import { createCore } from './createCore.ts';

@@ -1,5 +1,4 @@
 /** What each column probably means: as kept for the instrument, else by the few signs that mean one thing everywhere. */
-
 import { entryUnits } from '../quantity/entryUnits.ts';
 import type { QuantityKey } from '../quantity/quantities.ts';
 import { findUnit } from '../quantity/unitText.ts';

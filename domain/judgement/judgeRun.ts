@@ -1,5 +1,4 @@
 /** Judges a whole run: every rule over every reading, in an order that does not depend on how the record was stored. */
-
 import { QUANTITY_KEYS, type QuantityKey } from '../quantity/quantities.ts';
 import { judgeCeilings } from './ceilings/judgeCeilings.ts';
 import { judgeHotOutlet } from './ceilings/judgeHotOutlet.ts';

@@ -1,5 +1,4 @@
 /** A live reading with a number, ready to be judged: what the truth can be at least and at most. */
-
 import type { RecordedInstrument, RecordedReading } from '../procedure/runRecord.ts';
 import type { QuantityKey } from '../quantity/quantities.ts';
 import { plusMinusOfInstrument } from '../trend/plusMinusOfInstrument.ts';

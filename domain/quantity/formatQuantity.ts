@@ -1,5 +1,4 @@
 /** A stored value as a person reads it: the number as text and its unit apart, so that columns align and units stay put. */
-
 import { preferredUnit, type UnitSystem } from './preferredUnit.ts';
 import { type QuantityKey, quantitySpec } from './quantities.ts';
 

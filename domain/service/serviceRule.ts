@@ -1,5 +1,4 @@
 /** By which rule an appliance's services fall due: its sheet's, or the general one, and how sure the day is. */
-
 import type { CountedFrom } from '../coverage/derivation.ts';
 import type { KnownDate } from '../coverage/knownDate.ts';
 import { cautiousDay } from '../coverage/period.ts';

@@ -1,5 +1,4 @@
 /** Puts the scenario into an empty store, with every date moved so that its anchor is today. */
-
 import { Temporal } from 'temporal-polyfill';
 import { findAppliance } from '../../db/appliances.ts';
 import type { Store } from '../../db/openStore.ts';

@@ -1,5 +1,4 @@
 /** What of a sealed record an amendment can be about: each field with its place, its name in words and what it says. */
-
 import { isQuantityKey, quantitySpec } from '../../domain/quantity/quantities.ts';
 import { typedWithUnit } from '../../domain/quantity/typedWithUnit.ts';
 import type { Revealed } from '../sealing/revealRecord.ts';

@@ -1,5 +1,4 @@
 /** Appliances: identity, dates kept apart, fuel states, history. */
-
 import {
   type ApplianceRow,
   findAppliance,

@@ -1,5 +1,4 @@
 /** Everything the board shows of a stretch of days, read in a handful of queries whatever the number of visits. */
-
 import { readOpenNotices } from '../../db/openNotices.ts';
 import type { ReadableDb } from '../../db/openStore.ts';
 import { findCompany } from '../../db/people.ts';

@@ -1,5 +1,4 @@
 /** Jobs with their readiness, and the visits booked to do them. */
-
 import { findAppliance } from '../../db/appliances.ts';
 import { readOpenNotices } from '../../db/openNotices.ts';
 import type { ReadableDb } from '../../db/openStore.ts';

@@ -1,5 +1,4 @@
 /** What handlers need besides the store: clocks, the folders, sign-in, the kept copies and the demo. */
-
 import type { AttachmentFiles } from '../../db/attachmentFiles.ts';
 import type { BackupFolder } from '../../db/backups.ts';
 import type { ClientId } from '../core.ts';

@@ -1,5 +1,4 @@
 /** Customers and the people around them. */
-
 import { listAppliancesOfCustomer } from '../../db/appliances.ts';
 import { findCustomer, findParty, listConsents, listCustomers, listSimilarCustomers } from '../../db/customers.ts';
 import { withOpenNotices } from '../../db/openNotices.ts';

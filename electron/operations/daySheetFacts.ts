@@ -1,5 +1,4 @@
 /** What a day sheet says, gathered for one person and day. */
-
 import { findAppliance, listMakeSafes } from '../../db/appliances.ts';
 import { findCustomer } from '../../db/customers.ts';
 import type { ReadableDb } from '../../db/openStore.ts';

@@ -1,5 +1,4 @@
 /** Which language the handover sheet speaks when nobody says otherwise: that of whoever lives there, as far as it is on file. */
-
 import { findCustomer, listSiteRoles } from '../../db/customers.ts';
 import { findCompany } from '../../db/people.ts';
 import { findLastPlacement } from '../../db/placements.ts';

@@ -1,5 +1,4 @@
 /** Make-safes: opened at one key, described afterwards, closed only by a licensed person with a reason. */
-
 import { findMakeSafe, listMakeSafePhotos, listOpenMakeSafes } from '../../db/appliances.ts';
 import { findAttachment } from '../../db/attachments.ts';
 import type { ReadableDb } from '../../db/openStore.ts';

@@ -1,5 +1,4 @@
 /** Readings as typed, and the one-key suggestions of the judgement. */
-
 import { findStaff, isInstrument } from '../../db/people.ts';
 import { findReading, findStandingReadingId } from '../../db/runs.ts';
 import { readings } from '../../db/schema/index.ts';

@@ -1,5 +1,4 @@
 /** A run with what the domain says of it: findings and progress are computed each time, never stored. */
-
 import type { ReadableDb } from '../../db/openStore.ts';
 import { listPastRuns } from '../../db/pastRuns.ts';
 import { findSiteIdOfJob } from '../../db/placements.ts';

@@ -1,5 +1,4 @@
 /** Visits as lists and boards show them. */
-
 import { readOpenNotices } from '../../db/openNotices.ts';
 import type { ReadableDb } from '../../db/openStore.ts';
 import { listCrews, listVisitJobs, listVisits, type VisitFilter } from '../../db/visits.ts';

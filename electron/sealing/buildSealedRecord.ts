@@ -1,5 +1,4 @@
 /** Puts together the record of one run that is sealed, or shown as a draft before it is. Nothing is judged or worked out here. */
-
 import { calibrationOn } from '../../domain/judgement/proof/calibrationOn.ts';
 import { siteDay } from '../../domain/judgement/proof/siteDay.ts';
 import type { ModelSheet, StepItem } from '../../domain/procedure/modelSheet.ts';

@@ -1,5 +1,4 @@
 /** The visit chosen on the board: what it is, what does not fit, moving it by typing, pins, and whether the customer was told. */
-
 import { Button, Checkbox, Group, NativeSelect, Stack, TextInput } from '@mantine/core';
 import { Fragment, useState } from 'react';
 import { isGrave } from '../../domain/schedule/dayConflicts.ts';

@@ -1,5 +1,4 @@
 /** What the core answers, turned into rows of people with their days: where each visit lies and what does not fit. */
-
 import { type Conflict, type Leg, planDay, type Stop } from '../../domain/schedule/dayConflicts.ts';
 import { toTravelTable } from '../../domain/schedule/travelTable.ts';
 import { boardStart, wallMinute } from '../../domain/schedule/wallClock.ts';

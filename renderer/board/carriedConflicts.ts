@@ -1,5 +1,4 @@
 /** What would not fit if a carried visit were put down where it is, and the first place where everything would. */
-
 import { type Conflict, planDay, type Stop } from '../../domain/schedule/dayConflicts.ts';
 import { isForbidding } from '../../domain/schedule/obstacles.ts';
 import { START_GRAIN_MIN } from '../../domain/schedule/startGrain.ts';

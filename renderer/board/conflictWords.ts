@@ -1,5 +1,4 @@
 /** What does not fit, in words a dispatcher can act on. */
-
 import { readinessLabel } from '../../domain/procedure/readiness.ts';
 import { assertNever } from '../../domain/result.ts';
 import type { Conflict } from '../../domain/schedule/dayConflicts.ts';

@@ -1,5 +1,4 @@
 /** What is said once of a person and not of each of their visits: it would hide the visits that really do not fit. */
-
 import type { Conflict } from '../../domain/schedule/dayConflicts.ts';
 import { shortDayWords } from '../kit/dayWords.ts';
 import { sitePlaceWords } from '../kit/places.ts';

@@ -1,5 +1,4 @@
 /** Putting visits and jobs where they were dropped, each with the way back kept for undo. */
-
 import { useCallback, useState } from 'react';
 import { boardStart } from '../../domain/schedule/wallClock.ts';
 import type { ErrorsOf } from '../../electron/contract/index.ts';

@@ -1,5 +1,4 @@
 /** Carrying with the mouse or a finger: begins after a few pixels, follows over rows and days, scrolls at the edges. */
-
 import { type PointerEvent as ReactPointerEvent, useEffect, useMemo, useRef } from 'react';
 import { START_GRAIN_MIN } from '../../domain/schedule/startGrain.ts';
 import type { BoardHandle } from './boardHandle.ts';

@@ -1,5 +1,4 @@
 /** A claim as a form holds it. Amounts are typed in the currency itself and kept in its smallest unit. */
-
 import { readNumberText } from '../../domain/quantity/readNumberText.ts';
 import type { ClaimFields } from '../../electron/contract/history.ts';
 import type { FormReader } from '../form/FormReader.ts';

@@ -1,5 +1,4 @@
 /** Whether something with a last day (a licence, a calibration) is in date: words first, tone second. */
-
 import { dayWords } from '../kit/dayWords.ts';
 import { useAppStatus } from '../operations/AppStatus.tsx';
 import { daysBetween } from '../visits/week.ts';

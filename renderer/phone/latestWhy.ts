@@ -1,5 +1,4 @@
 /** Why a service is wanted by its latest day, as it is kept with the job and read on the board: who really asks for it. */
-
 import { assertNever } from '../../domain/result.ts';
 import type { ExplainedDemand } from '../../domain/service/explainService.ts';
 

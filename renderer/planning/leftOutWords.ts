@@ -1,5 +1,4 @@
 /** Why a job or visit finds no place in a plan, in words a dispatcher can act on. */
-
 import { readinessLabel } from '../../domain/procedure/readiness.ts';
 import { assertNever } from '../../domain/result.ts';
 import type { DayObstacle } from '../../domain/schedule/unplannedReason.ts';

@@ -1,5 +1,4 @@
 /** Taking a notice down, or changing it. */
-
 import type { RecallRow } from '../../electron/contract/recalls.ts';
 import { AmountField } from '../form/AmountField.tsx';
 import { DayField } from '../form/DayField.tsx';

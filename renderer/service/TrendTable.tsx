@@ -1,5 +1,4 @@
 /** The numbers of one chart, visit by visit, for whoever reads rather than looks. */
-
 import { TREND_UNITS } from '../../domain/trend/trendQuantity.ts';
 import type { TrendPoint, TrendSeries } from '../../domain/trend/trendSeries.ts';
 import { DateText } from '../kit/DateText.tsx';

@@ -1,5 +1,4 @@
 /** The screen that belongs to the current place. */
-
 import { assertNever } from '../../domain/result.ts';
 import { ApplianceScreen } from '../appliances/ApplianceScreen.tsx';
 import { AppliancesScreen } from '../appliances/AppliancesScreen.tsx';

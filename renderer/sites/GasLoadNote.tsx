@@ -1,5 +1,4 @@
 /** Connected gas loads against the meter. Above it the dispatcher calls the utility before anybody drives there. */
-
 import { ENTRY_UNITS } from '../../domain/quantity/entryUnits.ts';
 import { formatNumber } from '../../domain/quantity/formatQuantity.ts';
 import { usualUnit } from '../form/typedAmount.ts';

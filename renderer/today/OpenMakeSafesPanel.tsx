@@ -1,5 +1,4 @@
 /** Everything that was made safe and that nobody has closed: what, where, how it was isolated and who knows. */
-
 import { InstantText } from '../kit/DateText.tsx';
 import { ErrorText } from '../kit/ErrorText.tsx';
 import { Panel } from '../kit/Panel.tsx';

@@ -1,5 +1,4 @@
 /** Runs one entered set through everything that looks at entries: the boxes, the judgement of the run, the checks around it. */
-
 import type { SuggestionCode } from '../../domain/judgement/finding.ts';
 import { judgeRun } from '../../domain/judgement/judgeRun.ts';
 import { clockDifferences } from '../../domain/judgement/mistakes/clockDifferences.ts';

@@ -1,5 +1,4 @@
 /** Looks each thing that a walker was answered up in the store: what was said to be saved is there, as it was said. */
-
 import { join } from 'node:path';
 import Database from 'better-sqlite3';
 import { expect } from 'vitest';

@@ -1,5 +1,4 @@
 /** A core of its own that saves readings as fast as it can and says each one once it was answered; made to be killed. */
-
 import type { InputOf, OperationName, OutputOf } from '../../electron/contract/index.ts';
 import { createCore } from '../../electron/createCore.ts';
 

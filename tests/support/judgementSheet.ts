@@ -1,5 +1,4 @@
 /** A small model sheet for tests of the judgement: invented maker, natural gas and propane, two firing points. */
-
 import type { ModelSheet } from '../../domain/procedure/modelSheet.ts';
 import { parseModelSheet } from '../../domain/procedure/parseModelSheet.ts';
 import { unwrap } from '../../domain/result.ts';

@@ -1,5 +1,4 @@
 /** Packet inputs built on the recorded sample: final with and without gaps, draft, and one with a stop. */
-
 import type { PacketInput, PacketPhoto } from '../../electron/documents/packet/packetInput.ts';
 import { buildDraftRecord, buildSealedRecord } from '../../electron/sealing/buildSealedRecord.ts';
 import type { RecordInput } from '../../electron/sealing/sealInput.ts';

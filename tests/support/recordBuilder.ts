@@ -1,5 +1,4 @@
 /** A clean, physically consistent run for the judgement's test sheet, and small ways to change it. */
-
 import type { RecordedInstrument, RecordedReading, RunRecord } from '../../domain/procedure/runRecord.ts';
 import { entryUnits } from '../../domain/quantity/entryUnits.ts';
 import type { QuantityKey } from '../../domain/quantity/quantities.ts';

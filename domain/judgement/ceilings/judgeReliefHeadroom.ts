@@ -1,5 +1,4 @@
 /** System pressure against the relief valve: room enough left hot, and a stop where the valve is about to open. */
-
 import type { PressurePractice } from '../../hydronics/pressure/pressureCustoms.ts';
 import { highestNormalHotPressure, reliefHeadroom } from '../../hydronics/pressure/reliefHeadroom.ts';
 import { buildFinding } from '../buildFinding.ts';

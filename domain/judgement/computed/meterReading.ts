@@ -1,5 +1,4 @@
 /** The timed meter of a run, with the heating value and the rating its input is held against. */
-
 import type { AltitudeRule } from '../../gas/altitudeRule.ts';
 import { standardAtmosphere } from '../../gas/standardAtmosphere.ts';
 import { STANDARD_ATMOSPHERE_KPA } from '../../quantity/conversions.ts';

@@ -1,5 +1,4 @@
 /** Another dial than the one that was watched, or cubic feet for cubic metres: the input is a plain factor off. */
-
 import { gasInput } from '../../gas/gasInput.ts';
 import { CUBIC_METRES_PER_CUBIC_FOOT } from '../../quantity/conversions.ts';
 import { siteRating } from '../computed/clockedInput.ts';

@@ -1,5 +1,4 @@
 /** Degrees Fahrenheit typed where Celsius is asked for. */
-
 import { fahrenheitToCelsius } from '../../quantity/conversions.ts';
 import type { QuantityKey } from '../../quantity/quantities.ts';
 import type { Measured } from '../measured.ts';

@@ -1,5 +1,4 @@
 /** A pair of O2 and CO2 that fits neither this fuel nor any mistake with a name: read again. */
-
 import { buildFinding } from '../buildFinding.ts';
 import { inputsOf } from '../measured.ts';
 import { proofOf } from '../proof/proofOf.ts';

@@ -1,5 +1,4 @@
 /** Whether a flue reading was taken when the burner stood still: rate reached and settled, own tuning run over. */
-
 import { changedParts } from '../../procedure/changedParts.ts';
 import type { ItemOf, StepItem } from '../../procedure/modelSheet.ts';
 import type { NotProvenReason } from '../finding.ts';

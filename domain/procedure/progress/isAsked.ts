@@ -1,5 +1,4 @@
 /** Whether this run asks for an item at all: the sheet may keep it to a fuel, an emitter or an earlier answer. */
-
 import { changedParts } from '../changedParts.ts';
 import { CONVERTED } from '../conversion.ts';
 import type { ModelSheet, StepItem } from '../modelSheet.ts';

@@ -1,5 +1,4 @@
 /** All items of a step in order; a wait holds back what follows it in the step, and is held back by what precedes it. */
-
 import type { ItemProgress, RunProgressInput } from '../progressTypes.ts';
 import type { AskedStep } from './askedItems.ts';
 import type { FindingsByItem } from './findingsByItem.ts';

@@ -1,5 +1,4 @@
 /** The sheet that stays with the people who live there: one page, danger first, then the settings, the service, whom to call. */
-
 import { HANDOVER_WORDS, type HandoverWords } from '../../../domain/messages/handoverWords.ts';
 import type { MessageLanguage } from '../../../domain/messages/messageKinds.ts';
 import { formatQuantity } from '../../../domain/quantity/formatQuantity.ts';

@@ -1,5 +1,4 @@
 /** Letters for the post, one to a page or more: sender, address where a window envelope shows it, day, subject, text. */
-
 import { blocksPdf } from '../blocksPdf.ts';
 import { drawableText } from '../drawableText.ts';
 import type { Block } from '../page/blocks.ts';

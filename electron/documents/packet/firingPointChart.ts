@@ -1,5 +1,4 @@
 /** Readings across the firing points as a drawing: values joined, the allowed range of each as a bar behind it. */
-
 import { formatNumber } from '../../../domain/quantity/formatQuantity.ts';
 import { preferredUnit } from '../../../domain/quantity/preferredUnit.ts';
 import { isQuantityKey } from '../../../domain/quantity/quantities.ts';

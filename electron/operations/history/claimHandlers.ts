@@ -1,5 +1,4 @@
 /** Claims: what was asked of the maker, part by part, and what came of it; and the one file that goes with it. */
-
 import { type ClaimRecord, findClaim, listClaims, listSealedRunIds } from '../../../db/applianceHistory.ts';
 import { findAppliance, findApplianceSummary, listApplianceDates } from '../../../db/appliances.ts';
 import { findCompany } from '../../../db/people.ts';

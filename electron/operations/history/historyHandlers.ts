@@ -1,5 +1,4 @@
 /** What happened to an appliance, and the change of its owner. */
-
 import {
   listClaims,
   listCurrentReadings,

@@ -1,5 +1,4 @@
 /** What one message would be about and whom it would go to, wherever it comes from: a reminder, a booked visit, a notice. */
-
 import type { MessageValues } from '../../../domain/messages/fillTemplate.ts';
 import type { MessageKind, MessageLanguage, WrittenChannel } from '../../../domain/messages/messageKinds.ts';
 

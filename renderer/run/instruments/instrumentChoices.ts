@@ -1,5 +1,4 @@
 /** Which instruments can read a quantity: those of its kind first, and whether one must be named at all. */
-
 import { calibrationOn } from '../../../domain/judgement/proof/calibrationOn.ts';
 import { canRead, instrumentKindFor } from '../../../domain/judgement/proof/instrumentKindFor.ts';
 import { NEEDS_INSTRUMENT } from '../../../domain/judgement/quantityGroups.ts';

@@ -1,5 +1,4 @@
 /** The pressure this system's height asks for, beside the box for the cold fill. Common practice; the maker's sheet wins. */
-
 import { coldFillPressure } from '../../../domain/hydronics/pressure/coldFillPressure.ts';
 import { PRESSURE_CUSTOMS } from '../../../domain/hydronics/pressure/pressureCustoms.ts';
 import { METRIC_RULE_BAR_PER_M } from '../../../domain/hydronics/pressure/staticGradient.ts';

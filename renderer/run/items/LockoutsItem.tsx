@@ -1,5 +1,4 @@
 /** Lockouts since the last visit: when, how cold it was outside, and the code as shown. */
-
 import { useId, useRef, useState } from 'react';
 import type { ItemOf } from '../../../domain/procedure/modelSheet.ts';
 import type { ItemAddress } from '../../../domain/procedure/progressTypes.ts';

@@ -1,5 +1,4 @@
 /** An item that is not being worked on: what it asks, what was answered, and what is still wrong with it. One press opens it. */
-
 import type { StepItem } from '../../../domain/procedure/modelSheet.ts';
 import type { ItemProgress } from '../../../domain/procedure/progressTypes.ts';
 import { VerdictMark } from '../../kit/VerdictMark.tsx';

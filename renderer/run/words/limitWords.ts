@@ -1,5 +1,4 @@
 /** A limit as it stands beside a box, in the unit the person reads in: `8.5 to 9.7 %`, `at most 200 ppm`. */
-
 import type { EntryUnit } from '../../../domain/quantity/entryUnits.ts';
 import { formatNumber } from '../../../domain/quantity/formatQuantity.ts';
 import { type QuantityKey, quantitySpec } from '../../../domain/quantity/quantities.ts';

@@ -1,5 +1,4 @@
 /** Why a typed text is no reading yet, and what to type instead. */
-
 import { formatNumber } from '../../../domain/quantity/formatQuantity.ts';
 import type { TypedProblem } from '../../../domain/quantity/parseTyped.ts';
 import { assertNever } from '../../../domain/result.ts';

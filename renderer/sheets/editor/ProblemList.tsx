@@ -1,5 +1,4 @@
 /** Everything that is still wrong with a draft, each line a way to the field it is about. */
-
 import type { DraftProblem } from './checkDraft.ts';
 import { parentOf } from './fieldPlace.ts';
 import { fieldWords } from './fieldWords.ts';

@@ -1,5 +1,4 @@
 /** Why something can't be worked out, in words a person can act on. */
-
 import { formatNumber } from '../../../domain/quantity/formatQuantity.ts';
 import type { UnitSystem } from '../../../domain/quantity/preferredUnit.ts';
 import { isQuantityKey, quantitySpec } from '../../../domain/quantity/quantities.ts';

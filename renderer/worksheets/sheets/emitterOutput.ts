@@ -1,5 +1,4 @@
 /** What radiators and floors give away from their rating point. */
-
 import { type UsEmitter, usEmitterFactor } from '../../../domain/hydronics/emitters/baseboardOutput.ts';
 import { floorOutput } from '../../../domain/hydronics/emitters/floorOutput.ts';
 import { type FloorZone, floorSurfaceLimit } from '../../../domain/hydronics/emitters/floorSurfaceLimit.ts';

@@ -1,5 +1,4 @@
 /** What the pipes hold: water, or a mixture with glycol given in volume %, as containers and refractometers say it. */
-
 import { glycolMassPct } from '../../../domain/hydronics/fluid/glycolConcentration.ts';
 import type { Glycol } from '../../../domain/hydronics/fluid/glycolKind.ts';
 import { type SystemFluid, WATER } from '../../../domain/hydronics/fluid/systemFluid.ts';

@@ -1,5 +1,4 @@
 /** What the fill and system water may be, by the German guideline and its kin. */
-
 import { ok } from '../../../domain/result.ts';
 import { demineralisedShare } from '../../../domain/water/demineralisedShare.ts';
 import { fillWaterLimit } from '../../../domain/water/fillWaterLimit.ts';

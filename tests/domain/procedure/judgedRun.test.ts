@@ -1,5 +1,4 @@
 /** Sheets, judgement and procedure together: a healthy installation passes whole, and a sick one does not. */
-
 import { describe, expect, it } from 'vitest';
 import { judgeRun } from '../../../domain/judgement/judgeRun.ts';
 import type { FuelKey, ModelSheet } from '../../../domain/procedure/modelSheet.ts';

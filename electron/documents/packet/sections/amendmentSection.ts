@@ -1,5 +1,4 @@
 /** What was amended after sealing, before anything it is about: what, was, is now, why, who and when. */
-
 import type { Verdict } from '../../../../domain/judgement/finding.ts';
 import { verdictRank } from '../../../../domain/judgement/verdictRank.ts';
 import { momentText } from '../../documentDates.ts';

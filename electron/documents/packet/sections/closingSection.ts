@@ -1,5 +1,4 @@
 /** What is not evidenced and why the packet was made all the same; then how anybody can check this document. */
-
 import { NO_GLYPH } from '../../drawableText.ts';
 import type { Block, Cell } from '../../page/blocks.ts';
 import { findingSubject, sourceText } from '../findingCells.ts';

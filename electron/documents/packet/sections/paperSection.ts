@@ -1,5 +1,4 @@
 /** Everything in the record that was copied from paper: what, by whom it was written and when, who typed it and when. */
-
 import { COPIED_ANSWER } from '../../../../domain/procedure/progress/listProgress.ts';
 import { typedWithUnit } from '../../../../domain/quantity/typedWithUnit.ts';
 import { momentText } from '../../documentDates.ts';

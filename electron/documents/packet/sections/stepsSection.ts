@@ -1,5 +1,4 @@
 /** What was checked, set, chosen and told, step by step as the sheet walks it, with waits and the burner's own calibration. */
-
 import { toldAnswers } from '../../../../domain/procedure/toldAnswers.ts';
 import { typedWithUnit } from '../../../../domain/quantity/typedWithUnit.ts';
 import { dayText, momentText } from '../../documentDates.ts';
