@@ -2,6 +2,7 @@
 import { createHash } from 'node:crypto';
 import type { Database } from 'better-sqlite3';
 import { rawStatement } from '../rawStatement.ts';
+import { FREE_WORDS } from './freeWords.ts';
 
 export type ErasedFields = { readonly entity: string; readonly id: string; readonly fields: readonly string[] };
 
@@ -37,13 +38,30 @@ export function eraseLoggedFields(raw: Database, erased: readonly ErasedFields[]
   }
 }
 
-/** The person's words in anything else that was logged. `keep`: rows of other people, whose words are their own. */
-export function eraseLoggedWords(raw: Database, replace: (text: string) => string): void {
-  const rows = rawStatement(
-    raw,
-    "SELECT * FROM op WHERE entity NOT IN ('parties', 'sites') AND holds_person(fields)",
-  ).all() as OpRow[];
-  for (const row of rows) rewrite(raw, row, JSON.parse(replace(row.fields)) as object);
+/** The person's words in what was ever written about other things. `noteAnswerIds`: answers in words, not by choice. */
+export function eraseLoggedWords(
+  raw: Database,
+  replace: (text: string) => string,
+  noteAnswerIds: readonly string[],
+): void {
+  const noteAnswers = new Set(noteAnswerIds);
+  const read = rawStatement(raw, 'SELECT * FROM op WHERE entity = ? AND holds_person(fields)');
+  for (const { table, columns } of FREE_WORDS) {
+    for (const row of read.all(table) as OpRow[]) {
+      const logged = JSON.parse(row.fields) as Record<string, { base: string | null; value: unknown }>;
+      const free = columns.map(({ field }) => field);
+      if (noteAnswers.has(row.entity_id)) free.push('value');
+      let isChanged = false;
+      for (const field of free) {
+        const entry = logged[field];
+        if (typeof entry?.value !== 'string') continue;
+        const without = replace(entry.value);
+        isChanged ||= without !== entry.value;
+        entry.value = without;
+      }
+      if (isChanged) rewrite(raw, row, logged);
+    }
+  }
 }
 
 /** The hash of what was there could be tried through for a name: it is made anew too. */

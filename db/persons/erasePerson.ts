@@ -20,9 +20,10 @@ import {
 } from '../schema/index.ts';
 import type { StoreWriter } from '../storeWriter.ts';
 import { type ErasedFields, eraseLoggedFields, eraseLoggedWords } from './eraseLog.ts';
+import { NOTE_ANSWERS_SQL } from './freeWords.ts';
 import { listPersonFiles, unneededFiles } from './personFiles.ts';
 import { type PersonScope, readPersonScope } from './personScope.ts';
-import { personPattern, readPersonWords } from './personWords.ts';
+import { personReplacer, readPersonWords } from './personWords.ts';
 import { sweepTables } from './sweepTables.ts';
 
 /** Stands where a person was. */
@@ -38,13 +39,13 @@ export type Erased = {
 /** Inside one transaction. What is erased can't be taken back; that it was, when and by whom is in the log. */
 export function erasePerson(raw: Database, writer: StoreWriter, partyId: string): Erased {
   const scope = readPersonScope(raw, partyId);
-  const pattern = personPattern(readPersonWords(raw, scope));
-  const replace = (text: string): string => (pattern === null ? text : text.replaceAll(pattern, ERASED_NAME));
+  const replace = personReplacer(readPersonWords(raw, scope), ERASED_NAME);
   raw.function('holds_person', { deterministic: true }, (text) =>
     typeof text === 'string' && replace(text) !== text ? 1 : 0,
   );
   raw.function('without_person', { deterministic: true }, (text) => (typeof text === 'string' ? replace(text) : text));
   const files = listPersonFiles(raw, scope);
+  const noteAnswerIds = rawStatement(raw, NOTE_ANSWERS_SQL).pluck().all() as string[];
   const erased = [
     ...erasePlaces(raw, writer, scope),
     ...eraseWords(raw, writer, scope),
@@ -56,8 +57,8 @@ export function erasePerson(raw: Database, writer: StoreWriter, partyId: string)
     return rawStatement(raw, 'SELECT sha256 FROM attachments WHERE id = ?').pluck().get(id) as string;
   });
   eraseLoggedFields(raw, erased);
-  eraseLoggedWords(raw, replace);
-  return { sweptRows: sweepTables(raw), fileHashes: unneededFiles(raw, hashes) };
+  eraseLoggedWords(raw, replace, noteAnswerIds);
+  return { sweptRows: sweepTables(raw, noteAnswerIds), fileHashes: unneededFiles(raw, hashes) };
 }
 
 /** The file itself afterwards, outside a transaction: no page, index or log of it holds the old text. */

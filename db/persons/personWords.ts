@@ -45,9 +45,13 @@ function isSomebodyElses(raw: Database, scope: PersonScope, word: string): boole
   return others.pluck().get({ partyId: scope.partyId, sites: JSON.stringify(scope.siteIds), word }) === 1;
 }
 
-/** Whole words only, in any case. null: there is nothing to look for. */
-export function personPattern(words: readonly string[]): RegExp | null {
-  if (words.length === 0) return null;
+/**
+ * Puts `instead` where one of these stands as a whole word, in any case. A name of one word is left where it stands in small
+ * letters: "none" and "garden" are names too.
+ */
+export function personReplacer(words: readonly string[], instead: string): (text: string) => string {
+  if (words.length === 0) return (text) => text;
   const escaped = words.map((word) => word.replaceAll(/[.*+?^${}()|[\]\\]/g, '\\$&'));
-  return new RegExp(`(?<![\\p{L}\\p{N}])(?:${escaped.join('|')})(?![\\p{L}\\p{N}])`, 'giu');
+  const pattern = new RegExp(`(?<![\\p{L}\\p{N}])(?:${escaped.join('|')})(?![\\p{L}\\p{N}])`, 'giu');
+  return (text) => text.replaceAll(pattern, (found) => (/^\p{Ll}+$/u.test(found) ? found : instead));
 }

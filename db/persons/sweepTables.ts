@@ -1,55 +1,24 @@
-/** The columns in which somebody may have written a person's name: texts about people and work, not the firm's own tables. */
+/** The person's words out of what somebody wrote about other people and work. */
 import type { Database } from 'better-sqlite3';
-import { is } from 'drizzle-orm';
-import { getTableConfig, SQLiteTable } from 'drizzle-orm/sqlite-core';
 import { rawStatement } from '../rawStatement.ts';
-import * as schema from '../schema/index.ts';
+import { FREE_WORDS } from './freeWords.ts';
 
-/** Other people's rows, the firm's own, sheets, and what is handled on its own: log, seals, caches. */
-const LEFT_OUT = new Set([
-  'parties',
-  'sites',
-  'op',
-  'device',
-  'seals',
-  'seal_disclosures',
-  'day_heads',
-  'companies',
-  'staff',
-  'staff_roles',
-  'staff_skills',
-  'licences',
-  'trainings',
-  'instruments',
-  'calibrations',
-  'instrument_mappings',
-  'message_templates',
-  'recalls',
-  'sheet_revisions',
-  'sheet_drafts',
-  'sheet_draft_edits',
-  'travel_tables',
-  'appliance_dues',
-  'registration_gaps',
-  'derived_tables',
-]);
-const EXPORTED: readonly unknown[] = Object.values(schema);
-
-/** Answers how many rows held the person. */
-export function sweepTables(raw: Database): number {
+/** `noteAnswerIds`: answers in words that hold the person. Answers how many rows did. */
+export function sweepTables(raw: Database, noteAnswerIds: readonly string[]): number {
   let count = 0;
-  for (const table of EXPORTED) {
-    if (!is(table, SQLiteTable)) continue;
-    const { name, columns } = getTableConfig(table);
-    if (LEFT_OUT.has(name)) continue;
-    for (const column of columns) {
-      const isText = column.dataType === 'string' || column.dataType === 'json';
-      if (!isText || column.enumValues?.length || /(^|_)(id|sha256|hash)$/.test(column.name)) continue;
+  for (const { table, columns } of FREE_WORDS) {
+    for (const { column } of columns) {
       count += rawStatement(
         raw,
-        `UPDATE "${name}" SET "${column.name}" = without_person("${column.name}") WHERE "${column.name}" IS NOT NULL AND holds_person("${column.name}")`,
+        `UPDATE "${table}" SET "${column}" = without_person("${column}") WHERE "${column}" IS NOT NULL AND holds_person("${column}")`,
       ).run().changes;
     }
   }
-  return count;
+  return (
+    count +
+    rawStatement(
+      raw,
+      'UPDATE run_answers SET value = without_person(value) WHERE id IN (SELECT value FROM json_each(?))',
+    ).run(JSON.stringify(noteAnswerIds)).changes
+  );
 }

@@ -159,6 +159,23 @@ describe('a person and their data', () => {
     expect((await test.must('sites.get', { siteId: office.siteId })).site.street).toBe('77 Ptarmigan Rise');
   });
 
+  it('takes no code, key or answer along where somebody is called like one', async () => {
+    const partyId = await partyIdOf();
+    await test.must('customers.update', {
+      customerId: office.customerId,
+      party: { ...PERSON, name: 'CA', contactName: 'None', street: 'arrival', email: null, phoneTyped: 'serial' },
+      note: null,
+    });
+    const at = await bookAndBegin(test, office);
+    await walkRun(test, office, at, readStartupNotes());
+    const readRun = async () => (await test.must('visits.getRun', { visitId: at.visitId, runId: at.runId })).record;
+    const before = await readRun();
+    await owner();
+    await test.must('persons.erase', { partyId, typedName: 'CA', alsoCopies: false });
+    expect((await readRun()).answers).toEqual(before.answers);
+    expect((await readRun()).readings).toEqual(before.readings);
+  });
+
   it('gives out what is on file about one person as JSON and CSV, to the owner alone', async () => {
     const partyId = await partyIdOf();
     const { attachmentId } = await test.must('persons.export', { partyId });
