@@ -73,9 +73,14 @@ async function sees(text: string | RegExp): Promise<void> {
 /** Beside the step: in a small window it is one line until it is pressed. */
 async function side(): Promise<string> {
   const line = stage.page.locator('.run-side-line');
-  if ((await line.getAttribute('aria-expanded')) === 'false') {
+  // Not there before there is something to say: what can't be seen can't be pressed.
+  await line.waitFor();
+  const isOpen = async () => (await line.getAttribute('aria-expanded')) === 'true';
+  // The keyboard may be on its way to the next item, which takes it from here: it is pressed again.
+  for (let tries = 0; tries < 20 && !(await isOpen()); tries += 1) {
     await line.focus();
-    await stage.hands.press('Enter');
+    if (await line.evaluate('document.activeElement === document.querySelector(".run-side-line")'))
+      await line.press('Enter');
   }
   const content = stage.page.locator('.run-side-content');
   await content.waitFor();

@@ -10,6 +10,7 @@ export async function checkAccess(
   screen: string,
   { within, rules }: { readonly within?: string; readonly rules?: readonly string[] } = {},
 ): Promise<readonly AccessProblem[]> {
+  await settle(page);
   const axe = new AxeBuilder({ page }).setLegacyMode(true);
   if (within !== undefined) axe.include(within);
   if (rules !== undefined) axe.withRules([...rules]);
@@ -24,4 +25,12 @@ export async function checkAccess(
         .map((node) => `${node.target.join(' ')} ${node.failureSummary ?? ''}`)
         .join('; '),
     }));
+}
+
+/** Waits out what is fading or moving: halfway between two colours is no colour of ours. What turns for ever is left alone. */
+async function settle(page: Page): Promise<void> {
+  await page.evaluate(async () => {
+    const passing = document.getAnimations().filter(({ effect }) => effect?.getComputedTiming().endTime !== Infinity);
+    await Promise.allSettled(passing.map(({ finished }) => finished));
+  });
 }
