@@ -10,6 +10,7 @@ export default defineConfig({
     alias: { electron: electronDouble },
     // One less than the cores is the default: half of a machine with two.
     maxWorkers: '100%',
+    setupFiles: ['./tests/support/seedOfProperties.ts'],
     reporters: ['default', './tests/support/closingLineReporter.ts'],
     projects: [
       {

@@ -29,8 +29,8 @@ export async function checkAccess(
 
 /** Waits out what is fading or moving: halfway between two colours is no colour of ours. What turns for ever is left alone. */
 async function settle(page: Page): Promise<void> {
-  await page.evaluate(async () => {
-    const passing = document.getAnimations().filter(({ effect }) => effect?.getComputedTiming().endTime !== Infinity);
-    await Promise.allSettled(passing.map(({ finished }) => finished));
-  });
+  await page.evaluate(
+    `Promise.allSettled(document.getAnimations()
+      .filter(({ effect }) => effect.getComputedTiming().endTime !== Infinity).map(({ finished }) => finished)).then(() => null)`,
+  );
 }
