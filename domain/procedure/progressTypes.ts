@@ -8,7 +8,13 @@ import type { RunRecord } from './runRecord.ts';
 export type StepList = 'startup' | 'service' | 'repair';
 
 /** Somebody who may have measured, typed or signed. */
-export type ProgressPerson = { readonly staffId: string; readonly name: string; readonly isLicensed: boolean };
+export type ProgressPerson = {
+  readonly staffId: string;
+  readonly name: string;
+  readonly isLicensed: boolean;
+  /** Their licence has an upper limit, and the appliance's rating is not known. Absent: it is not so. */
+  readonly waitsForRating?: boolean;
+};
 
 export type RunProgressInput = {
   readonly sheet: ModelSheet;
@@ -81,6 +87,8 @@ export type RunReason =
   | { readonly code: 'open-make-safe'; readonly count: number }
   | { readonly code: 'open-notice'; readonly notice: OpenNotice }
   | { readonly code: 'plate-fuel-unknown' }
+  /** The rating is not known, and nobody is there whose licence is for every size. */
+  | { readonly code: 'rating-unknown'; readonly names: readonly string[] }
   | { readonly code: 'fuel-mismatch'; readonly appliance: FuelKey; readonly site: FuelKey }
   | { readonly code: 'fuel-not-on-sheet'; readonly fuel: FuelKey }
   | { readonly code: 'finding'; readonly finding: Finding };

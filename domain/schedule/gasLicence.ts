@@ -15,9 +15,22 @@ export type HeldLicence = {
   readonly place?: string | null;
 };
 
-export type LicenceProblem = 'no-licence' | 'not-valid-on-day' | 'other-fuel' | 'too-large';
+/** `rating-unknown`: the licence has an upper limit, and nobody knows on which side of it the appliance is. */
+export const LICENCE_PROBLEMS = [
+  'no-licence',
+  'not-valid-on-day',
+  'other-fuel',
+  'too-large',
+  'rating-unknown',
+] as const;
+export type LicenceProblem = (typeof LICENCE_PROBLEMS)[number];
 
-/** null: some licence covers it. Otherwise the problem of the one that comes nearest. An unknown rating is not refused. */
+/** With the rating unknown somebody may go there and read the plate; the burner alone waits for it. */
+export function keepsFromWork(problem: LicenceProblem | null): problem is Exclude<LicenceProblem, 'rating-unknown'> {
+  return problem !== null && problem !== 'rating-unknown';
+}
+
+/** null: some licence covers it. Otherwise the problem of the one that comes nearest. */
 export function findLicenceProblem(
   licences: readonly HeldLicence[],
   work: { readonly on: string; readonly fuel: FuelKey | null; readonly ratedInputKw: number | null },
@@ -27,10 +40,10 @@ export function findLicenceProblem(
   if (valid.length === 0) return 'not-valid-on-day';
   const forFuel = valid.filter((one) => one.fuel === null || work.fuel === null || one.fuel === work.fuel);
   if (forFuel.length === 0) return 'other-fuel';
+  if (forFuel.some((one) => one.maxKw === null)) return null;
   const { ratedInputKw } = work;
-  return forFuel.some((one) => one.maxKw === null || ratedInputKw === null || ratedInputKw <= one.maxKw)
-    ? null
-    : 'too-large';
+  if (ratedInputKw === null) return 'rating-unknown';
+  return forFuel.some((one) => one.maxKw !== null && ratedInputKw <= one.maxKw) ? null : 'too-large';
 }
 
 /**
@@ -51,7 +64,7 @@ export function licencePlacesElsewhere(
   },
 ): readonly string[] {
   const places = licences
-    .filter((one) => findLicenceProblem([one], work) === null)
+    .filter((one) => !keepsFromWork(findLicenceProblem([one], work)))
     .map(({ place }) => (place ?? '').trim());
   if (!places.every((place) => isElsewhere(place, work))) return [];
   const keys = places.map((place) => regionCodeOf(place) ?? foldForSearch(place));

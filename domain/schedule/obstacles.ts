@@ -1,7 +1,13 @@
 /** Why somebody may not, or had better not, be sent to a job: as of the visit's day, never today. */
 import type { FuelKey } from '../procedure/modelSheet.ts';
 import { foldForSearch } from '../text/foldForSearch.ts';
-import { findLicenceProblem, type HeldLicence, type LicenceProblem, licencePlacesElsewhere } from './gasLicence.ts';
+import {
+  findLicenceProblem,
+  type HeldLicence,
+  keepsFromWork,
+  type LicenceProblem,
+  licencePlacesElsewhere,
+} from './gasLicence.ts';
 import { type Absence, absencesOn, hoursOn, type WorkingHours, workSpans } from './workSpans.ts';
 
 export type HeldTraining = {
@@ -40,7 +46,9 @@ export type When = { readonly on: string; readonly fromMin: number | null; reado
 
 export type Obstacle =
   | { readonly code: 'not-here' }
-  | { readonly code: 'licence'; readonly why: LicenceProblem }
+  | { readonly code: 'licence'; readonly why: Exclude<LicenceProblem, 'rating-unknown'> }
+  /** The licence has an upper limit and the rating is not on file: the burner waits until the plate was read. */
+  | { readonly code: 'rating-unknown' }
   /** The places the licences name are not the site's: somebody has to know whether they count there. */
   | {
       readonly code: 'licence-elsewhere';
@@ -78,7 +86,8 @@ export function qualificationObstacles(worker: Worker, works: readonly Work[], o
   const found: Obstacle[] = [];
   for (const work of works) {
     const why = findLicenceProblem(worker.licences, { on, fuel: work.fuel, ratedInputKw: work.ratedInputKw });
-    if (why !== null && !found.some((one) => one.code === 'licence')) found.push({ code: 'licence', why });
+    if (keepsFromWork(why) && !found.some((one) => one.code === 'licence')) found.push({ code: 'licence', why });
+    if (why === 'rating-unknown' && !found.some((one) => one.code === why)) found.push({ code: why });
     const [region, country] = [work.region ?? null, work.country ?? null];
     const places = licencePlacesElsewhere(worker.licences, { ...work, on, region, country });
     if (places.length > 0 && !found.some((one) => one.code === 'licence-elsewhere'))

@@ -21,7 +21,9 @@ export const runView = z.strictObject({
   reopenedAt: instant.nullable(),
   sealedSha256: z.string().nullable(),
   /** Everybody who may have measured or typed. */
-  people: z.array(z.strictObject({ staffId: id, name: z.string(), isLicensed: z.boolean() })),
+  people: z.array(
+    z.strictObject({ staffId: id, name: z.string(), isLicensed: z.boolean(), waitsForRating: z.boolean() }),
+  ),
 });
 export type RunView = z.output<typeof runView>;
 
@@ -173,6 +175,23 @@ export const runOperations = {
     input: z.strictObject({ ...itemRef, rowId: id }),
     output: nothing,
     errors: runErrors,
+  }),
+  /** The rated input as the plate says it, where the appliance's file has none: a licence with an upper limit waits for it. */
+  'visits.recordPlateRating': operation({
+    access: ['technician', 'helper', 'owner'],
+    input: z.strictObject({
+      ...runRef,
+      typedText: z.string().max(60),
+      typedUnit: z.string().max(20),
+      basis: z.enum(['gross', 'net']),
+    }),
+    output: z.strictObject({ ratedInputKw: z.number() }),
+    errors: {
+      'run-sealed': runErrors['run-sealed'],
+      'visit-ended': runErrors['visit-ended'],
+      'cannot-read': z.strictObject({ problem: domainValue<Readonly<Record<string, unknown>>>() }),
+      'rating-on-file': z.strictObject({ ratedInputKw: z.number() }),
+    },
   }),
   /** Takes one suggestion of the judgement; refused when it asks for a new reading instead. */
   'visits.takeSuggestion': operation({

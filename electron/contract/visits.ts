@@ -1,6 +1,7 @@
 /** Visits: booked, moved, begun, come back to; and the words that others say about them. */
 import { z } from 'zod';
 import { fuel } from '../../domain/procedure/modelSheet.ts';
+import { LICENCE_PROBLEMS } from '../../domain/schedule/gasLicence.ts';
 import type { Obstacle } from '../../domain/schedule/obstacles.ts';
 import { CREW_ROLES, JOB_KINDS, VISIT_OUTCOMES, VISIT_STATES } from '../../domain/vocabulary/work.ts';
 import { openNotice } from './openNotice.ts';
@@ -17,7 +18,7 @@ export const crewRole = z.enum(CREW_ROLES);
 export const licenceProblem = z.strictObject({
   staffId: id,
   name: z.string(),
-  why: z.enum(['no-licence', 'not-valid-on-day', 'other-fuel', 'too-large']),
+  why: z.enum(LICENCE_PROBLEMS),
   on: day,
 });
 

@@ -3,11 +3,11 @@ import { isInstrument, listStaff } from '../../db/people.ts';
 import { listAnswers } from '../../db/runs.ts';
 import type { runAnswers } from '../../db/schema/index.ts';
 import { failedTest } from '../../domain/procedure/failedTest.ts';
-import type { ItemOf, StepItem } from '../../domain/procedure/modelSheet.ts';
+import type { StepItem } from '../../domain/procedure/modelSheet.ts';
 import { ADVICE_ANSWER } from '../../domain/procedure/progress/findingsByItem.ts';
 import { NONE_ANSWER } from '../../domain/procedure/progress/listProgress.ts';
 import { fail, type HandlerContext, notFound } from './handler.ts';
-import { type ItemRef, requireLicensedFor, requireOpenItem, requireWhoDidIt } from './runGuards.ts';
+import { type ItemRef, type OpenItem, requireLicensedIn, requireOpenItem, requireWhoDidIt } from './runGuards.ts';
 
 export type GivenAnswer = ItemRef & {
   readonly value: string | null;
@@ -43,13 +43,14 @@ export function requireAnswerable(
   const value = input.value?.trim() ?? null;
   if (value !== null && !mayAnswer(item, value)) return fail('not-an-option', { value });
   if (value === null && (input.reason === null || !item.mayBeNotPossible)) return fail('must-be-possible', {});
-  if (value !== null && item.kind === 'witness') requireWitness(context, loaded, input.visitId, item, value, byId);
+  if (value !== null && item.kind === 'witness')
+    requireWitness(context, { ...input, loaded, step, item, name: value, byId });
   const { visitId, runId, stepKey, itemKey, reason, instrumentId } = input;
   const answer = { visitId, runId, stepKey, itemKey, value, reason, instrumentId, byId };
   const earlier = listAnswers(context.db, runId, itemKey);
   const isClosedBy = (answers: Parameters<typeof failedTest>[1]) => failedTest(item, answers)?.isClosed === true;
   if (!isClosedBy(earlier) && isClosedBy([...earlier, { ...answer, at: context.now }]))
-    requireLicensedFor(context.db, loaded, visitId, byId);
+    requireLicensedIn(step, context.db, loaded, visitId, byId);
   return answer;
 }
 
@@ -59,16 +60,19 @@ export function requireAnswerable(
  */
 function requireWitness(
   context: HandlerContext,
-  loaded: Parameters<typeof requireLicensedFor>[1],
-  visitId: string,
-  item: ItemOf<'witness'>,
-  name: string,
-  byId: string,
+  {
+    loaded,
+    visitId,
+    step,
+    item,
+    name,
+    byId,
+  }: OpenItem<'witness'> & { readonly visitId: string; readonly name: string; readonly byId: string },
 ): void {
   if (item.by === 'occupant') return;
   const named = listStaff(context.db).find((one) => one.name.toLowerCase() === name.toLowerCase());
   if (named?.id === byId) fail('witness-is-same', { name: named.name });
-  if (named !== undefined && item.by === 'licensed') requireLicensedFor(context.db, loaded, visitId, named.id);
+  if (named !== undefined && item.by === 'licensed') requireLicensedIn(step, context.db, loaded, visitId, named.id);
 }
 
 /** Values an item takes; a reading may only be answered with the maker's advice to leave it outside. */

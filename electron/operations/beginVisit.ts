@@ -9,7 +9,7 @@ import type { StoreWriter } from '../../db/storeWriter.ts';
 import { findVisit, listCrews, listOtherVisitsOfJob, listVisitJobs, type VisitRecord } from '../../db/visits.ts';
 import type { FuelKey, ModelSheet } from '../../domain/procedure/modelSheet.ts';
 import { fail, notFound } from './handler.ts';
-import { requireLicence } from './licensing.ts';
+import { requireLicenceBeforeFiring } from './licensing.ts';
 import { ensureRegistration } from './registrationRows.ts';
 import { dayIn } from './today.ts';
 import { visitDay } from './visitDay.ts';
@@ -20,7 +20,7 @@ export function beginVisit(writer: StoreWriter, visit: VisitRecord, byId: string
   const on = visitDay(writer.db, { ...visit, startedAt: visit.startedAt ?? writer.now });
   const begun = listVisitJobs(writer.db, [visit.id]).map(({ job, appliance, runId }) => {
     const fuel = fuelOf(writer.db, appliance.id, on);
-    requireLicence(writer.db, byId, { on, fuel, ratedInputKw: appliance.ratedInputKw });
+    requireLicenceBeforeFiring(writer.db, byId, { on, fuel, ratedInputKw: appliance.ratedInputKw });
     if (runId !== null) {
       const run = findRunOfJob(writer.db, job.id);
       // A return trip takes the run up again: what lapses is asked once more.

@@ -19,11 +19,12 @@ import {
 import type { FuelKey } from '../../domain/procedure/modelSheet.ts';
 import { READINESS_ITEMS } from '../../domain/procedure/readiness.ts';
 import { byPressing } from '../../domain/schedule/byPressing.ts';
+import { keepsFromWork } from '../../domain/schedule/gasLicence.ts';
 import { findObstacles } from '../../domain/schedule/obstacles.ts';
 import type { OutputOf } from '../contract/index.ts';
 import type { VisitRow } from '../contract/visits.ts';
 import { actorOf, fail, type Handlers, notFound } from './handler.ts';
-import { type GasWork, licenceProblemOf, requireLicence } from './licensing.ts';
+import { type GasWork, licenceProblemOf, requireLicenceBeforeFiring } from './licensing.ts';
 import { readVisitRows } from './visitRows.ts';
 import { expectedMinutesOf, readWorkers, worksOfJobs } from './workers.ts';
 
@@ -270,12 +271,12 @@ function gasWorkOfJobs(db: ReadableDb, jobIds: readonly string[], on: string): r
 export function requireLicensedCrew(db: ReadableDb, jobIds: readonly string[], on: string, crew: Crew): void {
   for (const member of crew) if (findStaff(db, member.staffId) === undefined) notFound('staff', member.staffId);
   const work = gasWorkOfJobs(db, jobIds, on);
-  const mayAll = (staffId: string): boolean => work.every((one) => licenceProblemOf(db, staffId, one) === null);
+  const mayAll = (staffId: string): boolean => work.every((one) => !keepsFromWork(licenceProblemOf(db, staffId, one)));
   const named = crew.filter((member) => member.role === 'licensed');
   const lacking =
     named.find((member) => !mayAll(member.staffId)) ??
     (crew.some((member) => mayAll(member.staffId)) ? undefined : crew[0]);
-  if (lacking !== undefined) for (const one of work) requireLicence(db, lacking.staffId, one);
+  if (lacking !== undefined) for (const one of work) requireLicenceBeforeFiring(db, lacking.staffId, one);
 }
 
 export function requireNotBegun(db: ReadableDb, visitId: string): VisitRecord {

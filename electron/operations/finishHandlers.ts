@@ -8,8 +8,8 @@ import { findVisit, listVisitJobs } from '../../db/visits.ts';
 import type { ProgressBlocker } from '../../domain/procedure/progressTypes.ts';
 import type { VisitRow } from '../contract/visits.ts';
 import { actorOf, fail, type Handlers, notFound } from './handler.ts';
-import { requireLicensedFor, requireOpenRun } from './runGuards.ts';
-import { type RunState, readRunState, stepsOf } from './runState.ts';
+import { requireLicensedIn, requireOpenRun } from './runGuards.ts';
+import { type LoadedRun, type RunState, readRunState, stepsOf } from './runState.ts';
 import { sealRun } from './sealRun.ts';
 import { dayIn } from './today.ts';
 
@@ -52,7 +52,8 @@ export const finishHandlers: Handlers<'visits.finish' | 'visits.seal'> = {
   'visits.seal': (input, context) => {
     const loaded = requireOpenRun(context.db, input);
     const actor = actorOf(context);
-    requireLicensedFor(context.db, loaded, input.visitId, actor.staffId);
+    const needsClear = hasFired(loaded, context.db) ? 'firing' : null;
+    requireLicensedIn({ needsClear }, context.db, loaded, input.visitId, actor.staffId);
     const visit = findVisit(context.db, input.visitId) ?? notFound('visits', input.visitId);
     if (visit.outcome === null) return fail('not-finished', {});
     const state = readRunState(context.db, input.runId, input.visitId, context.now);
@@ -72,9 +73,13 @@ export const finishHandlers: Handlers<'visits.finish' | 'visits.seal'> = {
  * likes as long as the burner was never fired; once fired, it is finished properly or made safe.
  */
 function mustBeClear(state: RunState, outcome: string, db: Parameters<typeof listOpenedSteps>[0]): boolean {
-  if (outcome === 'finished') return true;
-  const opened = new Set(listOpenedSteps(db, state.run.id));
-  return stepsOf(state).some((step) => step.needsClear === 'firing' && opened.has(step.key));
+  return outcome === 'finished' || hasFired(state, db);
+}
+
+/** A step behind the hold point before firing was opened. */
+function hasFired(loaded: LoadedRun, db: Parameters<typeof listOpenedSteps>[0]): boolean {
+  const opened = new Set(listOpenedSteps(db, loaded.run.id));
+  return stepsOf(loaded).some((step) => step.needsClear === 'firing' && opened.has(step.key));
 }
 
 function leavingOf(state: RunState): readonly ProgressBlocker[] {

@@ -32,6 +32,7 @@ import { personHandlers } from './persons/personHandlers.ts';
 import { photoHandlers } from './photoHandlers.ts';
 import { placementHandlers } from './placementHandlers.ts';
 import { planningHandlers } from './planningHandlers.ts';
+import { plateHandlers } from './plateHandlers.ts';
 import { readinessHandlers } from './readinessHandlers.ts';
 import { readingHandlers } from './readingHandlers.ts';
 import { recallHandlers } from './recalls/recallHandlers.ts';
@@ -75,6 +76,7 @@ export const handlers: Handlers<OperationName> = {
   ...readinessHandlers,
   ...runHandlers,
   ...repairHandlers,
+  ...plateHandlers,
   ...readingHandlers,
   ...waitHandlers,
   ...makeSafeHandlers,

@@ -3,9 +3,15 @@ import { findAppliance, findFuelStateOn } from '../../db/appliances.ts';
 import type { ReadableDb } from '../../db/openStore.ts';
 import { findStaff, listLicencesOf, listStaff } from '../../db/people.ts';
 import type { FuelKey } from '../../domain/procedure/modelSheet.ts';
+import { plateRatingKw } from '../../domain/procedure/plateRating.ts';
 import type { ProgressPerson } from '../../domain/procedure/progressTypes.ts';
 import type { RunRecord } from '../../domain/procedure/runRecord.ts';
-import { findLicenceProblem, type HeldLicence, type LicenceProblem } from '../../domain/schedule/gasLicence.ts';
+import {
+  findLicenceProblem,
+  type HeldLicence,
+  keepsFromWork,
+  type LicenceProblem,
+} from '../../domain/schedule/gasLicence.ts';
 import { fail } from './handler.ts';
 
 export type GasWork = { readonly on: string; readonly fuel: FuelKey | null; readonly ratedInputKw: number | null };
@@ -16,11 +22,21 @@ export function licenceProblemOf(db: ReadableDb, staffId: string, work: GasWork)
 
 export function requireLicence(db: ReadableDb, staffId: string, work: GasWork): void {
   const why = licenceProblemOf(db, staffId, work);
-  if (why !== null) fail('needs-licence', { staffId, name: findStaff(db, staffId)?.name ?? '', why, on: work.on });
+  if (why !== null) refuse(db, staffId, why, work.on);
 }
 
-export function gasWorkOf(record: Pick<RunRecord, 'fuel' | 'appliance'>, on: string): GasWork {
-  return { on, fuel: record.fuel, ratedInputKw: record.appliance.ratedInputKw };
+/** For what comes before the burner is lit: a licence with an upper limit will do until the plate's rating was read. */
+export function requireLicenceBeforeFiring(db: ReadableDb, staffId: string, work: GasWork): void {
+  const why = licenceProblemOf(db, staffId, work);
+  if (keepsFromWork(why)) refuse(db, staffId, why, work.on);
+}
+
+function refuse(db: ReadableDb, staffId: string, why: LicenceProblem, on: string): never {
+  return fail('needs-licence', { staffId, name: findStaff(db, staffId)?.name ?? '', why, on });
+}
+
+export function gasWorkOf(record: Pick<RunRecord, 'fuel' | 'appliance' | 'readings'>, on: string): GasWork {
+  return { on, fuel: record.fuel, ratedInputKw: plateRatingKw(record) };
 }
 
 /** Of an appliance outside any run: the fuel it was set to by that day, else its plate's. */
@@ -33,13 +49,17 @@ export function gasWorkOn(db: ReadableDb, applianceId: string, on: string): GasW
 /** Everybody who may appear in a run, with whether they may do its gas work on that day. */
 export function listRunPeople(
   db: ReadableDb,
-  record: Pick<RunRecord, 'fuel' | 'appliance'>,
+  record: Pick<RunRecord, 'fuel' | 'appliance' | 'readings'>,
   on: string,
-): readonly ProgressPerson[] {
+): readonly Required<ProgressPerson>[] {
   const work = gasWorkOf(record, on);
-  return listStaff(db).map((row) => ({
-    staffId: row.id,
-    name: row.name,
-    isLicensed: licenceProblemOf(db, row.id, work) === null,
-  }));
+  return listStaff(db).map((row) => {
+    const why = licenceProblemOf(db, row.id, work);
+    return {
+      staffId: row.id,
+      name: row.name,
+      isLicensed: !keepsFromWork(why),
+      waitsForRating: why === 'rating-unknown',
+    };
+  });
 }

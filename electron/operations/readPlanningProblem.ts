@@ -6,7 +6,7 @@ import { findVisit } from '../../db/visits.ts';
 import type { FuelKey } from '../../domain/procedure/modelSheet.ts';
 import { addDays, minuteOfWallTime, minutesOfDay, wallTimeOfMinute } from '../../domain/schedule/dayMinutes.ts';
 import { findDisplaced } from '../../domain/schedule/findDisplaced.ts';
-import { findLicenceProblem } from '../../domain/schedule/gasLicence.ts';
+import { findLicenceProblem, keepsFromWork } from '../../domain/schedule/gasLicence.ts';
 import type { Placement, Plan, UnplannedVisit } from '../../domain/schedule/plan.ts';
 import {
   NO_PIN,
@@ -342,7 +342,7 @@ function skillsOf(
 ): readonly Skill[] {
   const licences = [...works].flatMap(([code, work]) =>
     person.licences
-      .filter((licence) => findLicenceProblem([licence], { ...work, on: licence.validFrom }) === null)
+      .filter((licence) => !keepsFromWork(findLicenceProblem([licence], { ...work, on: licence.validFrom })))
       .map(({ validFrom, validTo }) => ({ code, validFrom, validTo })),
   );
   const others = person.skills.map((skill) => ({ code: skillCode(skill), validFrom: null, validTo: null }));

@@ -13,7 +13,7 @@ import { isQuantityKey, type QuantityKey } from '../../domain/quantity/quantitie
 import { actorOf, fail, type HandlerContext, type Handlers, notFound } from './handler.ts';
 import {
   type ItemRef,
-  requireLicensedFor,
+  requireLicensedIn,
   requireOpenItem,
   requireOpenRun,
   requireOpenStep,
@@ -130,7 +130,7 @@ export function requirePlace(
   const measuredById = by.measuredById ?? actor.staffId;
   if (measuredById !== actor.staffId && findStaff(context.db, measuredById) === undefined)
     return notFound('staff', measuredById);
-  if (GAS_RESULTS.has(quantity)) requireLicensedFor(context.db, loaded, visitId, measuredById);
+  if (GAS_RESULTS.has(quantity)) requireLicensedIn(step, context.db, loaded, visitId, measuredById);
   else requireWhoDidIt(context.db, loaded, step, visitId, measuredById);
   const point = item.kind === 'tuning' ? stageOf(item, sample) : item.kind === 'series' ? item.firingPoint : item.point;
   return { visitId, runId, stepKey, itemKey, quantity, point, sample, measuredById, typedById: actor.staffId };

@@ -1,12 +1,13 @@
 /** What must hold before anything is written into a run: not sealed, the step opened, the item known, the person licensed. */
 import { findAppliance } from '../../db/appliances.ts';
 import type { ReadableDb } from '../../db/openStore.ts';
-import { isStepOpened } from '../../db/runs.ts';
+import { isStepOpened, readRunRecord } from '../../db/runs.ts';
 import { findVisit, isJobOfVisit, type VisitRecord } from '../../db/visits.ts';
 import type { FuelKey, ItemKind, ItemOf, SheetStep, StepItem } from '../../domain/procedure/modelSheet.ts';
+import { plateRatingKw } from '../../domain/procedure/plateRating.ts';
 import type { VisitRow } from '../contract/visits.ts';
 import { fail, type HandlerContext, notFound } from './handler.ts';
-import { requireLicence } from './licensing.ts';
+import { type GasWork, requireLicence, requireLicenceBeforeFiring } from './licensing.ts';
 import { findItem, findStep, type LoadedRun, loadRun, readRunState, stepsOf } from './runState.ts';
 import { visitDay } from './visitDay.ts';
 import { wasLeft } from './wasLeft.ts';
@@ -90,19 +91,37 @@ function isOneOf<K extends ItemKind>(item: StepItem, kinds: readonly K[]): item 
 export function requireWhoDidIt(
   db: ReadableDb,
   loaded: LoadedRun,
-  step: Pick<SheetStep, 'who'>,
+  step: Pick<SheetStep, 'who' | 'needsClear'>,
   visitId: string,
   staffId: string,
 ): void {
   if (step.who !== 'licensed') return;
-  requireLicensedFor(db, loaded, visitId, staffId);
+  requireLicensedIn(step, db, loaded, visitId, staffId);
+}
+
+/** Behind the hold point before firing the licence must be known to reach as far as the appliance's rating; before it, not yet. */
+export function requireLicensedIn(
+  step: Pick<SheetStep, 'needsClear'>,
+  db: ReadableDb,
+  loaded: LoadedRun,
+  visitId: string,
+  staffId: string,
+): void {
+  if (step.needsClear !== null) requireLicensedFor(db, loaded, visitId, staffId);
+  else requireLicenceBeforeFiring(db, staffId, gasWorkOfRun(db, loaded, visitId));
 }
 
 export function requireLicensedFor(db: ReadableDb, loaded: LoadedRun, visitId: string, staffId: string): void {
+  requireLicence(db, staffId, gasWorkOfRun(db, loaded, visitId));
+}
+
+function gasWorkOfRun(db: ReadableDb, loaded: LoadedRun, visitId: string): GasWork {
   const visit = findVisit(db, visitId) ?? notFound('visits', visitId);
-  requireLicence(db, staffId, {
+  return {
     on: visitDay(db, visit),
     fuel: loaded.run.fuel as FuelKey,
-    ratedInputKw: findAppliance(db, loaded.job.applianceId)?.ratedInputKw ?? null,
-  });
+    ratedInputKw:
+      findAppliance(db, loaded.job.applianceId)?.ratedInputKw ??
+      plateRatingKw(readRunRecord(db, loaded.run, loaded.job, visit.startedAt)),
+  };
 }

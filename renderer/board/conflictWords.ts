@@ -42,6 +42,8 @@ export function obstacleWords(obstacle: Obstacle): string {
       return 'does not work here on that day';
     case 'licence':
       return LICENCE[obstacle.why];
+    case 'rating-unknown':
+      return 'licence has an upper limit, and the rated input on the plate is not known: ask for it';
     case 'licence-elsewhere':
       return `licence is for ${obstacle.places.join(' and ')}, the site is in ${sitePlaceWords(obstacle)}: does it count there?`;
     case 'no-skill':

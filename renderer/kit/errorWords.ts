@@ -1,5 +1,6 @@
 /** Words for every failure the contract declares. A new code without words does not compile. */
 import { readinessLabel } from '../../domain/procedure/readiness.ts';
+import { formatNumber } from '../../domain/quantity/formatQuantity.ts';
 import { assertNever } from '../../domain/result.ts';
 import { LONGEST_WAY_MIN } from '../../domain/schedule/readTravelRows.ts';
 import { COPY_PROBLEM_WORDS } from '../../domain/text/copyProblemWords.ts';
@@ -178,6 +179,8 @@ const WORDS: { readonly [C in ErrorCode]: (data: DataByCode[C]) => string } = {
   'not-an-option': ({ value }) => `“${value}” is not one of the answers.`,
   'must-be-possible': () => 'This one cannot be answered “not possible”.',
   'cannot-read': () => 'This cannot be read as a number with its unit.',
+  'rating-on-file': ({ ratedInputKw }) =>
+    `The appliance’s file says ${formatNumber(ratedInputKw, 1)} kW already. If the plate says otherwise, change it under the appliance.`,
   'cannot-read-row': ({ position }) =>
     `Nothing was taken in: reading ${position + 1} of the file cannot be read as a number with its unit.`,
   'outside-the-visit': ({ position }) =>
@@ -245,6 +248,8 @@ export const LICENCE = {
   'not-valid-on-day': 'the licence is not valid on that day',
   'other-fuel': 'the licence is for another fuel',
   'too-large': 'the appliance is larger than the licence allows',
+  'rating-unknown':
+    'the licence has an upper limit, and the rated input on the plate is not on file. Read the plate first',
 } as const;
 
 /** Also said on the import's own screen. */

@@ -2,6 +2,7 @@
 import { plateFuelOf } from '../conversion.ts';
 import type { Block, SheetStep } from '../modelSheet.ts';
 import type { RunProgressInput, RunReason } from '../progressTypes.ts';
+import type { RunRecord } from '../runRecord.ts';
 import type { OpenFinding } from './findingsByItem.ts';
 import { isBefore } from './instants.ts';
 import type { RecordByItem } from './recordByItem.ts';
@@ -30,6 +31,8 @@ export function runBlockers(
     const reason = { code: 'fuel-mismatch', appliance: record.fuel, site: record.site.fuel } as const;
     blockers.push({ blocks: EVERYTHING, reason });
   }
+  const ratingProblem = unknownRating(input);
+  if (ratingProblem !== null) blockers.push({ blocks: ['firing'], reason: ratingProblem });
   if (!sheet.fuels.some((one) => one.fuel === record.fuel)) {
     blockers.push({ blocks: EVERYTHING, reason: { code: 'fuel-not-on-sheet', fuel: record.fuel } });
   }
@@ -46,6 +49,30 @@ function plateProblem(input: RunProgressInput, steps: readonly SheetStep[], byIt
   if (plateFuel === null) return { code: 'plate-fuel-unknown' };
   if (plateFuel === fuel || appliance.hasConversionRecord) return null;
   return { code: 'fuel-mismatch', appliance: plateFuel, site: fuel };
+}
+
+/**
+ * Whoever works here under a licence with an upper limit lights nothing before the plate's rating is known, unless somebody
+ * with a licence for every size works here too.
+ */
+function unknownRating({ record, people, reopenedAt }: RunProgressInput): RunReason | null {
+  const there = peopleAtWork(record, reopenedAt ?? null);
+  const licensed = (people ?? []).filter((one) => one.isLicensed && there.has(one.staffId));
+  const waiting = licensed.filter((one) => one.waitsForRating === true);
+  if (waiting.length === 0 || waiting.length < licensed.length) return null;
+  return { code: 'rating-unknown', names: waiting.map((one) => one.name) };
+}
+
+/** Those who answered, measured or signed since the run was last taken up. */
+function peopleAtWork(record: RunRecord, sinceIso: string | null): ReadonlySet<string> {
+  const done = [
+    ...record.answers.map(({ byId, at }) => ({ byId, at })),
+    ...record.readings.map(({ measuredById, measuredAt }) => ({ byId: measuredById, at: measuredAt })),
+    ...record.signOffs.map(({ staffId, at }) => ({ byId: staffId, at })),
+  ];
+  return new Set(
+    done.flatMap(({ byId, at }) => (byId === null || (sinceIso !== null && isBefore(at, sinceIso)) ? [] : [byId])),
+  );
 }
 
 function blocksOfRunFinding(open: OpenFinding, input: RunProgressInput): readonly Block[] {

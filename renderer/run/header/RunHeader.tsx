@@ -4,6 +4,7 @@ import { useSignedIn } from '../../operations/AppStatus.tsx';
 import { RouteLink } from '../../RouteLink.tsx';
 import { SWITCH_KEY, useSwitchPerson } from '../../shell/useSwitchPerson.ts';
 import { NoticeStrip } from '../notices/NoticeStrip.tsx';
+import { PlateRatingStrip } from '../plate/PlateRatingStrip.tsx';
 import { useRun } from '../state/RunContext.ts';
 import type { MakeSafes } from '../stop/useMakeSafes.ts';
 import { fuelWords } from '../words/reasonWords.ts';
@@ -67,6 +68,7 @@ export function RunHeader({ makeSafes, isLeaving }: { readonly makeSafes: MakeSa
         </div>
       ) : null}
       <NoticeStrip />
+      <PlateRatingStrip />
       <EndedStrip />
       <TakenUpStrip />
       <UnsavedStrip />

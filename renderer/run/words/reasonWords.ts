@@ -77,6 +77,8 @@ export function reasonWords(reason: ItemReason | RunReason, source: WordSource):
       return `${noticeName(reason.notice)} is not settled`;
     case 'plate-fuel-unknown':
       return 'fuel on the data plate not known';
+    case 'rating-unknown':
+      return `rated input on the plate not known, and the licence of ${reason.names.join(' and ')} has an upper limit`;
     case 'fuel-not-on-sheet':
       return `the sheet does not cover ${fuelWords(reason.fuel)}`;
     case 'finding':
