@@ -15,6 +15,15 @@ export function listSheetRevisions(db: ReadableDb): readonly SheetRevisionRow[] 
     .all();
 }
 
+/** Which there are, in the same order, without what is in them. */
+export function listRevisionHeads(db: ReadableDb): readonly Pick<SheetRevisionRow, 'id' | 'sheetId' | 'maker'>[] {
+  return db
+    .select({ id: sheetRevisions.id, sheetId: sheetRevisions.sheetId, maker: sheetRevisions.maker })
+    .from(sheetRevisions)
+    .orderBy(asc(sheetRevisions.sheetId), ...NEWEST_FIRST)
+    .all();
+}
+
 /** Year and month, then the number behind the point as a number: the tenth of a month comes after the second. */
 const NEWEST_FIRST = [
   desc(sql`substr(${sheetRevisions.revision}, 1, 7)`),

@@ -278,6 +278,14 @@ export const COVER_DATES = ['made', 'sold', 'installed', 'started', 'occupied', 
 export const coverDate = z.enum(COVER_DATES);
 export type CoverDate = z.infer<typeof coverDate>;
 
+/** What the maker demands of whoever does the startup; what is left out is preferred, and keeps nobody from it. */
+const startupBy = z.strictObject({
+  /** A course on this line, in date on the day. */
+  training: basis.optional(),
+  /** Everything the steps are measured with is in calibration on the day. */
+  instruments: basis.optional(),
+});
+
 const cover = z.strictObject({
   terms: z.array(
     z.strictObject({
@@ -373,6 +381,8 @@ export const modelSheet = z.strictObject({
     analyserZero: z.number().positive(),
     pressure: z.number().positive(),
   }),
+  /** Absent: the sheet says nothing of it. */
+  startupBy: startupBy.optional(),
   startup: z.array(step).min(1),
   service: z.array(step).default([]),
   /** Absent: a repair walks the service. */

@@ -140,9 +140,7 @@ function ownConflicts(stop: Stop): readonly Conflict[] {
 
 function personConflicts(stop: Stop, worker: Worker, isHelping: boolean): readonly Conflict[] {
   const when = { on: stop.on, fromMin: stop.startMin, durationMin: stop.durationMin };
-  return findObstacles(worker, isHelping ? [] : stop.jobs, when)
-    .filter((obstacle) => !isHelping || obstacle.code !== 'analyser-out-of-date')
-    .map((obstacle) => ({ code: 'obstacle', obstacle }));
+  return findObstacles(worker, isHelping ? [] : stop.jobs, when).map((obstacle) => ({ code: 'obstacle', obstacle }));
 }
 
 function roundConflicts(

@@ -10,6 +10,8 @@ export const PLACEMENT_GROUNDS = [
   'deadline',
   'due-window',
   'promise',
+  /** Whoever goes has the course or the instrument that others lack. */
+  'qualified',
   'least-travel',
   /** Another day would suit this visit alone better; the others keep it from there. */
   'best-for-the-whole',
@@ -47,6 +49,7 @@ export function explainPlacement(
       ['deadline', 'daysLateKey'],
       ['due-window', 'daysOutside'],
       ['promise', 'promisesMoved'],
+      ['qualified', 'wishesLacking'],
       ['least-travel', 'extraTravelMin'],
     ];
     let rivals = others;
@@ -64,6 +67,7 @@ type Possible = {
   readonly daysLateKey: number;
   readonly daysOutside: number;
   readonly promisesMoved: number;
+  readonly wishesLacking: number;
   readonly extraTravelMin: number;
 };
 

@@ -11,10 +11,11 @@ export type Slot = {
   readonly fromMin: number;
   readonly toMin: number;
   readonly extraTravelMin: number;
-  /** Goals S2 to S4 of this visit there. */
+  /** Goals S2 to S4 and W of this visit there. */
   readonly daysLateKey: number;
   readonly daysOutside: number;
   readonly promisesMoved: number;
+  readonly wishesLacking: number;
   /** The stops it would stand between; null: home. */
   readonly afterVisitId: string | null;
   readonly beforeVisitId: string | null;
@@ -55,6 +56,7 @@ export function insertSlots(
             daysLateKey: model.optionS2[position.option] as number,
             daysOutside: model.optionS3[position.option] as number,
             promisesMoved: model.optionS4[position.option] as number,
+            wishesLacking: model.optionW[position.option] as number,
             afterVisitId: idOf(position.behind),
             beforeVisitId: idOf(loaded.state.next[position.behind] as number),
           },

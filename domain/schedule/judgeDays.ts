@@ -21,6 +21,7 @@ export type DayVerdict = {
         readonly daysLateKey: number;
         readonly daysOutside: number;
         readonly promisesMoved: number;
+        readonly wishesLacking: number;
         readonly extraTravelMin: number;
       };
 };
@@ -76,6 +77,7 @@ export function judgeDays(
           daysLateKey: model.optionS2[best.option] as number,
           daysOutside: model.optionS3[best.option] as number,
           promisesMoved: model.optionS4[best.option] as number,
+          wishesLacking: model.optionW[best.option] as number,
           extraTravelMin: best.extraTravelMin,
         },
       };

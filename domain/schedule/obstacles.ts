@@ -1,6 +1,6 @@
 /** Why somebody may not, or had better not, be sent to a job: as of the visit's day, never today. */
 import type { FuelKey } from '../procedure/modelSheet.ts';
-import { foldForSearch } from '../text/foldForSearch.ts';
+import type { InstrumentKind } from '../vocabulary/people.ts';
 import {
   findLicenceProblem,
   type HeldLicence,
@@ -8,14 +8,10 @@ import {
   type LicenceProblem,
   licencePlacesElsewhere,
 } from './gasLicence.ts';
+import { type HeldInstrument, hasInDate } from './heldInstruments.ts';
+import { type HeldTraining, isTrained } from './makerTraining.ts';
+import type { WorkDemands } from './workDemands.ts';
 import { type Absence, absencesOn, hoursOn, type WorkingHours, workSpans } from './workSpans.ts';
-
-export type HeldTraining = {
-  readonly maker: string;
-  readonly modelLine: string;
-  readonly validFrom: string;
-  readonly validTo: string | null;
-};
 
 export type Worker = {
   readonly activeFrom: string;
@@ -25,11 +21,11 @@ export type Worker = {
   readonly skills: readonly string[];
   readonly hours: readonly WorkingHours[];
   readonly absences: readonly Absence[];
-  /** Last calibrated day of each analyser they can take along; null: never calibrated. */
-  readonly analysersDueOn: readonly (string | null)[];
+  /** What they can take along, their own and what nobody keeps. */
+  readonly instruments: readonly HeldInstrument[];
 };
 
-export type Work = {
+export type Work = WorkDemands & {
   readonly kind: 'startup' | 'service' | 'repair' | 'follow-up';
   readonly fuel: FuelKey | null;
   readonly ratedInputKw: number | null;
@@ -61,14 +57,16 @@ export type Obstacle =
   | { readonly code: 'absent'; readonly reason: string }
   | { readonly code: 'does-not-work' }
   | { readonly code: 'outside-hours'; readonly fromMin: number; readonly toMin: number }
-  | { readonly code: 'no-training'; readonly maker: string; readonly model: string }
-  | { readonly code: 'analyser-out-of-date' };
+  /** `isDemanded`: the maker's sheet insists on it. */
+  | { readonly code: 'no-training'; readonly maker: string; readonly model: string; readonly isDemanded: boolean }
+  /** None of the kind in calibration on that day. */
+  | { readonly code: 'no-instrument'; readonly kind: InstrumentKind; readonly isDemanded: boolean };
 
 /** These keep somebody from the work; the others are for the dispatcher to weigh. */
 const FORBIDDING: readonly Obstacle['code'][] = ['not-here', 'licence', 'no-skill', 'absent'];
 
 export function isForbidding(obstacle: Obstacle): boolean {
-  return FORBIDDING.includes(obstacle.code);
+  return FORBIDDING.includes(obstacle.code) || ('isDemanded' in obstacle && obstacle.isDemanded);
 }
 
 /** What forbids comes first. */
@@ -81,31 +79,39 @@ export function findObstacles(worker: Worker, works: readonly Work[], when: When
   return found.toSorted((a, b) => Number(isForbidding(b)) - Number(isForbidding(a)));
 }
 
-/** Licence, skills, training and analyser: what holds whatever the hour. */
+/** Licence, skills, training and instruments: what holds whatever the hour. The planner's `qualifications.ts` says the same. */
 export function qualificationObstacles(worker: Worker, works: readonly Work[], on: string): readonly Obstacle[] {
   const found: Obstacle[] = [];
   for (const work of works) {
     const why = findLicenceProblem(worker.licences, { on, fuel: work.fuel, ratedInputKw: work.ratedInputKw });
-    if (keepsFromWork(why) && !found.some((one) => one.code === 'licence')) found.push({ code: 'licence', why });
-    if (why === 'rating-unknown' && !found.some((one) => one.code === why)) found.push({ code: why });
+    if (keepsFromWork(why)) found.push({ code: 'licence', why });
+    if (why === 'rating-unknown') found.push({ code: why });
     const [region, country] = [work.region ?? null, work.country ?? null];
     const places = licencePlacesElsewhere(worker.licences, { ...work, on, region, country });
-    if (places.length > 0 && !found.some((one) => one.code === 'licence-elsewhere'))
-      found.push({ code: 'licence-elsewhere', places, region, country });
-    for (const skill of work.skills)
-      if (!worker.skills.includes(skill) && !found.some((one) => one.code === 'no-skill' && one.skill === skill))
-        found.push({ code: 'no-skill', skill });
+    if (places.length > 0) found.push({ code: 'licence-elsewhere', places, region, country });
+    for (const skill of work.skills) if (!worker.skills.includes(skill)) found.push({ code: 'no-skill', skill });
     // Common practice: a maker's course is asked of whoever lights its boiler for the first time.
-    if (
-      work.kind === 'startup' &&
-      !isTrained(worker.trainings, work, on) &&
-      !found.some((one) => one.code === 'no-training')
-    )
-      found.push({ code: 'no-training', maker: work.maker, model: work.model });
+    if (work.kind === 'startup' && !isTrained(worker.trainings, work, on))
+      found.push({ code: 'no-training', maker: work.maker, model: work.model, isDemanded: work.insistsOnTraining });
+    for (const kind of work.instruments)
+      if (!hasInDate(worker.instruments, kind, on))
+        found.push({ code: 'no-instrument', kind, isDemanded: work.insistsOnInstruments });
   }
-  if (!worker.analysersDueOn.some((dueOn) => dueOn !== null && dueOn >= on))
-    found.push({ code: 'analyser-out-of-date' });
-  return found;
+  return withoutRepeats(found);
+}
+
+/** Said once of a visit with several jobs: what is demanded before what is wished for, and of two courses one. */
+function withoutRepeats(found: readonly Obstacle[]): readonly Obstacle[] {
+  const keyOf = (one: Obstacle): string =>
+    one.code === 'no-skill'
+      ? `${one.code} ${one.skill}`
+      : one.code === 'no-instrument'
+        ? `${one.code} ${one.kind}`
+        : one.code;
+  const demandedFirst = found.toSorted((a, b) => Number(isForbidding(b)) - Number(isForbidding(a)));
+  const kept = new Map<string, Obstacle>();
+  for (const one of demandedFirst) if (!kept.has(keyOf(one))) kept.set(keyOf(one), one);
+  return found.filter((one) => kept.get(keyOf(one)) === one);
 }
 
 function timeObstacles(worker: Worker, { on, fromMin, durationMin }: When): readonly Obstacle[] {
@@ -130,16 +136,4 @@ function timeObstacles(worker: Worker, { on, fromMin, durationMin }: When): read
 
 function isEmployed({ activeFrom, activeTo }: Worker, on: string): boolean {
   return activeFrom <= on && (activeTo === null || on <= activeTo);
-}
-
-/** A course covers the models whose name begins with the line's name. */
-function isTrained(trainings: readonly HeldTraining[], work: Work, on: string): boolean {
-  const [maker, model] = [foldForSearch(work.maker), foldForSearch(work.model)];
-  return trainings.some(
-    (one) =>
-      one.validFrom <= on &&
-      (one.validTo === null || on <= one.validTo) &&
-      foldForSearch(one.maker) === maker &&
-      model.startsWith(foldForSearch(one.modelLine)),
-  );
 }

@@ -1,6 +1,6 @@
 /**
  * What is offered on the phone: of each place in the plan the windows of arrival it has room for, beginning on a quarter of
- * an hour. Of places that keep the same deadlines and promises, first one of each and then the later ones, so that a caller
+ * an hour. Of places that keep the same deadlines and promises and send people alike in courses and instruments, first one of each and then the later ones, so that a caller
  * has days to choose from; never one that is late before one that is not.
  */
 import type { Slot } from './insertSlots.ts';
@@ -11,8 +11,8 @@ export const PROMISED_WINDOW_MIN = 120;
 
 export function offerWindows(slots: readonly Slot[], count: number): readonly Slot[] {
   // As they come, best first: so classes stay in their order.
-  const classes = Map.groupBy(slots, ({ daysLateKey, daysOutside, promisesMoved }) =>
-    JSON.stringify([daysLateKey, daysOutside, promisesMoved]),
+  const classes = Map.groupBy(slots, ({ daysLateKey, daysOutside, promisesMoved, wishesLacking }) =>
+    JSON.stringify([daysLateKey, daysOutside, promisesMoved, wishesLacking]),
   );
   return [...classes.values()].flatMap(inTurns).slice(0, count);
 }

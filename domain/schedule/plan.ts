@@ -13,12 +13,13 @@ export type Route = { readonly technicianId: string; readonly date: string; read
 export type UnplannedVisit = { readonly visitId: string; readonly reasons: readonly UnplannedReason[] };
 
 /**
- * The seven goals, each a whole number, less is better, the first that differs decides.
+ * The goals, each a whole number, less is better, the first that differs decides.
  *
  * S1 visits left out, the pressing ones first (`UNPLANNED_BASE`);
  * S2 deadlines: days late, then days closer than the safety margin (`LATE_BASE`);
  * S3 days outside the window in which service is due;
  * S4 promises to customers moved to another day or window;
+ * W  what is wished of whoever goes and is lacking there: a maker's course, an instrument in date;
  * S5 minutes of travel;
  * S6 minutes of overtime and of waiting between visits;
  * S7 minutes of work by which the busiest technician is ahead of the least busy.
@@ -26,7 +27,16 @@ export type UnplannedVisit = { readonly visitId: string; readonly reasons: reado
  * A visit left out counts in S2 and S3 as if done on the day after the range: of two visits that press alike, the one
  * that can wait is left out. A promise to it counts as moved.
  */
-export type Score = readonly [number, number, number, number, number, number, number];
+export type Score = readonly [
+  s1: number,
+  s2: number,
+  s3: number,
+  s4: number,
+  w: number,
+  s5: number,
+  s6: number,
+  s7: number,
+];
 
 export type Plan = {
   readonly routes: readonly Route[];

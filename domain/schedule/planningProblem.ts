@@ -13,7 +13,7 @@ export type Place = { readonly placeId: string; readonly at: Coordinates | null 
 /** Whole minutes from place to place, in the order of the problem's places; one direction may take longer than the other. */
 export type TravelMatrix = { readonly minutes: readonly (readonly number[])[] };
 
-/** Anything a visit can ask of a person: a licence class for a fuel, a training on a model line, another language. */
+/** Anything a visit can ask of a person: a licence class for a fuel, a training on a model line, an analyser in date. */
 export type Skill = {
   readonly code: string;
   /** First and last day it holds; null: no end on that side. */
@@ -78,6 +78,8 @@ export type PlanVisit = {
   /** Long work that is begun before a short break and goes on after it (`LONGEST_PAUSE_MIN`). */
   readonly mayPause: boolean;
   readonly needs: readonly string[];
+  /** What whoever goes had better have as well, by the same codes. */
+  readonly wishes: readonly string[];
   /** null: any time the technician works. */
   readonly windows: readonly VisitWindow[] | null;
   readonly dueFrom: string | null;

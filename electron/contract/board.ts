@@ -1,12 +1,15 @@
 /** The dispatcher's board: the days as they are planned, the jobs that wait beside them, and moving a visit. */
 import { z } from 'zod';
 import { fuel } from '../../domain/procedure/modelSheet.ts';
+import { INSTRUMENT_KINDS } from '../../domain/vocabulary/people.ts';
 import { openNotice } from './openNotice.ts';
 import { day, id, instant, nothing, operation, optionalLine } from './operation.ts';
 import { crewRole, jobKind, licenceProblem, visitChanged, visitState } from './visits.ts';
 import { absence, minuteOfDay, skill, workforceMember } from './workforce.ts';
 
 export const priority = z.number().int().min(0).max(3);
+
+const instrumentKind = z.enum(INSTRUMENT_KINDS);
 
 const planningFields = {
   /** 0 can wait … 3 before everything else. */
@@ -36,6 +39,10 @@ const boardJob = z.strictObject({
   country: z.string().nullable(),
   openMakeSafes: z.number().int(),
   openNotices: z.array(openNotice),
+  /** What its sheet asks of whoever goes: measured with what, and what the maker insists on. */
+  instruments: z.array(instrumentKind),
+  insistsOnTraining: z.boolean(),
+  insistsOnInstruments: z.boolean(),
   /** Blocking readiness items not yet answered yes. */
   openReadiness: z.array(z.string()),
   openedAt: instant,
@@ -91,7 +98,16 @@ const boardTechnician = workforceMember.extend({
   trainings: z.array(
     z.strictObject({ maker: z.string(), modelLine: z.string(), validFrom: day, validTo: day.nullable() }),
   ),
-  analysersDueOn: z.array(day.nullable()),
+  /** Their own, and those that nobody keeps. */
+  instruments: z.array(
+    z.strictObject({
+      instrumentId: id,
+      label: z.string(),
+      kinds: z.array(instrumentKind),
+      isShared: z.boolean(),
+      calibrations: z.array(z.strictObject({ calibratedOn: day, dueOn: day })),
+    }),
+  ),
 });
 export type BoardTechnician = z.output<typeof boardTechnician>;
 

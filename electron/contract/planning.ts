@@ -2,6 +2,7 @@
 import { z } from 'zod';
 import { PLACEMENT_GROUNDS } from '../../domain/schedule/explainPlacement.ts';
 import type { Obstacle } from '../../domain/schedule/obstacles.ts';
+import type { Shortage } from '../../domain/schedule/sharedInstruments.ts';
 import type { UnplannedReason } from '../../domain/schedule/unplannedReason.ts';
 import { day, domainValue, id, nothing, operation } from './operation.ts';
 import { jobKind, visitChanged, visitState } from './visits.ts';
@@ -35,7 +36,7 @@ const move = z.strictObject({
   to: placement,
   /** The customer had been told another day or window. */
   movesPromise: z.boolean(),
-  /** What speaks against this person and does not forbid it, as the board will say: no training, no analyser in date. */
+  /** What speaks against this person and does not forbid it, as the board will say: no training, no instrument in date. */
   toWeigh: z.array(domainValue<Obstacle>()),
   /** null while the search runs. */
   ground: z.enum(PLACEMENT_GROUNDS).nullable(),
@@ -52,13 +53,14 @@ function isReason(value: unknown): boolean {
 const leftOut = z.strictObject({ ...what, reasons: z.array(z.custom<LeftOutReason>(isReason)) });
 export type LeftOut = z.output<typeof leftOut>;
 
-/** S1 to S7; see domain/schedule/plan.ts. */
+/** S1 to S7, and W before S5; see domain/schedule/plan.ts. */
 const goals = z.strictObject({
   leftOut: z.number().int(),
   daysLate: z.number().int(),
   daysClose: z.number().int(),
   daysOutside: z.number().int(),
   promisesMoved: z.number().int(),
+  wishesLacking: z.number().int(),
   travelMin: z.number().int(),
   overtimeAndIdleMin: z.number().int(),
   imbalanceMin: z.number().int(),
@@ -83,6 +85,8 @@ const proposal = z.strictObject({
   leftOut: z.array(leftOut),
   /** Sites and bases that are not on the map: ways to them are an assumption of so many minutes. */
   assumedWays: z.strictObject({ placeCount: z.number().int(), minutes: z.number().int() }),
+  /** Days on which more people would need an instrument than there are in date. */
+  shortages: z.array(domainValue<Shortage>()),
   staff: z.array(z.strictObject({ staffId: id, name: z.string() })),
 });
 export type Proposal = z.output<typeof proposal>;
@@ -101,6 +105,8 @@ const slot = z.strictObject({
   fromMin: minuteOfDay,
   toMin: minuteOfDay,
   extraTravelMin: z.number().int(),
+  /** As of a move: what speaks against this person and does not forbid it. */
+  toWeigh: z.array(domainValue<Obstacle>()),
   /** Later than the latest day of the job. */
   isLate: z.boolean(),
   isAfterOther: z.boolean(),

@@ -16,6 +16,7 @@ import type { BoardJob, BoardTechnician, BoardVisit, UnplacedJob } from '../cont
 import type { OutputOf } from '../contract/index.ts';
 import { openReadinessOf } from './bookingHandlers.ts';
 import { notFound } from './handler.ts';
+import { type DemandsOf, readWorkDemands } from './workDemandsOf.ts';
 import { lengthsOfJobs, readWorkers, type WorkerRow } from './workers.ts';
 import { toAbsence } from './workforceHandlers.ts';
 
@@ -131,6 +132,7 @@ type JobDetails = {
   readonly openNotices: ReadonlyMap<string, readonly OpenNotice[]>;
   readonly openReadiness: ReadonlyMap<string, readonly string[]>;
   readonly skills: ReadonlyMap<string, readonly string[]>;
+  readonly demandsOf: DemandsOf;
 };
 
 function readJobDetails(db: ReadableDb, rows: readonly JobRow[]): JobDetails {
@@ -148,6 +150,7 @@ function readJobDetails(db: ReadableDb, rows: readonly JobRow[]): JobDetails {
     ),
     openReadiness: openReadinessOf(db, rows),
     skills: new Map([...skills].map(([jobId, list]) => [jobId, list.map((row) => row.skill)])),
+    demandsOf: readWorkDemands(db),
   };
 }
 
@@ -156,17 +159,22 @@ function toJob(
   place: SitePlaceRow | undefined,
   details: JobDetails,
 ): BoardJob {
+  const kind = job.kind as BoardJob['kind'];
+  const fuel = (place?.fuel ?? appliance.plateFuel) as FuelKey | null;
+  const demands = details.demandsOf(kind, appliance.sheetId, fuel);
   return {
     jobId: job.id,
-    kind: job.kind as BoardJob['kind'],
+    kind,
     applianceId: appliance.id,
     serial: appliance.serial,
     maker: appliance.maker,
     model: appliance.model,
-    fuel: (place?.fuel ?? appliance.plateFuel) as FuelKey | null,
+    fuel,
     ratedInputKw: appliance.ratedInputKw,
     region: place?.region ?? null,
     country: place?.country ?? null,
+    ...demands,
+    instruments: [...demands.instruments],
     openMakeSafes,
     openNotices: [...(details.openNotices.get(appliance.id) ?? [])],
     openReadiness: [...(details.openReadiness.get(job.id) ?? [])],
@@ -202,7 +210,11 @@ function toTechnician(row: WorkerRow): BoardTechnician {
     ...row,
     hours: [...row.hours],
     skills: [...row.skills],
-    analysersDueOn: [...row.analysersDueOn],
+    instruments: row.instruments.map((one) => ({
+      ...one,
+      kinds: [...one.kinds],
+      calibrations: [...one.calibrations],
+    })),
     licences: row.licences.map((one) => ({ ...one, place: one.place ?? null })),
     trainings: row.trainings.map(({ maker, modelLine, validFrom, validTo }) => ({
       maker,

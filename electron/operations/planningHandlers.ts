@@ -10,8 +10,9 @@ import { explainUnplanned } from '../../domain/schedule/explainUnplanned.ts';
 import { insertSlots } from '../../domain/schedule/insertSlots.ts';
 import { isForbidding, type Obstacle, qualificationObstacles } from '../../domain/schedule/obstacles.ts';
 import { offerWindows } from '../../domain/schedule/offerWindows.ts';
-import { LATE_BASE, type Placement, placementsOf } from '../../domain/schedule/plan.ts';
+import { LATE_BASE, type Placement, type Plan, placementsOf } from '../../domain/schedule/plan.ts';
 import { type PlanMove, planMoves } from '../../domain/schedule/planMoves.ts';
+import { findShortages, type Outing } from '../../domain/schedule/sharedInstruments.ts';
 import { UNKNOWN_WAY_MIN } from '../../domain/schedule/travelMatrix.ts';
 import type { OutputOf, ParsedInputOf } from '../contract/index.ts';
 import type { LeftOut, PlanMode, ProposedMove } from '../contract/planning.ts';
@@ -20,6 +21,7 @@ import { fail, type HandlerContext, type Handlers, notFound } from './handler.ts
 import type { PlanRun } from './planRuns.ts';
 import {
   currentRoutes,
+  jobsOf,
   type PlanningBasis,
   type PlanningQuestion,
   type PlanSource,
@@ -132,6 +134,7 @@ export const planningHandlers: Handlers<
         fromMin: toWallMinute(slot.date, slot.fromMin, basis.timeZone),
         toMin: toWallMinute(slot.date, slot.toMin, basis.timeZone),
         extraTravelMin: slot.extraTravelMin,
+        toWeigh: toWeigh(basis, job, slot),
         isLate: slot.daysLateKey >= LATE_BASE,
         isAfterOther: slot.afterVisitId !== null,
         isBeforeOther: slot.beforeVisitId !== null,
@@ -197,8 +200,16 @@ function describe(run: PlanRun<ProposalBasis>): OutputOf<'planning.status'> {
   });
   for (const job of basis.notReady)
     leftOut.push({ ...whatOf({ kind: 'job', job }), reasons: [{ code: 'not-ready', items: job.openReadiness }] });
-  const [, deadlines = 0, daysOutside = 0, promisesMoved = 0, travelMin = 0, overtimeAndIdleMin = 0, imbalanceMin = 0] =
-    plan?.score ?? [];
+  const [
+    ,
+    deadlines = 0,
+    daysOutside = 0,
+    promisesMoved = 0,
+    wishesLacking = 0,
+    travelMin = 0,
+    overtimeAndIdleMin = 0,
+    imbalanceMin = 0,
+  ] = plan?.score ?? [];
   return {
     proposalId: run.proposalId,
     mode: basis.mode,
@@ -217,6 +228,7 @@ function describe(run: PlanRun<ProposalBasis>): OutputOf<'planning.status'> {
             daysClose: deadlines % LATE_BASE,
             daysOutside,
             promisesMoved,
+            wishesLacking,
             travelMin,
             overtimeAndIdleMin,
             imbalanceMin,
@@ -225,17 +237,30 @@ function describe(run: PlanRun<ProposalBasis>): OutputOf<'planning.status'> {
     moves,
     leftOut,
     assumedWays: { placeCount: basis.assumedPlaces, minutes: UNKNOWN_WAY_MIN },
+    shortages: plan === null ? [] : [...findShortages(outingsOf(basis, plan), basis.technicians)],
     staff: basis.technicians.map(({ staffId, name }) => ({ staffId, name })),
   };
 }
 
+/** With what is booked already: everybody's days as they would be. */
+function outingsOf({ sources }: PlanningBasis, plan: Plan): readonly Outing[] {
+  return [...placementsOf(plan)].flatMap(([visitId, { technicianId, date }]) => {
+    const source = sources.get(visitId);
+    const kinds = source === undefined ? [] : jobsOf(source).flatMap((job) => job.instruments);
+    return kinds.length === 0 ? [] : [{ on: date, staffId: technicianId, kinds }];
+  });
+}
+
 /** The plan keeps to what forbids; the rest is for a person to weigh before the plan is accepted. */
-function toWeigh({ technicians }: PlanningBasis, source: PlanSource, { technicianId, date }: Placement): Obstacle[] {
-  const person = technicians.find(({ staffId }) => staffId === technicianId);
-  const jobs = source.kind === 'job' ? [source.job] : source.visit.jobs;
+function toWeigh(
+  { technicians }: PlanningBasis,
+  source: PlanSource,
+  at: Pick<Placement, 'technicianId' | 'date'>,
+): Obstacle[] {
+  const person = technicians.find(({ staffId }) => staffId === at.technicianId);
   return person === undefined
     ? []
-    : qualificationObstacles(person, jobs, date).filter((obstacle) => !isForbidding(obstacle));
+    : qualificationObstacles(person, jobsOf(source), at.date).filter((obstacle) => !isForbidding(obstacle));
 }
 
 function whatOf(

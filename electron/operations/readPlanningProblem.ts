@@ -3,21 +3,19 @@ import { Temporal } from 'temporal-polyfill';
 import type { ReadableDb } from '../../db/openStore.ts';
 import { findCompany } from '../../db/people.ts';
 import { findVisit } from '../../db/visits.ts';
-import type { FuelKey } from '../../domain/procedure/modelSheet.ts';
 import { addDays, minuteOfWallTime, minutesOfDay, wallTimeOfMinute } from '../../domain/schedule/dayMinutes.ts';
 import { findDisplaced } from '../../domain/schedule/findDisplaced.ts';
-import { findLicenceProblem, keepsFromWork } from '../../domain/schedule/gasLicence.ts';
 import type { Placement, Plan, UnplannedVisit } from '../../domain/schedule/plan.ts';
 import {
   NO_PIN,
   type Place,
   type PlanningProblem,
   type PlanVisit,
-  type Skill,
   type Stay,
   type VisitWindow,
   type WorkDay,
 } from '../../domain/schedule/planningProblem.ts';
+import { codeOf, mustsOf, spansOf, wishesOf } from '../../domain/schedule/qualifications.ts';
 import { START_GRAIN_MIN } from '../../domain/schedule/startGrain.ts';
 import { travelFromTimes } from '../../domain/schedule/travelMatrix.ts';
 import { toTravelTable } from '../../domain/schedule/travelTable.ts';
@@ -139,15 +137,15 @@ export function readPlanningProblem(db: ReadableDb, question: PlanningQuestion):
   const ways = waysOf(board, visits, sources, technicians);
   const places: Place[] = [...ways].map(([placeId, { at }]) => ({ placeId, at }));
   const table = toTravelTable(board.travel.pairs);
-  const needed = new Set(visits.flatMap((visit) => visit.needs));
-  const works = worksByCode([...sources.values()]);
+  const works = [...sources.values()].flatMap(jobsOf);
+  const asked = [...new Map([...mustsOf(works), ...wishesOf(works)].map((one) => [codeOf(one), one])).values()];
   const problem: PlanningProblem = {
     places,
     travel: travelFromTimes(places, ways, { ...board.travel, table }),
     technicians: technicians.map((one) => ({
       technicianId: one.staffId,
       homePlaceId: homeOf(one),
-      skills: skillsOf(one, needed, works),
+      skills: asked.flatMap((what) => spansOf(one, what)),
       days: dates.flatMap((date) => dayOf(one, date, timeZone, alongside.get(dayKey(one.staffId, date)) ?? [])),
     })),
     visits,
@@ -301,52 +299,24 @@ function windowsOf(
     .filter((window) => window.fromMin <= window.toMin);
 }
 
-type Demands = Pick<PlanVisit, 'needs' | 'deadline' | 'deadlineKind' | 'priority' | 'dueFrom' | 'dueTo'>;
+type Demands = Pick<PlanVisit, 'needs' | 'wishes' | 'deadline' | 'deadlineKind' | 'priority' | 'dueFrom' | 'dueTo'>;
+
+export function jobsOf(source: PlanSource): readonly BoardJob[] {
+  return source.kind === 'visit' ? source.visit.jobs : [source.job];
+}
 
 /** What comes before everything else is due on the first of the days: each later one counts against it. */
 function demandsOf(jobs: readonly BoardJob[], firstDate: string): Demands {
   const latest = jobs.flatMap((job) => (job.latestOn === null ? [] : [job.latestOn])).sort();
-  const needs = jobs.flatMap((job) => [licenceCode(job), ...job.skills.map(skillCode)]);
   return {
-    needs: [...new Set(needs)],
+    needs: [...new Set(mustsOf(jobs).map(codeOf))],
+    wishes: [...new Set(wishesOf(jobs).map(codeOf))],
     deadline: latest[0] ?? null,
     deadlineKind: latest.length === 0 ? 'none' : jobs.some((job) => job.kind === 'startup') ? 'warranty' : 'service',
     priority: Math.max(0, ...jobs.map((job) => job.priority)) as Demands['priority'],
     dueFrom: null,
     dueTo: jobs.some((job) => job.priority === BEFORE_EVERYTHING) ? firstDate : null,
   };
-}
-
-type GasWorkKind = { readonly fuel: FuelKey | null; readonly ratedInputKw: number | null };
-
-/** One licence answers for one fuel and size: each combination that occurs is a skill of its own. */
-function licenceCode({ fuel, ratedInputKw }: GasWorkKind): string {
-  return `licence ${fuel ?? 'any'} ${ratedInputKw ?? 'any'}`;
-}
-
-function skillCode(skill: string): string {
-  return `skill ${skill}`;
-}
-
-function worksByCode(sources: readonly PlanSource[]): ReadonlyMap<string, GasWorkKind> {
-  const jobs = sources.flatMap((source): readonly BoardJob[] =>
-    source.kind === 'visit' ? source.visit.jobs : [source.job],
-  );
-  return new Map(jobs.map((job) => [licenceCode(job), { fuel: job.fuel, ratedInputKw: job.ratedInputKw }]));
-}
-
-function skillsOf(
-  person: BoardTechnician,
-  needed: ReadonlySet<string>,
-  works: ReadonlyMap<string, GasWorkKind>,
-): readonly Skill[] {
-  const licences = [...works].flatMap(([code, work]) =>
-    person.licences
-      .filter((licence) => !keepsFromWork(findLicenceProblem([licence], { ...work, on: licence.validFrom })))
-      .map(({ validFrom, validTo }) => ({ code, validFrom, validTo })),
-  );
-  const others = person.skills.map((skill) => ({ code: skillCode(skill), validFrom: null, validTo: null }));
-  return [...licences, ...others].filter((skill) => needed.has(skill.code));
 }
 
 function dayOf(person: BoardTechnician, date: string, timeZone: string, stays: readonly Stay[]): readonly WorkDay[] {

@@ -1,15 +1,19 @@
 /** People and jobs as the scheduling rules of the domain see them. */
 import type { ReadableDb } from '../../db/openStore.ts';
-import { listInstruments, listLicences, listTrainings } from '../../db/people.ts';
+import { type InstrumentRow, listInstruments, listLicences, listTrainings } from '../../db/people.ts';
 import { listJobSkills, listSitePlaces } from '../../db/planning.ts';
 import { findGasSupply } from '../../db/sites.ts';
 import { listJobs, listReadiness } from '../../db/visits.ts';
 import { type AbsenceRecord, listAbsences } from '../../db/workforce.ts';
 import type { FuelKey } from '../../domain/procedure/modelSheet.ts';
+import type { RecordedInstrument } from '../../domain/procedure/runRecord.ts';
 import { expectedMinutes, type JobForLength } from '../../domain/schedule/expectedMinutes.ts';
 import type { HeldLicence } from '../../domain/schedule/gasLicence.ts';
+import { type HeldInstrument, kindsOfInstrument } from '../../domain/schedule/heldInstruments.ts';
 import type { Work, Worker } from '../../domain/schedule/obstacles.ts';
+import type { InstrumentKind } from '../../domain/vocabulary/people.ts';
 import type { WorkforceMember } from '../contract/workforce.ts';
+import { readWorkDemands } from './workDemandsOf.ts';
 import { readWorkforce } from './workforceHandlers.ts';
 
 export type WorkerRow = Omit<Worker, 'absences'> &
@@ -23,7 +27,7 @@ export function readWorkers(
   const licences = Map.groupBy(listLicences(db), (row) => row.staffId);
   const trainings = Map.groupBy(listTrainings(db), (row) => row.staffId);
   const absences = listAbsences(db, days);
-  const analysers = listInstruments(db).filter((row) => row.kind === 'analyser' && row.retiredOn === null);
+  const instruments = listInstruments(db).filter((row) => row.retiredOn === null);
   return readWorkforce(db).map((person) => ({
     ...person,
     licences: (licences.get(person.staffId) ?? []).map(
@@ -38,10 +42,24 @@ export function readWorkers(
     trainings: trainings.get(person.staffId) ?? [],
     absences: absences.filter((row) => row.staffId === null || row.staffId === person.staffId),
     // One that nobody keeps is for whoever goes.
-    analysersDueOn: analysers
+    instruments: instruments
       .filter((row) => row.keptBy === null || row.keptBy === person.staffId)
-      .map((row) => row.calibrations.at(-1)?.dueOn ?? null),
+      .map(toHeldInstrument),
   }));
+}
+
+function toHeldInstrument(row: InstrumentRow): HeldInstrument {
+  return {
+    instrumentId: row.id,
+    label: row.label,
+    kinds: kindsOfInstrument({
+      kind: row.kind as InstrumentKind,
+      accuracy: row.accuracy as RecordedInstrument['accuracy'],
+      rangeMax: row.rangeMax,
+    }),
+    isShared: row.keptBy === null,
+    calibrations: row.calibrations.map(({ calibratedOn, dueOn }) => ({ calibratedOn, dueOn })),
+  };
 }
 
 export function worksOfJobs(db: ReadableDb, jobIds: readonly string[]): readonly Work[] {
@@ -49,16 +67,23 @@ export function worksOfJobs(db: ReadableDb, jobIds: readonly string[]): readonly
   const rows = listJobs(db, { applianceId: null, jobIds });
   const siteIds = [...new Set(rows.flatMap(({ siteId }) => (siteId === null ? [] : [siteId])))];
   const places = new Map(listSitePlaces(db, siteIds).map((row) => [row.siteId, row]));
-  return rows.map(({ job, appliance, siteId }) => ({
-    kind: job.kind as Work['kind'],
-    fuel: ((siteId === null ? undefined : findGasSupply(db, siteId)?.fuel) ?? appliance.plateFuel) as FuelKey | null,
-    ratedInputKw: appliance.ratedInputKw,
-    region: siteId === null ? null : (places.get(siteId)?.region ?? null),
-    country: siteId === null ? null : (places.get(siteId)?.country ?? null),
-    maker: appliance.maker,
-    model: appliance.model,
-    skills: (skills.get(job.id) ?? []).map((row) => row.skill),
-  }));
+  const demandsOf = readWorkDemands(db);
+  return rows.map(({ job, appliance, siteId }) => {
+    const kind = job.kind as Work['kind'];
+    const supply = siteId === null ? undefined : findGasSupply(db, siteId)?.fuel;
+    const fuel = (supply ?? appliance.plateFuel) as FuelKey | null;
+    return {
+      ...demandsOf(kind, appliance.sheetId, fuel),
+      kind,
+      fuel,
+      ratedInputKw: appliance.ratedInputKw,
+      region: siteId === null ? null : (places.get(siteId)?.region ?? null),
+      country: siteId === null ? null : (places.get(siteId)?.country ?? null),
+      maker: appliance.maker,
+      model: appliance.model,
+      skills: (skills.get(job.id) ?? []).map((row) => row.skill),
+    };
+  });
 }
 
 export function expectedMinutesOf(db: ReadableDb, jobIds: readonly string[]): number {

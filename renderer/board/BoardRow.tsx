@@ -7,7 +7,7 @@ import { type BoardScale, NAME_WIDTH, ROW_HEIGHT } from './boardScale.ts';
 import { DoubtMark } from './DoubtMark.tsx';
 import { placeLabels } from './labelPlaces.ts';
 import type { BoardSpot } from './neighbour.ts';
-import { elsewhereWords, noAnalyserWords, papersOf } from './ofPapers.ts';
+import { elsewhereWords, lackingWords, papersOf } from './ofPapers.ts';
 import type { PointerCarry } from './usePointerCarry.ts';
 
 type Shared = {
@@ -33,9 +33,9 @@ export const BoardRow = memo(function BoardRow({
 }) {
   const { technician, days } = row;
   const count = days.reduce((sum, day) => sum + day.blocks.length, 0);
-  const { noAnalyserFromOn, elsewhere } = papersOf(row);
+  const { lacking, elsewhere } = papersOf(row);
   const papers = [
-    ...(noAnalyserFromOn === null ? [] : [sameSaid(noAnalyserWords(noAnalyserFromOn, days[0]?.on))]),
+    ...(lacking.length === 0 ? [] : [sameSaid(lackingWords(lacking, days[0]?.on))]),
     // In full it would not fit beside the name.
     ...(elsewhere === null ? [] : [{ shown: 'licence from elsewhere?', said: elsewhereWords(elsewhere) }]),
   ];

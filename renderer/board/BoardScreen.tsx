@@ -23,6 +23,7 @@ import { type Carried, createCarryStore } from './carryStore.ts';
 import { DispatchBoard } from './DispatchBoard.tsx';
 import { type BoardSpot, firstSpot, hasSpot } from './neighbour.ts';
 import { OutputsBar } from './OutputsBar.tsx';
+import { ShortageLine } from './ShortageLine.tsx';
 import { UnplacedList } from './UnplacedList.tsx';
 import { useBoardActs } from './useBoardActs.ts';
 import { usePointerCarry } from './usePointerCarry.ts';
@@ -188,6 +189,7 @@ function Board({
             <OutputsBar rows={rows} days={days} today={today} />
           </Group>
         </Group>
+        <ShortageLine data={data} />
         <ErrorText error={acts.error} />
         <DispatchBoard
           handle={handle}

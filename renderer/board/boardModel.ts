@@ -1,5 +1,6 @@
 /** What the core answers, turned into rows of people with their days: where each visit lies and what does not fit. */
 import { type Conflict, type Leg, planDay, type Stop } from '../../domain/schedule/dayConflicts.ts';
+import type { Outing } from '../../domain/schedule/sharedInstruments.ts';
 import { toTravelTable } from '../../domain/schedule/travelTable.ts';
 import { boardStart, wallMinute } from '../../domain/schedule/wallClock.ts';
 import type { TravelTimes } from '../../domain/schedule/wayMinutes.ts';
@@ -101,6 +102,15 @@ export function toStop(visit: BoardVisit): Stop {
     promisedOn: visit.promisedOn,
     jobs: visit.jobs,
   };
+}
+
+/** Who leads each visit ahead, and what they have to measure with there. */
+export function outingsOf(data: Pick<BoardData, 'visits'>): readonly Outing[] {
+  return data.visits.filter(isMovable).flatMap(({ plannedOn, crew, jobs }) => {
+    const lead = crew.find(({ role }) => role === 'licensed') ?? crew.find(({ role }) => role === 'lead') ?? crew[0];
+    const kinds = jobs.flatMap((job) => job.instruments);
+    return lead === undefined || kinds.length === 0 ? [] : [{ on: plannedOn, staffId: lead.staffId, kinds }];
+  });
 }
 
 export function isMovable({ state }: Pick<BoardVisit, 'state'>): boolean {

@@ -4,6 +4,7 @@ import { assertNever } from '../../domain/result.ts';
 import type { Conflict } from '../../domain/schedule/dayConflicts.ts';
 import type { Obstacle } from '../../domain/schedule/obstacles.ts';
 import { durationWords } from '../form/readTime.ts';
+import { INSTRUMENT_SHORT } from '../instruments/instrumentWords.ts';
 import { clockWords, dayWords } from '../kit/dayWords.ts';
 import { LICENCE } from '../kit/errorWords.ts';
 import { sitePlaceWords } from '../kit/places.ts';
@@ -55,12 +56,16 @@ export function obstacleWords(obstacle: Obstacle): string {
     case 'outside-hours':
       return `does not fit into the hours ${clockWords(obstacle.fromMin)}–${clockWords(obstacle.toMin)}`;
     case 'no-training':
-      return `no training on file for ${obstacle.maker} ${obstacle.model}`;
-    case 'analyser-out-of-date':
-      return 'no analyser in date on that day';
+      return `no training on file for ${obstacle.maker} ${obstacle.model}${demandedWords(obstacle)}`;
+    case 'no-instrument':
+      return `no ${INSTRUMENT_SHORT[obstacle.kind]} in date on that day${demandedWords(obstacle)}`;
     default:
       return assertNever(obstacle);
   }
+}
+
+function demandedWords({ isDemanded }: { readonly isDemanded: boolean }): string {
+  return isDemanded ? ', which the maker’s sheet demands' : '';
 }
 
 export function windowWords(fromMin: number | null, toMin: number | null): string {

@@ -12,6 +12,13 @@ export const INSTRUMENT_WORDS: Readonly<Record<Instrument['kind'], string>> = {
   other: 'other',
 };
 
+/** Where the sentence says already what it measures. */
+export const INSTRUMENT_SHORT: Readonly<Record<Instrument['kind'], string>> = {
+  ...INSTRUMENT_WORDS,
+  analyser: 'analyser',
+  other: 'instrument',
+};
+
 /** Offered as rows of the data sheet; a row left empty is not kept. */
 export const USUAL_QUANTITIES: Readonly<Record<Instrument['kind'], readonly QuantityKey[]>> = {
   analyser: [

@@ -2,6 +2,7 @@
 import { Button } from '@mantine/core';
 import { useEffect, useRef } from 'react';
 import type { OfferedSlot } from '../../electron/contract/planning.ts';
+import { obstacleWords } from '../board/conflictWords.ts';
 import { Answer } from '../kit/Answer.tsx';
 import { moveByArrows } from '../kit/arrowKeys.ts';
 import { clockWords, dayWords } from '../kit/dayWords.ts';
@@ -58,6 +59,7 @@ export function SlotOffers({
                 >
                   {dayWords(slot.date, { weekday: true })}, arrival {arrivalWords(slot)}, {slot.name}
                   {slot.isLate ? ', after the latest day' : ''}
+                  {slot.toWeigh.map((obstacle) => `, ${obstacleWords(obstacle)}`).join('')}
                   {slot.extraTravelMin > 0 ? `, ${slot.extraTravelMin} min more travel` : ''}
                 </Button>
               </li>

@@ -4,6 +4,7 @@ import { useState } from 'react';
 import type { OutputOf } from '../../electron/contract/index.ts';
 import type { LeftOut, PlanGoals, ProposedMove } from '../../electron/contract/planning.ts';
 import { obstacleWords } from '../board/conflictWords.ts';
+import { shortageWords } from '../board/shortageWords.ts';
 import { durationWords } from '../form/readTime.ts';
 import { Answer } from '../kit/Answer.tsx';
 import { capital } from '../kit/capital.ts';
@@ -78,6 +79,7 @@ export function ProposalView({ proposalId, onGone }: { readonly proposalId: stri
                   as {durationWords(proposal.assumedWays.minutes)}.
                 </Note>
               )}
+              <Shortages proposal={proposal} />
             </Stack>
           </Panel>
           <Panel title={`What it changes (${proposal.moves.length})`}>
@@ -149,7 +151,7 @@ function SearchState({ proposal }: { readonly proposal: Proposal }) {
   );
 }
 
-/** The seven goals in the order in which they count; one number each, never a mixed score. */
+/** The goals in the order in which they count; one number each, never a mixed score. */
 function Goals({ goals, proposal }: { readonly goals: PlanGoals; readonly proposal: Proposal }) {
   const notReady = proposal.leftOut.filter(({ reasons }) => reasons.some(({ code }) => code === 'not-ready')).length;
   return (
@@ -166,11 +168,23 @@ function Goals({ goals, proposal }: { readonly goals: PlanGoals; readonly propos
         ],
         ['3. Outside the due window', counted(goals.daysOutside, 'day')],
         ['4. Promises moved', String(goals.promisesMoved)],
-        ['5. Travel', durationWords(goals.travelMin)],
-        ['6. Overtime and waiting', durationWords(goals.overtimeAndIdleMin)],
-        ['7. Busiest ahead of least busy', durationWords(goals.imbalanceMin)],
+        ['5. Courses or instruments in date lacking', String(goals.wishesLacking)],
+        ['6. Travel', durationWords(goals.travelMin)],
+        ['7. Overtime and waiting', durationWords(goals.overtimeAndIdleMin)],
+        ['8. Busiest ahead of least busy', durationWords(goals.imbalanceMin)],
       ]}
     />
+  );
+}
+
+function Shortages({ proposal: { shortages, staff } }: { readonly proposal: Proposal }) {
+  if (shortages.length === 0) return null;
+  const names = new Map(staff.map(({ staffId, name }) => [staffId, name]));
+  return (
+    <Note tone="caution">
+      {shortages.map((one) => shortageWords(one, (staffId) => names.get(staffId) ?? '')).join('; ')}. Hand it on, or
+      move one of the visits.
+    </Note>
   );
 }
 

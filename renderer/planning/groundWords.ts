@@ -8,6 +8,7 @@ export const GROUND_WORDS: Record<PlacementGround, string> = {
   deadline: 'in time for its latest day',
   'due-window': 'as near as can be to the days it is due',
   promise: 'as the customer was told',
+  qualified: 'has the course or instruments in date that others lack',
   'least-travel': 'least travel',
   'best-for-the-whole': 'another day would suit this one better, but not all of them together',
 };

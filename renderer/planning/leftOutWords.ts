@@ -63,5 +63,16 @@ function dayObstacleWords(obstacle: DayObstacle, isPinned: boolean): string {
 
 /** The planner knows a licence by fuel and size, anything else by its name. */
 function skillName(code: string): string {
-  return code.startsWith('skill ') ? code.slice('skill '.length) : 'a licence for this gas work';
+  const [kind = '', ...rest] = code.split(' ');
+  const name = rest.join(' ');
+  switch (kind) {
+    case 'skill':
+      return name;
+    case 'training':
+      return `the training on ${name} that the maker’s sheet demands`;
+    case 'instrument':
+      return `a ${name.replaceAll('-', ' ')} in calibration, which the maker’s sheet demands`;
+    default:
+      return 'a licence for this gas work';
+  }
 }

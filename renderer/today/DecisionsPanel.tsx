@@ -4,6 +4,7 @@ import { useMemo, useState } from 'react';
 import { assertNever } from '../../domain/result.ts';
 import { conflictWords } from '../board/conflictWords.ts';
 import { elsewhereWords } from '../board/ofPapers.ts';
+import { shortageWords } from '../board/shortageWords.ts';
 import { capital } from '../kit/capital.ts';
 import { dayWords } from '../kit/dayWords.ts';
 import { Panel } from '../kit/Panel.tsx';
@@ -114,6 +115,15 @@ function DecisionLine({ decision, plans }: { readonly decision: Decision; readon
           <span>no analyser in date</span>
         </li>
       );
+    case 'shared-instrument':
+      return (
+        <li>
+          <RouteLink to="board" params={{ day: decision.shortage.on }}>
+            One for several
+          </RouteLink>
+          <span>{shortageWords(decision.shortage, (staffId) => decision.names.get(staffId) ?? '')}</span>
+        </li>
+      );
     default:
       return assertNever(decision);
   }
@@ -133,5 +143,6 @@ function waitingWords(daysLeft: number | null): string {
 function keyOf(decision: Decision): string {
   if ('visit' in decision) return `${decision.kind} ${decision.visit.visitId}`;
   if ('job' in decision) return decision.job.jobId;
+  if ('shortage' in decision) return `${decision.kind} ${decision.shortage.kind} ${decision.shortage.on}`;
   return `${decision.kind} ${decision.person.staffId}`;
 }

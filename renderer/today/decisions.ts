@@ -1,7 +1,9 @@
 /** What needs a decision now, from the days ahead: a fact each, with where it is decided. */
 import { type Conflict, isGrave } from '../../domain/schedule/dayConflicts.ts';
+import { hasInDate } from '../../domain/schedule/heldInstruments.ts';
+import { findShortages, type Shortage } from '../../domain/schedule/sharedInstruments.ts';
 import type { BoardTechnician, BoardVisit, UnplacedJob } from '../../electron/contract/board.ts';
-import { type BoardData, toRows } from '../board/boardModel.ts';
+import { type BoardData, outingsOf, toRows } from '../board/boardModel.ts';
 import { isOfPapers, type Papers, papersOf } from '../board/ofPapers.ts';
 import { addDays, daysBetween } from '../visits/week.ts';
 
@@ -21,7 +23,8 @@ export type Decision =
       readonly person: BoardTechnician;
       readonly elsewhere: NonNullable<Papers['elsewhere']>;
     }
-  | { readonly kind: 'analyser-out-of-date'; readonly person: BoardTechnician };
+  | { readonly kind: 'analyser-out-of-date'; readonly person: BoardTechnician }
+  | { readonly kind: 'shared-instrument'; readonly shortage: Shortage; readonly names: ReadonlyMap<string, string> };
 
 /** Customers are called three days ahead (common practice). */
 const CALL_DAYS = 3;
@@ -57,6 +60,7 @@ export function findDecisions(
     }))
     .filter(({ job, daysLeft }) => job.priority >= 3 || (daysLeft !== null && daysLeft <= JOB_DAYS));
   const plans = staffId === null;
+  const names = new Map(data.technicians.map((one) => [one.staffId, one.name]));
   return [
     ...misfits.filter((one) => one.isGrave),
     ...(plans ? pressing : []),
@@ -66,6 +70,9 @@ export function findDecisions(
     ...misfits.filter((one) => !one.isGrave),
     ...(plans ? soon.filter(({ visit }) => visit.state === 'planned' && visit.promisedOn === null) : []).map(
       ({ visit }) => ({ kind: 'nobody-told', visit }) as const,
+    ),
+    ...(plans ? findShortages(outingsOf(data), data.technicians) : []).map(
+      (shortage) => ({ kind: 'shared-instrument', shortage, names }) as const,
     ),
     ...rows.flatMap((row) => ownPapers(row.technician, papersOf(row), today)),
   ];
@@ -82,7 +89,7 @@ function ownPapers(person: BoardTechnician, { elsewhere }: Papers, today: string
       ? [{ kind: 'licence-ends', person, on: lastDay } as const]
       : []),
     ...(elsewhere === null ? [] : [{ kind: 'licence-elsewhere', person, elsewhere } as const]),
-    ...(isTechnician && !person.analysersDueOn.some((dueOn) => dueOn !== null && dueOn >= today)
+    ...(isTechnician && !hasInDate(person.instruments, 'analyser', today)
       ? [{ kind: 'analyser-out-of-date', person } as const]
       : []),
   ];

@@ -61,7 +61,7 @@ export function CrewFields({
                     {obstacles
                       .filter(({ code }) => code !== 'licence')
                       .map((obstacle) => (
-                        <div key={obstacle.code} style={{ color: 'var(--lo-ochre)' }}>
+                        <div key={obstacleWords(obstacle)} style={{ color: 'var(--lo-ochre)' }}>
                           {obstacleWords(obstacle)}
                         </div>
                       ))}

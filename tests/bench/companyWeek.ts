@@ -52,6 +52,7 @@ export function companyWeek(
       durationMin: isStartup ? random.pick([150, 180, 210]) : random.pick([45, 60, 75, 90]),
       mayPause: false,
       needs: random.chance(0.15) ? ['gas', 'large'] : ['gas'],
+      wishes: [],
       windows: random.chance(0.3)
         ? [random.chance(0.5) ? { date, fromMin: 480, toMin: 720 } : { date, fromMin: 720, toMin: 960 }]
         : null,

@@ -1,4 +1,4 @@
-/** The seven goals of a plan, counted by the checker on its own from the times in it. */
+/** The goals of a plan, counted by the checker on its own from the times in it. */
 import { Temporal } from 'temporal-polyfill';
 import { LATE_BASE, type Plan, type Score, UNPLANNED_BASE } from '../plan.ts';
 import { isFixed, type PlanningProblem, type PlanVisit } from '../planningProblem.ts';
@@ -16,6 +16,7 @@ export function countScore(problem: PlanningProblem, plan: Pick<Plan, 'routes'>)
   let deadlines = 0;
   let daysOutside = 0;
   let promisesMoved = 0;
+  let wishesLacking = 0;
   const dayAfterRange = Temporal.PlainDate.from(problem.lastDate).add({ days: 1 }).toString();
   for (const visit of problem.visits) {
     if (isFixed(visit)) continue;
@@ -35,9 +36,20 @@ export function countScore(problem: PlanningProblem, plan: Pick<Plan, 'routes'>)
     )
       promisesMoved += 1;
   }
+  for (const { technicianId, date, stops } of plan.routes) {
+    const skills = problem.technicians.find((one) => one.technicianId === technicianId)?.skills ?? [];
+    const has = (code: string): boolean =>
+      skills.some(
+        (one) => one.code === code && (one.validFrom ?? date) <= date && (one.validTo === null || one.validTo >= date),
+      );
+    for (const { visitId } of stops) {
+      const visit = byId.get(visitId);
+      if (visit !== undefined && !isFixed(visit)) wishesLacking += visit.wishes.filter((code) => !has(code)).length;
+    }
+  }
   const loads = [...workMin.values()];
   const imbalance = loads.length === 0 ? 0 : Math.max(...loads) - Math.min(...loads);
-  return [unplanned, deadlines, daysOutside, promisesMoved, travelMin, overtimeMin + idleMin, imbalance];
+  return [unplanned, deadlines, daysOutside, promisesMoved, wishesLacking, travelMin, overtimeMin + idleMin, imbalance];
 }
 
 function countDays(

@@ -1,9 +1,9 @@
-/** Turns a planning problem into the flat arrays of the search: who may do what, when, and what each choice costs in S2–S4. */
+/** Turns a planning problem into the flat arrays of the search: who may do what, when, and what each choice costs in S2–S4 and W. */
 import { daysBetween } from '../dayMinutes.ts';
 import { LATE_BASE, type Placement, UNPLANNED_BASE } from '../plan.ts';
-import { isFixed, type PlanningProblem, type PlanVisit, type Stay } from '../planningProblem.ts';
+import { isFixed, type PlanningProblem, type PlanVisit, type Stay, type Technician } from '../planningProblem.ts';
 import { closedSpansOf, findContradictedVisits, type StayOn, staysOf } from './fixedVisits.ts';
-import { listOptions, travelBetween, type VisitOption } from './listOptions.ts';
+import { hasSkill, listOptions, travelBetween, type VisitOption } from './listOptions.ts';
 import { penaltyOf, type RoutingModel } from './routingModel.ts';
 
 export type RouteKey = { readonly technicianId: string; readonly date: string };
@@ -72,7 +72,7 @@ export function compileProblem(problem: PlanningProblem, options: CompileOptions
       (chosen[index] ?? []).map((option) => ({ ...option, ...costOf(visit, option, days, problem, options) })),
     ),
     ...stays.map(({ route, fromMin }) => [
-      { route, fromMin, toMin: fromMin, grainMin: 1, isOffGrain: false, s2: 0, s3: 0, s4: 0 },
+      { route, fromMin, toMin: fromMin, grainMin: 1, isOffGrain: false, s2: 0, s3: 0, s4: 0, w: 0 },
     ]),
   ];
   const flat = costed.flat();
@@ -128,9 +128,10 @@ export function compileProblem(problem: PlanningProblem, options: CompileOptions
     optionS2: Float64Array.from(flat, (option) => option.s2),
     optionS3: Float64Array.from(flat, (option) => option.s3),
     optionS4: Float64Array.from(flat, (option) => option.s4),
+    optionW: Float64Array.from(flat, (option) => option.w),
     optionPenalty: Float64Array.from(
       flat,
-      (option) => penaltyOf(option.s2, option.s3, option.s4) + (option.isOffGrain ? OFF_GRAIN_TRAVEL_MIN : 0),
+      (option) => penaltyOf(option.s2, option.s3, option.s4, option.w) + (option.isOffGrain ? OFF_GRAIN_TRAVEL_MIN : 0),
     ),
     after,
     dependentIndex: offsets(dependents.map((list) => list.length)),
@@ -179,26 +180,29 @@ function offsets(counts: readonly number[]): Int32Array {
   return index;
 }
 
-type CostedOption = Omit<VisitOption, 'isAsPromised'> & Goals & { readonly s4: number };
+type Cost = Goals & { readonly s4: number; readonly w: number };
+
+type CostedOption = Omit<VisitOption, 'isAsPromised'> & Cost;
 
 type Goals = { readonly s2: number; readonly s3: number };
 
 function costOf(
   visit: PlanVisit,
   option: VisitOption,
-  days: readonly { readonly technician: { readonly technicianId: string }; readonly day: { readonly date: string } }[],
+  days: readonly { readonly technician: Technician; readonly day: { readonly date: string } }[],
   problem: PlanningProblem,
   { current }: CompileOptions,
-): Goals & { readonly s4: number } {
+): Cost {
   const route = days[option.route];
-  if (route === undefined || isFixed(visit)) return { s2: 0, s3: 0, s4: 0 };
+  if (route === undefined || isFixed(visit)) return { s2: 0, s3: 0, s4: 0, w: 0 };
   const { date } = route.day;
   const goals = goalsOnDay(visit, daysBetween(problem.firstDate, date), problem);
+  const w = visit.wishes.filter((code) => !hasSkill(route.technician, code, date)).length;
   const breaksPromise = visit.promised !== null && !option.isAsPromised ? 1 : 0;
-  if (current === undefined) return { ...goals, s4: breaksPromise };
+  if (current === undefined) return { ...goals, s4: breaksPromise, w };
   const now = current.get(visit.visitId);
   const isMoved = now !== undefined && (now.date !== date || now.technicianId !== route.technician.technicianId);
-  return { ...goals, s4: breaksPromise * MOVES_PER_PROMISE + (isMoved ? 1 : 0) };
+  return { ...goals, s4: breaksPromise * MOVES_PER_PROMISE + (isMoved ? 1 : 0), w };
 }
 
 /** S2 and S3 of a visit done so many days after the first of the range. */

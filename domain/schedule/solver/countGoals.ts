@@ -2,11 +2,13 @@
 import type { RouteState } from './routeState.ts';
 import type { RoutingModel } from './routingModel.ts';
 
-/** S1 … S7; S5 with what starts off the grain cost. */
+/** S1 … S4, W, S5 … S7; S5 with what starts off the grain cost. */
 export type Goals = Float64Array;
 
+const GOALS = 8;
+
 export function newGoals(): Goals {
-  return new Float64Array(7);
+  return new Float64Array(GOALS);
 }
 
 export function countGoals(model: RoutingModel, state: RouteState, goals: Goals, workScratch: Float64Array): void {
@@ -14,6 +16,7 @@ export function countGoals(model: RoutingModel, state: RouteState, goals: Goals,
   let s2 = 0;
   let s3 = 0;
   let s4 = 0;
+  let w = 0;
   let offGrain = 0;
   for (let visit = 0; visit < model.visitCount; visit += 1) {
     const option = state.optionOf[visit] as number;
@@ -26,6 +29,7 @@ export function countGoals(model: RoutingModel, state: RouteState, goals: Goals,
       s2 += model.optionS2[option] as number;
       s3 += model.optionS3[option] as number;
       s4 += model.optionS4[option] as number;
+      w += model.optionW[option] as number;
       offGrain += model.optionOffGrain[option] as number;
     }
   }
@@ -43,9 +47,10 @@ export function countGoals(model: RoutingModel, state: RouteState, goals: Goals,
   goals[1] = s2;
   goals[2] = s3;
   goals[3] = s4;
-  goals[4] = s5;
-  goals[5] = s6;
-  goals[6] = model.countsTime ? spread(workScratch) : 0;
+  goals[4] = w;
+  goals[5] = s5;
+  goals[6] = s6;
+  goals[7] = model.countsTime ? spread(workScratch) : 0;
 }
 
 /** Technicians without a day in the range (−1) are not in the balance. */
@@ -63,7 +68,7 @@ function spread(work: Float64Array): number {
 
 /** Negative when the first is better. */
 export function compareGoals(a: Goals, b: Goals): number {
-  for (let goal = 0; goal < 7; goal += 1) {
+  for (let goal = 0; goal < GOALS; goal += 1) {
     const difference = (a[goal] as number) - (b[goal] as number);
     if (difference !== 0) return difference;
   }
@@ -75,14 +80,14 @@ export function compareGoals(a: Goals, b: Goals): number {
  * is decided by the goals themselves, one after the other.
  */
 export function softCost(model: RoutingModel, state: RouteState, goals: Goals, travelPerUnit: number): number {
-  let soft = goals[4] as number;
+  let soft = goals[5] as number;
   for (let visit = 0; visit < model.visitCount; visit += 1) {
     if ((state.routeOf[visit] as number) < 0 && (model.outS1[visit] as number) > 0)
       soft += travelPerUnit * 40 * (1 + (model.pressing[visit] as number));
   }
   soft += softly(goals[1] as number, travelPerUnit) + softly(goals[2] as number, travelPerUnit);
-  soft += softly(goals[3] as number, travelPerUnit);
-  return soft + (goals[5] as number) / 16 + (goals[6] as number) / 128;
+  soft += softly(goals[3] as number, travelPerUnit) + softly(goals[4] as number, travelPerUnit);
+  return soft + (goals[6] as number) / 16 + (goals[7] as number) / 128;
 }
 
 /** Grows with the logarithm's calm: a day late weighs much, the hundredth day late not a hundred times as much. */

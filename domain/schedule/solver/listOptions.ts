@@ -73,12 +73,8 @@ export function findDayObstacle(
 ): DayObstacle | null {
   if (day.isAbsent) return { code: 'absent' };
   for (const skill of visit.needs) {
+    if (hasSkill(technician, skill, day.date)) continue;
     const held = technician.skills.filter((one) => one.code === skill);
-    const isValid = held.some(
-      (one) =>
-        (one.validFrom === null || one.validFrom <= day.date) && (one.validTo === null || day.date <= one.validTo),
-    );
-    if (isValid) continue;
     const [first] = held;
     return first === undefined
       ? { code: 'skill-missing', skill }
@@ -98,6 +94,15 @@ export function findDayObstacle(
   return gaps.some((gap) => spans.some((span) => fitsAlone(travel, visit, gap, closed, span)))
     ? null
     : { code: 'window-outside-hours' };
+}
+
+export function hasSkill({ skills }: Pick<Technician, 'skills'>, code: string, date: string): boolean {
+  return skills.some(
+    (one) =>
+      one.code === code &&
+      (one.validFrom === null || one.validFrom <= date) &&
+      (one.validTo === null || date <= one.validTo),
+  );
 }
 
 /** The minutes at which it may start that day: promised windows and pin within the hours. */

@@ -1,4 +1,4 @@
-/** A state of the search as a plan a person can read: minutes of every stop, reasons of what was left out, the seven goals. */
+/** A state of the search as a plan a person can read: minutes of every stop, reasons of what was left out, the goals. */
 import type { Plan, Route, Stop } from '../plan.ts';
 import type { CompiledProblem } from './compileProblem.ts';
 import { explainLeftOut } from './explainLeftOut.ts';

@@ -45,7 +45,9 @@ export type RoutingModel = {
   readonly optionS2: Float64Array;
   readonly optionS3: Float64Array;
   readonly optionS4: Float64Array;
-  /** S2–S4 and what is off the grain in one number, so far apart that no travel outweighs them: what insertion compares. */
+  /** Goal W: how many of the visit's wishes are lacking there. */
+  readonly optionW: Float64Array;
+  /** S2–S4, W and what is off the grain in one number, so far apart that no travel outweighs them: what insertion compares. */
   readonly optionPenalty: Float64Array;
   /** A visit that must be over before this one; −1: none. */
   readonly after: Int32Array;
@@ -70,16 +72,19 @@ export function isAlsoToTheMinute(model: RoutingModel, option: number): boolean 
 }
 
 /** Far apart, yet a sum of one visit's goals stays an exact double. */
+export const PENALTY_PER_W = 1024;
 export const PENALTY_PER_S4 = 4096;
 export const PENALTY_PER_S3 = 3e5;
 export const PENALTY_PER_S2 = 2e8;
 const MOST_DAYS = 400;
 const MOST_S2 = 4e7;
+const MOST_W = 3;
 
-export function penaltyOf(s2: number, s3: number, s4: number): number {
+export function penaltyOf(s2: number, s3: number, s4: number, w: number): number {
   return (
     Math.min(s2, MOST_S2) * PENALTY_PER_S2 +
     Math.min(s3, MOST_DAYS) * PENALTY_PER_S3 +
-    Math.min(s4, 65) * PENALTY_PER_S4
+    Math.min(s4, 65) * PENALTY_PER_S4 +
+    Math.min(w, MOST_W) * PENALTY_PER_W
   );
 }

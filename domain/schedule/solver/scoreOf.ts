@@ -1,4 +1,4 @@
-/** The seven goals of a finished plan, from the state's sums, and promises and waiting as they are to the minute. */
+/** The goals of a finished plan, from the state's sums, and promises and waiting as they are to the minute. */
 import type { Route, Score } from '../plan.ts';
 import { isFixed } from '../planningProblem.ts';
 import type { CompiledProblem } from './compileProblem.ts';
@@ -21,9 +21,9 @@ export function scoreOf(compiled: CompiledProblem, state: RouteState, routes: re
     const placed = startOf.get(visit.visitId);
     return placed?.date !== promised.date || placed.startMin < promised.fromMin || placed.startMin > promised.toMin;
   }).length;
-  const [s1 = 0, s2 = 0, s3 = 0, , , , s7 = 0] = goals;
+  const [s1 = 0, s2 = 0, s3 = 0, , w = 0, , , s7 = 0] = goals;
   const travelMin = state.travel.reduce((sum, minutes) => sum + minutes, 0);
-  return [s1, s2, s3, moved, travelMin, overtimeAndIdle(compiled, state, startOf), s7];
+  return [s1, s2, s3, moved, w, travelMin, overtimeAndIdle(compiled, state, startOf), s7];
 }
 
 /** From the minutes of the stops: kept starts may leave more waiting than the search had to. */

@@ -56,6 +56,15 @@ const FIELDS: Readonly<Record<string, Words>> = {
   coPct: { label: 'or CO within (%)' },
   flueK: { label: 'Flue gas within (K)' },
   inputTolerancePct: { label: 'Clocked input may differ from the rating by (%)' },
+  startupBy: { label: 'Who may do the startup' },
+  'startupBy.training': {
+    label: 'Only with a course on this line',
+    hint: 'In date on the day. Left out: preferred, and said.',
+  },
+  'startupBy.instruments': {
+    label: 'Only with instruments in calibration',
+    hint: 'On the day, all that the steps are measured with. Left out: preferred, and said.',
+  },
   lapseHours: { label: 'Asked again when a run is reopened after (hours)' },
   tightness: { label: 'Tightness test' },
   roomCo: { label: 'CO in the room' },

@@ -180,7 +180,7 @@ describe('checkPlan', () => {
     const problem = week();
     const plan = planOf(problem, good);
     expect(checkPlan(problem, plan)).toEqual([]);
-    expect(checkPlan(problem, { ...plan, score: [0, 0, 0, 0, 59, 0, 0] })[0]?.code).toBe('score-differs');
+    expect(checkPlan(problem, { ...plan, score: [0, 0, 0, 0, 0, 59, 0, 0] })[0]?.code).toBe('score-differs');
   });
 });
 
@@ -201,7 +201,7 @@ describe('countScore, worked by hand', () => {
       },
     ];
     // Three ways of 20; home at 1010, 50 after ordinary hours; 870 − 640 waited; 60 + 240 of work against none.
-    expect(countScore(problem, { routes })).toEqual([0, 0, 0, 0, 60, 280, 300]);
+    expect(countScore(problem, { routes })).toEqual([0, 0, 0, 0, 0, 60, 280, 300]);
     const [ada, bo] = problem.technicians;
     if (ada === undefined || bo === undefined) throw new Error('two technicians expected');
     const [monday, tuesday] = bo.days;
@@ -209,7 +209,19 @@ describe('countScore, worked by hand', () => {
     // He must be in the south from 09:00 to 11:00: two ways of 20 more, 40 + 120 of work against hers of 300.
     const stays = [{ visitId: 'elsewhere', placeId: 'south', fromMin: 540, toMin: 660 }];
     const technicians = [ada, { ...bo, days: [{ ...monday, stays }, tuesday] }];
-    expect(countScore({ ...problem, technicians }, { routes })).toEqual([0, 0, 0, 0, 100, 280, 140]);
+    expect(countScore({ ...problem, technicians }, { routes })).toEqual([0, 0, 0, 0, 0, 100, 280, 140]);
+  });
+
+  it('counts each wish that is lacking on the day, and none of a visit that is left out', () => {
+    const held = { code: 'course', validFrom: null, validTo: '2026-05-31' };
+    const skills = [
+      { code: 'gas', validFrom: null, validTo: null },
+      { code: 'analyser', validFrom: MONDAY, validTo: MONDAY },
+      held,
+    ];
+    const problem = week({ wishes: ['course', 'analyser', 'another'] }, { skills });
+    expect(countScore(problem, { routes: good })[4]).toBe(2);
+    expect(countScore(problem, { routes: [] })[4]).toBe(0);
   });
 
   it('counts what is left out, late, close, outside its window and moved from its promise', () => {
@@ -229,6 +241,6 @@ describe('countScore, worked by hand', () => {
       }),
     ]);
     // Late by 3 days; close: 1 day to spare of 3; outside: 2 after, 4 before; told 08:30, comes at 08:20.
-    expect(countScore(problem, { routes: good })).toEqual([UNPLANNED_BASE ** 3, 3 * LATE_BASE + 2, 6, 1, 60, 0, 0]);
+    expect(countScore(problem, { routes: good })).toEqual([UNPLANNED_BASE ** 3, 3 * LATE_BASE + 2, 6, 1, 0, 60, 0, 0]);
   });
 });

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { planDay, type Stop } from '../../../domain/schedule/dayConflicts.ts';
+import type { HeldInstrument } from '../../../domain/schedule/heldInstruments.ts';
 import type { Worker } from '../../../domain/schedule/obstacles.ts';
 import { NO_TABLE, toTravelTable } from '../../../domain/schedule/travelTable.ts';
 import type { WayPlace } from '../../../domain/schedule/wayPlace.ts';
@@ -13,6 +14,13 @@ const UNKNOWN: WayPlace = { at: null, names: [] };
 const NORTH_MIN = 22;
 const TRAVEL = { roadFactor: 1.3, speedKmPerH: 40, table: NO_TABLE };
 
+const analyserUntil = (dueOn: string): HeldInstrument => ({
+  instrumentId: 'a-1',
+  label: 'Analyser 1',
+  kinds: ['analyser', 'manometer'],
+  isShared: false,
+  calibrations: [{ calibratedOn: '2025-11-10', dueOn }],
+});
 const worker: Worker = {
   activeFrom: '2020-01-01',
   activeTo: null,
@@ -21,7 +29,7 @@ const worker: Worker = {
   skills: [],
   hours: [{ weekday: 3, fromMin: 480, toMin: 1020, breakFromMin: null, breakToMin: null }],
   absences: [],
-  analysersDueOn: ['2026-11-09'],
+  instruments: [analyserUntil('2026-11-09')],
 };
 const job = {
   kind: 'startup' as const,
@@ -30,6 +38,9 @@ const job = {
   maker: 'Invented maker',
   model: 'T 24',
   skills: [],
+  instruments: ['analyser' as const],
+  insistsOnTraining: false,
+  insistsOnInstruments: false,
   latestOn: null,
   latestWhy: null,
   wantedFromOn: null,
@@ -106,8 +117,8 @@ describe('what does not fit on a day', () => {
     const away = { fromOn: ON, toOn: ON, fromMin: 540, toMin: 660, reason: 'dentist' };
     expect(codes([stop('a', 600)], 'a', { ...worker, absences: [away] })).toEqual(['absent']);
     expect(codes([stop('a', 700)], 'a', { ...worker, absences: [away] })).toEqual([]);
-    expect(codes([stop('a', 600)], 'a', { ...worker, analysersDueOn: ['2026-03-03'] })).toEqual([
-      'analyser-out-of-date',
+    expect(codes([stop('a', 600)], 'a', { ...worker, instruments: [analyserUntil('2026-03-03')] })).toEqual([
+      'no-instrument',
     ]);
     expect(codes([stop('a', 600)], 'a', { ...worker, activeTo: '2026-03-03' })).toEqual(['not-here']);
   });

@@ -50,9 +50,11 @@ describe('a licence with an upper limit', () => {
       skills: [],
       hours: [{ weekday: 3, fromMin: 480, toMin: 1020, breakFromMin: null, breakToMin: null }],
       absences: [],
-      analysersDueOn: ['2026-11-09'],
+      instruments: [],
     };
-    const work = { kind: 'service' as const, fuel: 'natural-gas' as const, maker: 'M', model: 'T', skills: [] };
+    const demands = { instruments: [], insistsOnTraining: false, insistsOnInstruments: false };
+    const of = { kind: 'service' as const, fuel: 'natural-gas' as const, maker: 'M', model: 'T', skills: [] };
+    const work = { ...of, ...demands };
     const obstacles = (ratings: readonly (number | null)[]) =>
       findObstacles(
         worker,

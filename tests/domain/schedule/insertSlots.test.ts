@@ -48,7 +48,7 @@ function bestByHand(problem: PlanningProblem, plan: Plan, visitId: string): read
         ];
         if (checkRoutes(problem, { routes }).length > 0) continue;
         const goals = countScore(problem, { routes })
-          .slice(1, 5)
+          .slice(1, 6)
           .map((value, goal) => value - (before[goal + 1] ?? 0));
         if (best === null || isLess(goals, best)) best = goals;
       }
@@ -81,9 +81,9 @@ describe('insertSlots', () => {
       if (first === undefined || best === null) continue;
       found += 1;
       const withoutVisit = countScore(asked, plan);
-      const leftOut = [withoutVisit[1], withoutVisit[2], withoutVisit[3]];
+      const leftOut = withoutVisit.slice(1, 5);
       const base = countScore(problem, plan);
-      const goals = [first.daysLateKey, first.daysOutside, first.promisesMoved].map(
+      const goals = [first.daysLateKey, first.daysOutside, first.promisesMoved, first.wishesLacking].map(
         (value, goal) => value - ((leftOut[goal] ?? 0) - (base[goal + 1] ?? 0)),
       );
       expect([...goals, first.extraTravelMin], name).toEqual(best);

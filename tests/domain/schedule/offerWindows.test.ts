@@ -12,6 +12,7 @@ const slot = (date: string, fromMin: number, toMin: number): Slot => ({
   daysLateKey: 0,
   daysOutside: 0,
   promisesMoved: 0,
+  wishesLacking: 0,
   afterVisitId: null,
   beforeVisitId: null,
 });

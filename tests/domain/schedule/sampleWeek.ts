@@ -37,6 +37,7 @@ export function sampleVisit(visitId: string, change: Partial<PlanVisit> = {}): P
     durationMin: 120,
     mayPause: false,
     needs: ['gas'],
+    wishes: [],
     windows: null,
     dueFrom: null,
     dueTo: null,

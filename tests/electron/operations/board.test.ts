@@ -83,7 +83,11 @@ describe('the board, through the operations', () => {
     });
     expect((await who(ON))?.obstacles).toEqual([]);
     // The analyser's calibration ends on 9 November 2026, the licence at the end of 2027.
-    expect((await who('2026-11-11'))?.obstacles.map((one) => one.code)).toEqual(['analyser-out-of-date']);
+    // Its pressure port stands in for a manometer.
+    expect((await who('2026-11-11'))?.obstacles).toEqual([
+      { code: 'no-instrument', kind: 'analyser', isDemanded: false },
+      { code: 'no-instrument', kind: 'manometer', isDemanded: false },
+    ]);
     expect((await who('2028-01-05'))?.problem?.why).toBe('not-valid-on-day');
   });
 

@@ -1,7 +1,9 @@
 /** The planner through the operations, in its own thread, on a real store: proposed, explained, accepted, or refused whole. */
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import type { ModelSheet } from '../../../domain/procedure/modelSheet.ts';
 import type { OutputOf } from '../../../electron/contract/index.ts';
 import { type Office, setUpHouse, setUpOffice } from '../../support/officeScenario.ts';
+import { readShippedSheet } from '../../support/shippedSheets.ts';
 import { openTestCore, type TestCore } from '../../support/testCore.ts';
 
 const WEEKDAY = { fromMin: 480, toMin: 1020, breakFromMin: 720, breakToMin: 750 };
@@ -117,6 +119,34 @@ describe('the planner, through the operations', () => {
     });
     const { moves } = await untilDone(proposalId);
     expect(moves.map(({ toWeigh }) => toWeigh.map(({ code }) => code))).toEqual([['no-training']]);
+  });
+
+  it('sends nobody to a startup without the course that its maker’s sheet demands, and names the course', async () => {
+    const sheet: ModelSheet = {
+      ...readShippedSheet('general-practice-natural-gas.json'),
+      sheetId: 'invented-t',
+      maker: 'Invented maker',
+      models: ['T 24'],
+      startupBy: { training: { kind: 'maker', source: 'terms of registration, 2' } },
+    };
+    const { applianceId } = await setUpHouse(test, { sheet, appliance: { serial: 'TK204418' } }, office.customerId);
+    const { jobId } = await test.must('jobs.open', { applianceId, kind: 'startup', note: null });
+    const ask = { from: FROM, to: TO, mode: 'fill', maxRounds: 50, takesNotReady: true } as const;
+    const first = await untilDone((await test.must('planning.propose', ask)).proposalId);
+    const skill = 'training Invented maker T 24';
+    expect(first.leftOut.map(({ reasons }) => reasons)).toEqual([
+      [{ code: 'nobody-can', isPinned: false, obstacles: [{ obstacle: { code: 'skill-missing', skill }, days: 5 }] }],
+    ]);
+    const forbidden = { code: 'no-training', maker: 'Invented maker', model: 'T 24', isDemanded: true };
+    const who = await test.must('visits.whoMay', { jobIds: [jobId], on: FROM, startMin: 600, durationMin: 60 });
+    expect(who.find(({ staffId }) => staffId === office.technicianId)?.obstacles).toEqual([forbidden]);
+    const training = { maker: 'Invented maker', modelLine: 'T', number: null };
+    await test.must('staff.addTraining', {
+      staffId: office.technicianId,
+      training: { ...training, validFrom: '2026-03-05', validTo: null },
+    });
+    const second = await untilDone((await test.must('planning.propose', ask)).proposalId);
+    expect(second.moves.map(({ to, toWeigh }) => [to.date >= '2026-03-05', toWeigh])).toEqual([[true, []]]);
   });
 
   it('plans what comes before everything else for the first day, though another is less to drive', async () => {

@@ -74,7 +74,15 @@ function person(staffId: string, change: Partial<BoardTechnician> = {}): BoardTe
     absences: [],
     licences: [{ fuel: null, maxKw: null, validFrom: '2025-01-01', validTo: '2027-01-01', place: null }],
     trainings: [],
-    analysersDueOn: ['2026-12-01'],
+    instruments: [
+      {
+        instrumentId: `analyser of ${staffId}`,
+        label: 'Analyser',
+        kinds: ['analyser'],
+        isShared: false,
+        calibrations: [{ calibratedOn: '2025-12-02', dueOn: '2026-12-01' }],
+      },
+    ],
     ...change,
   };
 }
@@ -92,6 +100,9 @@ const JOB: UnplacedJob = {
   country: null,
   openMakeSafes: 0,
   openNotices: [],
+  instruments: ['analyser'],
+  insistsOnTraining: false,
+  insistsOnInstruments: false,
   openReadiness: [],
   openedAt: '2026-03-01T12:00:00.000Z',
   priority: 1,

@@ -1,27 +1,40 @@
 import { describe, expect, it } from 'vitest';
 import type { Conflict } from '../../../domain/schedule/dayConflicts.ts';
 import type { Obstacle } from '../../../domain/schedule/obstacles.ts';
-import { everyVisitFitsWords, noAnalyserWords, papersOf } from '../../../renderer/board/ofPapers.ts';
+import {
+  everyVisitFitsWords,
+  isOfPapers,
+  lackingWords,
+  type Papers,
+  papersOf,
+} from '../../../renderer/board/ofPapers.ts';
 
+const NO_ANALYSER = { code: 'no-instrument', kind: 'analyser', isDemanded: false } as const;
 const WEEK = ['2026-03-02', '2026-03-03', '2026-03-04', '2026-03-05', '2026-03-06'];
 
 describe('papersOf', () => {
   it('does not say it of the whole week when the analyser runs out on Thursday: from Friday', () => {
-    const papers = papersOf(row(['2026-03-05', null], { '2026-03-06': [{ code: 'analyser-out-of-date' }] }));
-    expect(papers.noAnalyserFromOn).toBe('2026-03-06');
-    expect(noAnalyserWords('2026-03-06', WEEK[0])).toBe('no analyser in date from Fri 6 Mar');
+    const papers = papersOf(row('2026-03-05', { '2026-03-06': [NO_ANALYSER] }));
+    expect(papers.lacking).toEqual([{ kind: 'analyser', fromOn: '2026-03-06' }]);
+    expect(lackingWords(papers.lacking, WEEK[0])).toBe('no analyser in date from Fri 6 Mar');
   });
 
   it('should name no day where it holds for all that are shown, and be silent where no visit needs one', () => {
-    const papers = papersOf(row([null], { '2026-03-04': [{ code: 'analyser-out-of-date' }] }));
-    expect(papers.noAnalyserFromOn).toBe('2026-03-02');
-    expect(noAnalyserWords('2026-03-02', WEEK[0])).toBe('no analyser in date');
-    expect(papersOf(row([null], {})).noAnalyserFromOn).toBeNull();
+    const papers = papersOf(row(null, { '2026-03-04': [NO_ANALYSER, { ...NO_ANALYSER, kind: 'manometer' }] }));
+    expect(lackingWords(papers.lacking, WEEK[0])).toBe('no analyser or manometer in date');
+    expect(papersOf(row(null, {})).lacking).toEqual([]);
+  });
+
+  it('leaves to each visit what its maker’s sheet demands: it must not go out so', () => {
+    const demanded: Conflict = { code: 'obstacle', obstacle: { ...NO_ANALYSER, isDemanded: true } };
+    expect(isOfPapers(demanded)).toBe(false);
+    expect(isOfPapers({ code: 'obstacle', obstacle: NO_ANALYSER })).toBe(true);
+    expect(papersOf(row(null, { '2026-03-04': [{ ...NO_ANALYSER, isDemanded: true }] })).lacking).toEqual([]);
   });
 
   it('asks once of a person where the licence counts, not at each visit', () => {
     const asked: Obstacle = { code: 'licence-elsewhere', places: ['NS'], region: 'BC', country: 'CA' };
-    expect(papersOf(row(['2027-01-01'], { '2026-03-02': [asked], '2026-03-04': [asked] })).elsewhere).toEqual({
+    expect(papersOf(row('2027-01-01', { '2026-03-02': [asked], '2026-03-04': [asked] })).elsewhere).toEqual({
       places: ['NS'],
       regions: ['BC'],
     });
@@ -30,9 +43,9 @@ describe('papersOf', () => {
 
 describe('everyVisitFitsWords', () => {
   it('does not say that all is well while somebody has no analyser in date', () => {
-    const lacking = { noAnalyserFromOn: '2026-03-02', elsewhere: null };
-    const asked = { noAnalyserFromOn: null, elsewhere: { places: ['NS'], regions: ['BC'] } };
-    const well = { noAnalyserFromOn: null, elsewhere: null };
+    const lacking: Papers = { lacking: [{ kind: 'analyser', fromOn: '2026-03-02' }], elsewhere: null };
+    const asked: Papers = { lacking: [], elsewhere: { places: ['NS'], regions: ['BC'] } };
+    const well: Papers = { lacking: [], elsewhere: null };
     expect(everyVisitFitsWords([lacking, well, lacking])).toBe(
       'Every visit fits; 2 people without an analyser in date.',
     );
@@ -44,9 +57,14 @@ describe('everyVisitFitsWords', () => {
 });
 
 /** What does not fit on each day, all of it at one visit. */
-function row(analysersDueOn: (string | null)[], found: Readonly<Record<string, readonly Obstacle[]>>) {
+function row(analyserDueOn: string | null, found: Readonly<Record<string, readonly Obstacle[]>>) {
+  const calibrations = analyserDueOn === null ? [] : [{ calibratedOn: '2025-06-01', dueOn: analyserDueOn }];
   return {
-    technician: { analysersDueOn },
+    technician: {
+      instruments: [
+        { instrumentId: 'a-1', label: 'Analyser 1', kinds: ['analyser' as const], isShared: false, calibrations },
+      ],
+    },
     days: WEEK.map((on) => ({
       on,
       blocks: [{ conflicts: (found[on] ?? []).map((obstacle): Conflict => ({ code: 'obstacle', obstacle })) }],

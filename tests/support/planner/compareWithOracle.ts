@@ -28,7 +28,7 @@ export async function compareWithOracle(from: number, count: number, maxRounds: 
     const at = optimum.findIndex((value, goal) => value !== plan.score[goal]);
     if (at < 0) equal += 1;
     else {
-      const text = `problem ${number}: ${plan.score.slice(0, 5).join(' ')} against ${optimum.join(' ')}`;
+      const text = `problem ${number}: ${plan.score.slice(0, 6).join(' ')} against ${optimum.join(' ')}`;
       ((plan.score[at] ?? 0) < (optimum[at] ?? 0) ? below : above).push(text);
     }
   }

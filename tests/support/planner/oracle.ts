@@ -1,6 +1,6 @@
 /**
  * The proven optimum of a small problem: every feasible round of each technician's day is listed by trying every order,
- * then an integer program (HiGHS) picks rounds, one goal after the other from S1 to S5. Shares nothing with the solver.
+ * then an integer program (HiGHS) picks rounds, one goal after the other from S1 to S4, W and S5. Shares nothing with the solver.
  */
 import { countScore } from '../../../domain/schedule/check/countScore.ts';
 import { closedSpans, finishOf, freeMinutes } from '../../../domain/schedule/check/freeTime.ts';
@@ -13,8 +13,8 @@ import type {
   WorkDay,
 } from '../../../domain/schedule/planningProblem.ts';
 
-/** S1 to S5 of the best plan there is. */
-export type Optimum = readonly [number, number, number, number, number];
+/** S1 to S4, W and S5 of the best plan there is. */
+export type Optimum = readonly [number, number, number, number, number, number];
 
 /** What a round changes in each of the parts of the goals, against nothing planned. */
 type Round = { readonly visits: ReadonlySet<number>; readonly day: number; readonly parts: readonly number[] };
@@ -51,20 +51,20 @@ export async function openOracle(): Promise<Oracle> {
         return start + value;
       });
       const unplanned = best.slice(0, CLASSES).reduce((sum, count) => sum * UNPLANNED_BASE + count, 0);
-      const [late = 0, close = 0, outside = 0, moved = 0, travel = 0] = best.slice(CLASSES);
-      return [unplanned, late * LATE_BASE + close, outside, moved, travel];
+      const [late = 0, close = 0, outside = 0, moved = 0, lacking = 0, travel = 0] = best.slice(CLASSES);
+      return [unplanned, late * LATE_BASE + close, outside, moved, lacking, travel];
     },
   };
 }
 
-/** Goals in parts small enough for a solver in floating point: five counts of S1, late and close days of S2, S3, S4, S5. */
+/** Goals in parts small enough for a solver in floating point: five counts of S1, late and close days of S2, S3, S4, W, S5. */
 function partsOf(score: readonly number[]): readonly number[] {
-  const [s1 = 0, s2 = 0, s3 = 0, s4 = 0, s5 = 0] = score;
+  const [s1 = 0, s2 = 0, s3 = 0, s4 = 0, w = 0, s5 = 0] = score;
   const counts = Array.from({ length: CLASSES }, (_, index) => {
     const base = UNPLANNED_BASE ** (CLASSES - 1 - index);
     return Math.floor(s1 / base) % UNPLANNED_BASE;
   });
-  return [...counts, Math.floor(s2 / LATE_BASE), s2 % LATE_BASE, s3, s4, s5];
+  return [...counts, Math.floor(s2 / LATE_BASE), s2 % LATE_BASE, s3, s4, w, s5];
 }
 
 function minimise(
@@ -119,7 +119,7 @@ function roundsOfDay(
       if (open[at] !== true || used.includes(at)) continue;
       const leg = travel(placeId, visit.placeId);
       const back = travel(visit.placeId, home);
-      // As early as it goes, and as early as it goes within what was promised: later starts never help S1 to S5.
+      // As early as it goes, and as early as it goes within what was promised: later starts never help S1 to S4, W or S5.
       for (const from of startsToTry(visit, day)) {
         const leftMin = stops.at(-1)?.endMin ?? day.startMin;
         const startMin = firstStart(visit, day, closed, Math.max(from, leftMin), leftMin, leg, back);

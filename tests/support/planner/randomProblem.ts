@@ -77,6 +77,7 @@ export function randomProblem(from: number, shape: ProblemShape): PlanningProble
       durationMin: random.pick([15, 30, 45, 60, 90, 120, 240, 300]),
       mayPause: random.chance(isForOracle ? 0.2 : 0.4),
       needs: codes.filter(() => random.chance(0.08)),
+      wishes: [],
       windows: random.chance(0.5) ? null : randomWindows(random, dates),
       dueFrom: random.chance(0.2) ? addDays(firstDate, random.whole(-5, 5)) : null,
       dueTo: random.chance(0.3) ? addDays(firstDate, random.whole(-5, 8)) : null,
@@ -107,12 +108,18 @@ export function randomProblem(from: number, shape: ProblemShape): PlanningProble
     grainMin: 1,
     safetyMarginDays: random.whole(0, 5),
   };
-  if (isForOracle) return problem;
-  return {
+  if (isForOracle) return { ...problem, visits: withWishes(random, visits, codes) };
+  const grown = {
     ...problem,
     technicians: withStays(random, technicians, anyPlace),
     grainMin: random.pick([1, 1, 5, 15]),
   };
+  return { ...grown, visits: withWishes(random, visits, codes) };
+}
+
+/** Drawn last as well. */
+function withWishes(random: Random, visits: readonly PlanVisit[], codes: readonly string[]): readonly PlanVisit[] {
+  return visits.map((visit) => ({ ...visit, wishes: codes.filter(() => random.chance(0.15)) }));
 }
 
 function randomValidity(random: Random, firstDate: string): { validFrom: string | null; validTo: string | null } {

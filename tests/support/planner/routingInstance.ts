@@ -78,6 +78,7 @@ export function routingModelOf(instance: RoutingInstance): RoutingModel {
     optionS2: new Float64Array(flat.length),
     optionS3: new Float64Array(flat.length),
     optionS4: new Float64Array(flat.length),
+    optionW: new Float64Array(flat.length),
     optionPenalty: new Float64Array(flat.length),
     after: new Int32Array(visits.length).fill(-1),
     dependentIndex: new Int32Array(visits.length + 1),
