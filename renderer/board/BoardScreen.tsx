@@ -112,9 +112,11 @@ function Board({
       if (visitId !== null) setWanted({ staffId: carried.staffId, visitId });
       else if (carried.what.kind === 'visit')
         setWanted({ staffId: carried.what.fromStaffId, visitId: carried.what.visitId });
-      if (visitId !== null && chosen?.visitId === visitId) setChosen({ staffId: carried.staffId, visitId });
+      // Details that were closed while it was being saved stay closed.
+      if (visitId !== null)
+        setChosen((before) => (before?.visitId === visitId ? { staffId: carried.staffId, visitId } : before));
     },
-    [carry, drop, data, chosen],
+    [carry, drop, data],
   );
   const onCancel = ({ what }: Carried) => {
     carry.set(null);

@@ -103,10 +103,18 @@ describe('the board', () => {
     await hands.tabTo('Start');
     await hands.press('Control+A');
     await hands.type('10:15');
+    // The answer comes after the details were closed: they stay closed.
+    const letAnswer = await holdAnswer('visits.place');
     await hands.press('Enter');
     await expect.poll(placed).toContainEqual(['2026-03-04', 615, TECHNICIAN]);
     await hands.pressButton('Close', 'Shift+Tab');
     await page.getByText('Who may do it on 4 Mar 2026').waitFor({ state: 'hidden' });
+    await letAnswer();
+    await page
+      .getByRole('status')
+      .getByText(/^Moved Lowri Kestrel/)
+      .waitFor();
+    expect(await page.getByText('Who may do it on 4 Mar 2026').count()).toBe(0);
   });
 
   it('shows all days of the week at once, and takes a visit to another day with the mouse at the time it had', async () => {
@@ -241,6 +249,20 @@ async function focusedVisit(name: RegExp): Promise<void> {
   await expect
     .poll(() => page.evaluate<string>('document.activeElement?.getAttribute("aria-label") ?? ""'))
     .toMatch(name);
+}
+
+/** Done by the core, and the page does not hear of it before it is let. */
+async function holdAnswer(operation: string): Promise<() => Promise<void>> {
+  const gate = Promise.withResolvers<void>();
+  await page.route(`**/${operation}`, async (route) => {
+    const response = await route.fetch();
+    await gate.promise;
+    await route.fulfill({ response });
+  });
+  return async () => {
+    gate.resolve();
+    await page.unrouteAll({ behavior: 'wait' });
+  };
 }
 
 async function placed(): Promise<readonly (readonly [string, number | null, string | undefined])[]> {
