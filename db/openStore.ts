@@ -59,20 +59,19 @@ export function openStore(options: OpenOptions): Store {
     throw error;
   }
   const db = drizzle({ client: raw, schema });
+  // Made once: on the way of every saved field, a new wrapper costs as much as a statement.
+  const transact = raw.transaction((by: WriteContext, action: (writer: StoreWriter) => unknown) => {
+    const writer = new StoreWriter(raw, db, by);
+    const value = action(writer);
+    writer.finish();
+    refreshStaleDues(raw, by.now);
+    return value;
+  }).immediate;
   return {
     path: options.path,
     raw,
     db,
-    write: (by, action) =>
-      raw
-        .transaction(() => {
-          const writer = new StoreWriter(raw, db, by);
-          const value = action(writer);
-          writer.finish();
-          refreshStaleDues(raw, by.now);
-          return value;
-        })
-        .immediate(),
+    write: <T>(by: WriteContext, action: (writer: StoreWriter) => T) => transact(by, action) as T,
     close: () => raw.close(),
   };
 }

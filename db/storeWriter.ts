@@ -2,7 +2,7 @@
  * The only way into the tables: each insert and update adds its operation row in the same transaction, with each field's
  * value and the operation that set it before, ready for history, undo and exchange between machines.
  */
-import { createHash } from 'node:crypto';
+import { hash } from 'node:crypto';
 import type { Database } from 'better-sqlite3';
 import { getTableColumns, getTableName, type InferInsertModel } from 'drizzle-orm';
 import type { AnySQLiteColumn, SQLiteTable } from 'drizzle-orm/sqlite-core';
@@ -109,6 +109,8 @@ export class StoreWriter {
       'SELECT op_id, fields FROM op WHERE entity = ? AND entity_id = ? ORDER BY rowid DESC',
     ).iterate(entity, entityId) as IterableIterator<{ op_id: string; fields: string }>;
     for (const row of rows) {
+      // Reading all of what was logged takes longer than to see that none of these can be in it.
+      if (![...names].some((name) => row.fields.includes(`"${name}":`))) continue;
       for (const name of Object.keys(JSON.parse(row.fields) as object)) {
         if (names.has(name) && !found.has(name)) found.set(name, row.op_id);
       }
@@ -138,7 +140,7 @@ export class StoreWriter {
       hlc: this.#lastHlc,
     };
     this.#nextSeq += 1;
-    insertRow(this.#raw, ops, { ...op, hash: createHash('sha256').update(JSON.stringify(op)).digest('hex') });
+    insertRow(this.#raw, ops, { ...op, hash: hash('sha256', JSON.stringify(op)) });
   }
 }
 
