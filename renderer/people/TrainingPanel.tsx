@@ -1,6 +1,5 @@
 /** Makers' trainings of one person; some covers count only a startup by somebody trained on that line. */
-import { Button, Stack } from '@mantine/core';
-import { useState } from 'react';
+import { Stack } from '@mantine/core';
 import type { StaffMember, Training } from '../../electron/contract/people.ts';
 import { DayField } from '../form/DayField.tsx';
 import { DraftFormFrame } from '../form/DraftFormFrame.tsx';
@@ -8,91 +7,35 @@ import type { FormReader } from '../form/FormReader.ts';
 import { TextField } from '../form/TextField.tsx';
 import { type DraftForm, useDraftForm } from '../form/useDraftForm.ts';
 import { dayWords } from '../kit/dayWords.ts';
-import { EmptyState } from '../kit/EmptyState.tsx';
 import { ErrorText } from '../kit/ErrorText.tsx';
 import { Panel } from '../kit/Panel.tsx';
-import { PlainTable } from '../kit/PlainTable.tsx';
-import { WithdrawnList } from '../kit/WithdrawnList.tsx';
 import { useAct } from '../operations/useAct.ts';
 import { EndOrWithdraw } from './EndOrWithdraw.tsx';
-import { InDate } from './InDate.tsx';
-
-/** null: nothing is open. */
-type Open = 'new' | { readonly trainingId: string } | null;
+import { PapersPanel } from './PapersPanel.tsx';
 
 export function TrainingPanel({ person, mayEdit }: { readonly person: StaffMember; readonly mayEdit: boolean }) {
-  const [open, setOpen] = useState<Open>(null);
   const putBack = useAct('staff.putBackTraining');
-  const chosen =
-    open === null || open === 'new'
-      ? undefined
-      : person.trainings.find(({ trainingId }) => trainingId === open.trainingId);
-  const close = () => setOpen(null);
   return (
-    <Panel
+    <PapersPanel
       title="Trainings"
-      action={
-        mayEdit && open !== 'new' ? (
-          <Button variant="default" onClick={() => setOpen('new')}>
-            Add a training
-          </Button>
-        ) : undefined
-      }
-    >
-      <Stack>
-        {open === 'new' ? <NewTrainingForm staffId={person.staffId} onDone={close} /> : null}
-        {chosen === undefined ? null : <TrainingChange key={chosen.trainingId} training={chosen} onDone={close} />}
-        {person.trainings.length === 0 ? (
-          <EmptyState title="No training on file">
-            A maker’s course for a line of models, with its number and dates.
-          </EmptyState>
-        ) : (
-          <PlainTable
-            caption="Trainings"
-            rows={person.trainings}
-            keyOf={(training) => training.trainingId}
-            columns={[
-              { label: 'Maker and line', cell: ({ maker, modelLine }) => `${maker} ${modelLine}` },
-              { label: 'Number', cell: ({ number }) => number ?? '' },
-              {
-                label: 'Dates',
-                cell: ({ validFrom, validTo, endReason }) => (
-                  <>
-                    <InDate from={validFrom} to={validTo} />
-                    {endReason === null ? null : <div className="lo-faint">ended: {endReason}</div>}
-                  </>
-                ),
-              },
-              ...(mayEdit
-                ? [
-                    {
-                      label: 'Change',
-                      cell: ({ trainingId, maker, modelLine }: Training) => (
-                        <Button variant="default" onClick={() => setOpen({ trainingId })}>
-                          Change
-                          <span className="lo-hidden">
-                            {' '}
-                            training {maker} {modelLine}
-                          </span>
-                        </Button>
-                      ),
-                    },
-                  ]
-                : []),
-            ]}
-          />
-        )}
-        <WithdrawnList
-          rows={person.withdrawn.trainings.map(({ trainingId, maker, modelLine, endReason }) => ({
-            id: trainingId,
-            name: `${maker} ${modelLine}`,
-            why: endReason,
-          }))}
-          {...(mayEdit ? { onPutBack: (trainingId: string) => void putBack.act({ trainingId }) } : {})}
-        />
-        <ErrorText error={putBack.error} />
-      </Stack>
-    </Panel>
+      word="training"
+      papers={person.trainings}
+      withdrawn={person.withdrawn.trainings}
+      idOf={({ trainingId }) => trainingId}
+      nameOf={({ maker, modelLine }) => `${maker} ${modelLine}`}
+      columns={[
+        { label: 'Maker and line', cell: ({ maker, modelLine }) => `${maker} ${modelLine}` },
+        { label: 'Number', cell: ({ number }) => number ?? '' },
+      ]}
+      empty="A maker’s course for a line of models, with its number and dates."
+      mayEdit={mayEdit}
+      onPutBack={(trainingId) => void putBack.act({ trainingId })}
+      failure={<ErrorText error={putBack.error} />}
+      newForm={(onDone) => <NewTrainingForm staffId={person.staffId} onDone={onDone} />}
+      changeForm={(training, onDone) => (
+        <TrainingChange key={training.trainingId} training={training} onDone={onDone} />
+      )}
+    />
   );
 }
 
