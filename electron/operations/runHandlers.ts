@@ -4,6 +4,7 @@ import { attachmentLinks, runAnswers, runSteps, runs, signOffs } from '../../db/
 import { findLastSealSha256 } from '../../db/seals.ts';
 import { findVisit, isJobOfVisit } from '../../db/visits.ts';
 import { requireAnswerable } from './answers.ts';
+import { answerWithoutMeter } from './answerWithoutMeter.ts';
 import { beginVisit, returnTripOf } from './beginVisit.ts';
 import { actorOf, fail, type Handlers, notFound } from './handler.ts';
 import { listRunPeople } from './licensing.ts';
@@ -81,7 +82,9 @@ export const runHandlers: Handlers<
 
   'visits.openStep': (input, context) => {
     const loaded = requireOpenRun(context.db, input);
-    if (findStep(loaded, input.stepKey) === undefined) return fail('no-such-step', { stepKey: input.stepKey });
+    const opened = findStep(loaded, input.stepKey);
+    if (opened === undefined) return fail('no-such-step', { stepKey: input.stepKey });
+    const { staffId } = actorOf(context);
     if (!isStepOpened(context.db, input.runId, input.stepKey)) {
       const { progress } = readRunState(context.db, input.runId, input.visitId, context.now);
       const step = progress.steps.find((one) => one.stepKey === input.stepKey);
@@ -94,8 +97,9 @@ export const runHandlers: Handlers<
           runId: input.runId,
           stepKey: input.stepKey,
           openedAt: context.now,
-          openedById: actorOf(context).staffId,
+          openedById: staffId,
         });
+        answerWithoutMeter(writer, input, loaded, opened, staffId);
       }
       writer.update(runs, input.runId, { currentStepKey: input.stepKey });
     });

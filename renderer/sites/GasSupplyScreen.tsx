@@ -77,7 +77,7 @@ function GasSupplyForm({ found }: { readonly found: OutputOf<'sites.get'> }) {
             label="Meter or tank"
             options={[
               { value: 'meter', label: 'meter' },
-              { value: 'tank', label: 'tank' },
+              { value: 'tank', label: 'tank, no meter to time' },
             ]}
           />
           <SelectField form={form} name="fuel" label="Fuel" options={optionsOf(FUEL_WORDS)} />

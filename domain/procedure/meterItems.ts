@@ -1,0 +1,23 @@
+/** What a run asks of the gas meter: its dial, turns and time, and that everything else on it is off. */
+import type { ItemOf, SheetStep } from './modelSheet.ts';
+
+const READ_AT_METER: readonly string[] = ['meterDialM3', 'meterTurns', 'meterSeconds'];
+/** What an item meets that belongs to timing the meter. */
+const CLOCKING = '2.8/clocking';
+
+/** Only what may be answered otherwise than with a number or a yes: a sheet that insists is asked. */
+export function meterItems({ items }: Pick<SheetStep, 'items'>): {
+  readonly readings: readonly ItemOf<'read'>[];
+  readonly confirmed: readonly ItemOf<'confirm'>[];
+} {
+  return {
+    readings: items.filter(
+      (item): item is ItemOf<'read'> =>
+        item.kind === 'read' && item.mayBeNotPossible && READ_AT_METER.includes(item.quantity),
+    ),
+    confirmed: items.filter(
+      (item): item is ItemOf<'confirm'> =>
+        item.kind === 'confirm' && item.notApplicable && item.meets.includes(CLOCKING),
+    ),
+  };
+}
