@@ -87,6 +87,13 @@ function checkItem(
   if (item.onlyFor?.changedPart !== undefined && ![...earlier.values()].some((one) => one.kind === 'parts')) {
     problems.push({ path: `${path}.onlyFor.changedPart`, message: 'no earlier item asks which parts were changed' });
   }
+  const found = item.onlyFor?.foundOutside;
+  if (found !== undefined && !isSameReading(item, earlier.get(found))) {
+    problems.push({
+      path: `${path}.onlyFor.foundOutside`,
+      message: `no earlier item "${found}" reads the same quantity at the same point`,
+    });
+  }
   if (item.kind === 'sign-off' && item.mayBeNotPossible) {
     problems.push({
       path: `${path}.mayBeNotPossible`,
@@ -107,6 +114,12 @@ function checkItem(
     }
   }
   return problems;
+}
+
+function isSameReading(item: StepItem, other: StepItem | undefined): boolean {
+  return (
+    item.kind === 'read' && other?.kind === 'read' && item.quantity === other.quantity && item.point === other.point
+  );
 }
 
 function possibleValues(item: StepItem): readonly string[] {

@@ -42,7 +42,8 @@ function settleItems(step: SheetStep, settled: Set<string>): void {
   let isBehindWait = false;
   for (const [index, item] of step.items.entries()) {
     const earlier = step.items.slice(0, index);
-    const conditionIsKnown = item.onlyFor?.answer === undefined || settled.has(item.onlyFor.answer.item);
+    const hangsOn = item.onlyFor?.answer?.item ?? item.onlyFor?.foundOutside;
+    const conditionIsKnown = hangsOn === undefined || settled.has(hangsOn);
     const mayRun = !isWait(item) || earlier.every((one) => settled.has(one.key));
     if (conditionIsKnown && mayRun && !isBehindWait) settled.add(item.key);
     if (isWait(item) && !settled.has(item.key)) isBehindWait = true;

@@ -97,6 +97,8 @@ const onlyFor = z.strictObject({
   answer: z.strictObject({ item: key, is: z.array(key).min(1) }).optional(),
   /** A part was changed on this run after which the sheet wants a new tuning run, or a new baseline. */
   changedPart: z.enum(['needs-tuning', 'new-baseline']).optional(),
+  /** An earlier reading of the same thing in the same list, as it was found, was not within its limits: this is how it is left. */
+  foundOutside: key.optional(),
 });
 
 const itemBase = {

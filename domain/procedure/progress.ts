@@ -15,7 +15,7 @@ import type { ItemProgress, RunProgress, RunProgressInput, StepLock, StepState }
 export function runProgress(input: RunProgressInput): RunProgress {
   const steps = input.sheet[input.steps] ?? [];
   const byItem = recordByItem(input.record);
-  const asked = askedItems(steps, byItem, input.sheet);
+  const asked = askedItems(steps, byItem, input.sheet, input.findings);
   const findings = findingsByItem(input, asked, byItem);
   const itemsByStep = new Map(asked.map((one) => [one.step.key, stepItems(one, findings, byItem, input)] as const));
   const gates = gatesOf([...itemsByStep.values()].flat(), runBlockers(input, steps, byItem, findings.ofRun));

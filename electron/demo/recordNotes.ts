@@ -96,6 +96,7 @@ class Filing {
     if (fuels !== undefined && !fuels.includes(this.#visit.fuel)) return false;
     if (emitters !== undefined && !emitters.some((emitter) => this.#visit.emitters.includes(emitter))) return false;
     if (item.onlyFor?.changedPart !== undefined) return false;
+    if (item.onlyFor?.foundOutside !== undefined && this.#visit.notes.readings[item.key] === undefined) return false;
     return answer === undefined || answer.is.includes(String(this.#visit.notes.answers[answer.item]));
   }
 

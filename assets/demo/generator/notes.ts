@@ -47,6 +47,7 @@ export function writeNotes(steps: readonly SheetStep[], context: NotesContext): 
     signOffs: {} as Record<string, string>,
   };
   let elapsedS = 0;
+  let filledUpBar = 0;
   for (const item of steps.flatMap((step) => step.items)) {
     elapsedS += SECONDS_PER_ENTRY + (item.kind === 'hold' ? item.seconds : 0);
     switch (item.kind) {
@@ -62,10 +63,16 @@ export function writeNotes(steps: readonly SheetStep[], context: NotesContext): 
       case 'witness':
         notes.answers[item.key] = item.by === 'occupant' ? context.occupant : context.technician;
         break;
-      case 'read':
-        notes.readings[item.key] = read(item.quantity, item.point, context);
-        elapsedS += secondsOf(item.quantity, notes.readings[item.key]);
+      case 'read': {
+        const entry =
+          item.onlyFor?.foundOutside === undefined
+            ? filledUp(item, read(item.quantity, item.point, context))
+            : leftAs(item);
+        if (entry === null) break;
+        notes.readings[item.key] = entry;
+        elapsedS += secondsOf(item.quantity, entry);
         break;
+      }
       case 'series':
         notes.series[item.key] = sample(item, context.facts.sheet, context);
         break;
@@ -78,6 +85,25 @@ export function writeNotes(steps: readonly SheetStep[], context: NotesContext): 
     }
   }
   return notes;
+
+  /** Filled up to a little over the sheet's least; null: it was found well, and stays. */
+  function leftAs(item: ReadItem): Entry | null {
+    const found = notes.readings[item.onlyFor?.foundOutside ?? ''];
+    const limit = context.facts.sheet.limits.find(
+      ({ quantity, point }) => quantity === item.quantity && point === item.point,
+    );
+    if (found === undefined || !('text' in found) || limit?.min === undefined) return null;
+    if (Number(found.text) >= limit.min) return null;
+    const text = (limit.min + 2 * (limit.edge ?? 0.05)).toFixed(2);
+    filledUpBar = Number(text) - Number(found.text);
+    return { ...found, text };
+  }
+
+  /** What was filled up cold is there hot as well. */
+  function filledUp({ quantity, point }: ReadItem, entry: Entry): Entry {
+    if (quantity !== 'systemPressureBarG' || point !== 'hot' || !('text' in entry)) return entry;
+    return { ...entry, text: (Number(entry.text) + filledUpBar).toFixed(2) };
+  }
 }
 
 /** Each item has its own picture: one that shows what is asked for. */
@@ -158,11 +184,10 @@ function wallTime(startedAt: string, elapsedS: number): string {
   return at.toPlainTime().toString().slice(0, 5);
 }
 
-function read(
-  quantity: QuantityKey,
-  point: string | null,
-  context: NotesContext,
-): { readonly text: string; readonly unit: string } | { readonly notMeasured: string } {
+type ReadItem = Extract<StepItem, { kind: 'read' }>;
+type Entry = { readonly text: string; readonly unit: string } | { readonly notMeasured: string };
+
+function read(quantity: QuantityKey, point: string | null, context: NotesContext): Entry {
   const value = context.truth.at(quantity, point);
   const noMeter = quantity.startsWith('meter') && context.facts.meterDialM3 === null;
   if (noMeter) return { notMeasured: 'a tank has no meter' };

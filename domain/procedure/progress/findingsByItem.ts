@@ -82,7 +82,7 @@ function newestOfEach(sources: readonly RecordedReading[]): readonly RecordedRea
  * The newest reading of an item decides. At a firing point the last `minSamples` of a series decide together about
  * outside and stop, so that one good sample does not wipe out a bad one taken a minute before; and what is read at a
  * firing point decides for every item that asks for the same there, so that what was found before the work is history
- * once it has been read again after it.
+ * once it has been read again after it. So does what was found outside and is read again as it is left.
  */
 function decides(
   reading: RecordedReading,
@@ -94,16 +94,20 @@ function decides(
   const item = items.get(reading.itemKey);
   if (item === undefined) return true;
   const firingPoint = firingPointOf(item, reading.quantity, sheet);
-  const live =
+  const sameThing = [...items.values()].filter((one) =>
     firingPoint === null
-      ? byItem.liveReadings(reading.itemKey, reading.quantity)
-      : [...items.values()]
-          .filter((one) => one.kind === item.kind && firingPointOf(one, reading.quantity, sheet) === firingPoint)
-          .flatMap((one) => byItem.liveReadings(one.key, reading.quantity))
-          .sort(byTime);
+      ? one.key === item.key || isLeftOf(one, item) || isLeftOf(item, one)
+      : one.kind === item.kind && firingPointOf(one, reading.quantity, sheet) === firingPoint,
+  );
+  const live = sameThing.flatMap((one) => byItem.liveReadings(one.key, reading.quantity)).sort(byTime);
   const isSample = item.kind === 'series' && firingPoint !== null;
   const deciding = live.slice(isSample && isHard ? -sheet.steady.minSamples : -1);
   return deciding.some((one) => one.readingId === reading.readingId);
+}
+
+/** How something is left that was found outside its limits. */
+function isLeftOf(left: StepItem, found: StepItem): boolean {
+  return left.onlyFor?.foundOutside === found.key;
 }
 
 /** Where the burner stands while this item asks for that quantity; null: at no firing point, or it does not ask for it. */

@@ -1,4 +1,5 @@
 /** Whether this run asks for an item at all: the sheet may keep it to a fuel, an emitter or an earlier answer. */
+import type { Finding, Verdict } from '../../judgement/finding.ts';
 import { changedParts } from '../changedParts.ts';
 import { CONVERTED } from '../conversion.ts';
 import type { ModelSheet, StepItem } from '../modelSheet.ts';
@@ -13,6 +14,7 @@ export function isAsked(
   sheet: Pick<ModelSheet, 'parts'>,
   answerItemIsAsked: boolean,
   isOtherFuel: boolean,
+  findings: readonly Finding[],
 ): Asked {
   const condition = item.onlyFor;
   if (condition === undefined) return 'yes';
@@ -25,6 +27,10 @@ export function isAsked(
   }
   if (condition.changedPart !== undefined && changedParts(record, sheet, condition.changedPart).length === 0)
     return 'no';
+  if (condition.foundOutside !== undefined) {
+    const found = wasFoundOutside(condition.foundOutside, byItem, findings);
+    if (found !== 'yes') return found;
+  }
   if (condition.answer === undefined) return 'yes';
   if (!answerItemIsAsked) return 'no';
   // A plate for another fuel says that it was converted: its proof is asked for whatever the answer was.
@@ -33,4 +39,15 @@ export function isAsked(
   if (answer === undefined) return 'unknown';
   // "Not possible" tells nothing about what it stood for, so the question that hangs on it is asked.
   return answer.value === null || condition.answer.is.includes(answer.value) ? 'yes' : 'no';
+}
+
+const NOT_WITHIN: readonly Verdict[] = ['outside', 'stop', 'cannot-tell-apart'];
+
+/** By the reading itself, whatever else was computed from it. One that was not possible says nothing, and there is nothing to put right. */
+function wasFoundOutside(itemKey: string, byItem: RecordByItem, findings: readonly Finding[]): Asked {
+  const found = byItem.lastReading(itemKey);
+  if (found === undefined) return byItem.answer(itemKey) === undefined ? 'unknown' : 'no';
+  return findings.some(({ readingId, verdict }) => readingId === found.readingId && NOT_WITHIN.includes(verdict))
+    ? 'yes'
+    : 'no';
 }

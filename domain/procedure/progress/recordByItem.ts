@@ -17,6 +17,8 @@ export type RecordByItem = {
   readonly answer: (itemKey: string) => RecordedAnswer | undefined;
   /** Readings that nothing has replaced, in the order they were measured. */
   readonly liveReadings: (itemKey: string, quantity: QuantityKey) => readonly RecordedReading[];
+  /** The newest of them, whatever was read. */
+  readonly lastReading: (itemKey: string) => RecordedReading | undefined;
   readonly hold: (itemKey: string) => RecordedHold | undefined;
   readonly tuning: (itemKey: string) => RecordedTuning | undefined;
   readonly photos: (itemKey: string) => readonly RecordedPhoto[];
@@ -28,10 +30,8 @@ export type RecordByItem = {
 
 export function recordByItem(record: RunRecord): RecordByItem {
   const answers = groupBy(record.answers, (one) => one.itemKey);
-  const readings = groupBy(
-    record.readings.filter((one) => one.supersededById === null),
-    (one) => readingKey(one.itemKey, one.quantity),
-  );
+  const live = record.readings.filter((one) => one.supersededById === null);
+  const readings = groupBy(live, (one) => readingKey(one.itemKey, one.quantity));
   for (const group of readings.values()) group.sort(byTimeThenSample);
   const holds = groupBy(record.holds, (one) => one.itemKey);
   const tunings = groupBy(record.tunings, (one) => one.itemKey);
@@ -42,6 +42,11 @@ export function recordByItem(record: RunRecord): RecordByItem {
     record,
     answer: (itemKey) => newest(answers.get(itemKey) ?? [], (one) => one.at),
     liveReadings: (itemKey, quantity) => readings.get(readingKey(itemKey, quantity)) ?? [],
+    lastReading: (itemKey) =>
+      newest(
+        live.filter((one) => one.itemKey === itemKey),
+        (one) => one.measuredAt,
+      ),
     hold: (itemKey) => newest(holds.get(itemKey) ?? [], (one) => one.startedAt),
     tuning: (itemKey) => newest(tunings.get(itemKey) ?? [], (one) => one.startedAt),
     photos: (itemKey) => photos.get(itemKey) ?? [],

@@ -158,11 +158,14 @@ function box(words: string): string {
 
 /** A paper asks everything; which lines hang on an answer is said on it. */
 function conditionText({ onlyFor }: StepItem, { steps }: PaperRun): string {
-  const { answer, changedPart } = onlyFor ?? {};
-  const asked = steps.flatMap(({ items }) => items).find(({ key }) => key === answer?.item);
+  const { answer, changedPart, foundOutside } = onlyFor ?? {};
+  const items = steps.flatMap((step) => step.items);
+  const asked = items.find(({ key }) => key === answer?.item);
+  const found = items.find(({ key }) => key === foundOutside);
   const words = answer?.is.map((value) => (asked?.kind === 'choose' ? optionLabel(asked, value) : value)).join(' or ');
   return [
     ...(asked === undefined ? [] : [`Only if “${asked.label}” is ${words ?? ''}.`]),
+    ...(found === undefined ? [] : [`Only if “${found.label}” is outside its limits.`]),
     ...(changedPart === undefined ? [] : ['Only if a part was changed that wants it.']),
   ].join(' ');
 }

@@ -128,6 +128,7 @@ const FIELDS: Readonly<Record<string, Words>> = {
   emitters: { label: 'one of these emitters is there' },
   'onlyFor.fuels': { label: 'the fuel is one of' },
   answer: { label: 'an earlier question was answered' },
+  foundOutside: { label: 'an earlier reading of the same was found outside its limits' },
   item: { label: 'Question' },
   is: { label: 'Answered with' },
   lapses: { label: 'Grows old like' },

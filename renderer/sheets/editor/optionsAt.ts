@@ -10,6 +10,7 @@ export function optionsAt(path: SheetPath, body: Json): readonly Option[] | null
   if (name === 'after' && typeof stepIndex === 'number') return named(stepsOf(body, list).slice(0, stepIndex), 'title');
   if (name === 'firingPoint') return named(asList(valueAt(body, ['firingPoints'])), 'label');
   if (name === 'item' && path.at(-2) === 'answer') return named(earlierQuestions(path, body), 'label');
+  if (name === 'foundOutside') return named(earlierReadings(path, body), 'label');
   if (name === 'is' && path.at(-2) === 'answer') {
     const asked = valueAt(body, [...path.slice(0, -1), 'item']);
     return answersOf(earlierQuestions(path, body).find((item) => valueAt(item, ['key']) === asked));
@@ -17,13 +18,20 @@ export function optionsAt(path: SheetPath, body: Json): readonly Option[] | null
   return null;
 }
 
-function earlierQuestions([list, stepIndex, , itemIndex]: SheetPath, body: Json): readonly Json[] {
+function earlierQuestions(path: SheetPath, body: Json): readonly Json[] {
+  return earlierItems(path, body).filter((item) => ['confirm', 'choose'].includes(String(valueAt(item, ['kind']))));
+}
+
+function earlierReadings(path: SheetPath, body: Json): readonly Json[] {
+  return earlierItems(path, body).filter((item) => valueAt(item, ['kind']) === 'read');
+}
+
+function earlierItems([list, stepIndex, , itemIndex]: SheetPath, body: Json): readonly Json[] {
   const steps = stepsOf(body, list).slice(0, Number(stepIndex) + 1);
-  const items = steps.flatMap((step, index) => {
+  return steps.flatMap((step, index) => {
     const all = asList(valueAt(step, ['items']));
     return index === Number(stepIndex) ? all.slice(0, Number(itemIndex)) : all;
   });
-  return items.filter((item) => ['confirm', 'choose'].includes(String(valueAt(item, ['kind']))));
 }
 
 function answersOf(item: Json | undefined): readonly Option[] {

@@ -13,13 +13,14 @@ import type { InputOf, OperationName, OutputOf } from '../../../electron/contrac
 import type { Core } from '../../../electron/core.ts';
 import { createCore } from '../../../electron/createCore.ts';
 import { buildDemoStore, DEMO_PIN } from '../../../electron/demo/demoStore.ts';
-import { readRunState } from '../../../electron/operations/runState.ts';
+import { type RunState, readRunState } from '../../../electron/operations/runState.ts';
 import { APP_ROOT } from '../../support/testCore.ts';
 
 const NOW = '2026-05-12T14:00:00.000Z';
 const migrationsFolder = join(APP_ROOT, 'db/migrations');
 let parent: string;
 let store: Store;
+let states: readonly RunState[];
 let findings: readonly Finding[];
 let core: Core;
 
@@ -39,7 +40,8 @@ beforeAll(async () => {
       'SELECT runs.id AS runId, min(visit_jobs.visit_id) AS visitId FROM runs JOIN visit_jobs ON visit_jobs.job_id = runs.job_id GROUP BY runs.id',
     )
     .all() as { runId: string; visitId: string }[];
-  findings = runs.flatMap(({ runId, visitId }) => readRunState(store.db, runId, visitId, NOW).findings);
+  states = runs.map(({ runId, visitId }) => readRunState(store.db, runId, visitId, NOW));
+  findings = states.flatMap((state) => state.findings);
   core = createCore({
     dataFolder: parent,
     appRoot: APP_ROOT,
@@ -94,6 +96,16 @@ describe('the demo', () => {
     'message_events',
   ])('has rows in %s', (table) => {
     expect(store.raw.prepare(`SELECT count(*) FROM "${table}"`).pluck().get()).toBeGreaterThan(0);
+  });
+
+  it('has how the pressure was left wherever it was found too low, and nowhere else', () => {
+    const LEFT = 'service-cold-pressure-left';
+    const asked = states.filter(({ progress }) =>
+      progress.steps.some(({ items }) => items.some(({ itemKey }) => itemKey === LEFT)),
+    );
+    const hasLeft = states.filter(({ record }) => record.readings.some(({ itemKey }) => itemKey === LEFT));
+    expect(hasLeft.length).toBeGreaterThan(3);
+    expect(asked.map(({ run }) => run.id).sort()).toEqual(hasLeft.map(({ run }) => run.id).sort());
   });
 
   it('has every reading with an instrument that can give it, and none with what a dial or the eye gives', () => {

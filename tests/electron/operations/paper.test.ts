@@ -215,6 +215,7 @@ describe('paper of a repair', () => {
     await test.must('visits.openStep', { ...at, stepKey });
     const { sheet } = await view();
     for (const item of sheet.repair?.find(({ key }) => key === stepKey)?.items ?? []) {
+      if (item.onlyFor?.foundOutside !== undefined) continue;
       const reading = READ[item.key];
       const said = SAID[item.key] ?? (item.kind === 'choose' ? item.options[0]?.value : 'yes') ?? '';
       const written: Written | null =

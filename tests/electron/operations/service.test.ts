@@ -34,12 +34,7 @@ function leanerNotes(): RecordedRun {
   const samples = (texts: readonly string[]) => texts.map((text) => ({ text, unit: '%' }));
   return {
     ...notes,
-    // Topped up on arrival: the demo's own notes have it under the sheet's least.
-    readings: {
-      ...notes.readings,
-      'service-cold-pressure': { text: '1.15', unit: 'bar' },
-      'inlet-all-on': { text: '18.3', unit: 'mbar' },
-    },
+    readings: { ...notes.readings, 'inlet-all-on': { text: '18.3', unit: 'mbar' } },
     series: {
       ...notes.series,
       'high-as-found-flue': {
@@ -106,6 +101,15 @@ describe('a yearly service', () => {
     expect(co2?.points).toHaveLength(4);
     expect(co2?.points.at(-1)).toMatchObject({ on: '2026-03-02', foundValue: 7.6, startsBaseline: false });
     expect(co2?.points.at(-1)?.value).toBeGreaterThan(8);
+    // Too low on arrival, filled up before anything was lit: both stand there, and neither was typed over.
+    const pressure = trendSeries(trends.runs, points)
+      .find(({ trend }) => trend === 'cold-pressure')
+      ?.points.at(-1);
+    const atLeastBar = trends.limits.find(
+      ({ quantity, point }) => quantity === 'systemPressureBarG' && point === 'cold',
+    )?.min;
+    expect(pressure?.foundValue).toBeLessThan(atLeastBar ?? 0);
+    expect(pressure?.value).toBeGreaterThan(atLeastBar ?? Number.POSITIVE_INFINITY);
     expect(trends.limits.some(({ quantity }) => quantity === 'co2DryVolPct')).toBe(true);
   });
 
