@@ -27,6 +27,7 @@ const node: UserConfig = {
         main: shellFile('main.ts'),
         coreProcess: shellFile('coreProcess.ts'),
         planWorker: shellFile('planWorker.ts'),
+        rehearsalWorker: shellFile('rehearsalWorker.ts'),
         // One file read instead of some eight hundred: `npm start` is quick also where the browser is the window.
         serveInBrowser: shellFile('serveInBrowser.ts'),
       },

@@ -35,6 +35,7 @@ import { sniffMediaType } from './operations/sniffMediaType.ts';
 import { storageFailureOf } from './operations/storageFailure.ts';
 import type { DoneMove } from './operations/takeBackMove.ts';
 import { keepSecondPlace } from './secondPlaceKeeper.ts';
+import { keepWeeklyRehearsal } from './weeklyRehearsal.ts';
 
 export type CoreOptions = {
   readonly dataFolder: string;
@@ -59,9 +60,7 @@ export function openCore(options: CoreOptions): Core {
   const signedIn = new Map<ClientId, string>();
   const pinGuard = createPinGuard(() => Date.parse(clock()));
 
-  // Beside this file under its own ending, from the sources and from the build.
-  const workerUrl = new URL(`./planWorker${extname(import.meta.url)}`, import.meta.url);
-  const plans = createPlanRuns<ProposalBasis, readonly DoneMove[]>(workerUrl, logFault);
+  const plans = createPlanRuns<ProposalBasis, readonly DoneMove[]>(besideThisFile('planWorker'), logFault);
 
   const exports = createExportRuns();
 
@@ -117,6 +116,15 @@ export function openCore(options: CoreOptions): Core {
       changed(['backups', 'app']);
       secondPlace.carrySoon();
     },
+  });
+  const rehearsal = keepWeeklyRehearsal({
+    backups: backupFolders.real,
+    migrationsFolder,
+    workerUrl: besideThisFile('rehearsalWorker'),
+    isWanted: () => purpose === 'real',
+    clock,
+    logFault,
+    changed: () => changed(['backups', 'app']),
   });
   dailyCopies.look();
   secondPlace.carrySoon();
@@ -225,6 +233,7 @@ export function openCore(options: CoreOptions): Core {
     attachments: keptFiles(),
     backups: backupFolders[purpose],
     dailyCopies,
+    rehearsal,
     secondPlace,
     steadyClockMs: options.steadyClockMs ?? (() => uptime() * 1000),
     bootId,
@@ -318,12 +327,18 @@ export function openCore(options: CoreOptions): Core {
 
     close() {
       dailyCopies.stop();
+      rehearsal.stop();
       secondPlace.stop();
       plans.stopAll();
       exports.stopAll();
       store.close();
     },
   };
+}
+
+/** A thread's file, under this file's own ending: from the sources and from the build. */
+function besideThisFile(name: string): URL {
+  return new URL(`./${name}${extname(import.meta.url)}`, import.meta.url);
 }
 
 /** Copies of a store without the store: an empty one in its place would pass for a first run. */

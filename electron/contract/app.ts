@@ -41,6 +41,8 @@ export const storeWarning = z.enum([
   'clock-before-last-change',
   'no-backup-today',
   'second-place-behind',
+  /** One was tried out and cannot be gone back to. */
+  'backup-does-not-hold',
 ]);
 
 export type StoreWarning = z.output<typeof storeWarning>;

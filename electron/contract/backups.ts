@@ -22,6 +22,15 @@ export const copyFailure = z.enum([...copyProblem.options, ...storageFailure.opt
 /** The last try of this start that failed, as long as none has succeeded since. */
 export const copyTrouble = z.strictObject({ at: instant, why: copyFailure });
 
+/** The last time a backup was gone back to beside the store, to see that it can be. */
+export const rehearsal = z.strictObject({
+  at: instant,
+  copyName: z.string(),
+  problem: z.enum([...copyProblem.options, 'cannot-open', 'rows-missing']).nullable(),
+  rowCount: z.number().int(),
+});
+export type Rehearsal = z.output<typeof rehearsal>;
+
 /** What is known of the second place. */
 const secondPlace = z.strictObject({
   folder: z.string(),
@@ -42,6 +51,8 @@ export const backupOperations = {
     output: z.strictObject({
       folder: z.string(),
       copies: z.array(copy),
+      /** null: none was tried out yet. */
+      lastTriedOut: rehearsal.nullable(),
       /** null: none was chosen. */
       secondPlace: secondPlace.nullable(),
     }),

@@ -163,7 +163,7 @@ function storeWarnings(
   isSetUp: boolean,
   context: {
     store: { raw: { prepare: (sql: string) => { get: () => unknown } } };
-    services: Pick<CoreServices, 'backups' | 'dailyCopies' | 'secondPlace' | 'isDemo'>;
+    services: Pick<CoreServices, 'backups' | 'dailyCopies' | 'rehearsal' | 'secondPlace' | 'isDemo'>;
   },
 ): readonly StoreWarning[] {
   const warnings: StoreWarning[] = [];
@@ -177,6 +177,8 @@ function storeWarnings(
   if (isOwed && (newest === '' || Date.parse(now) - Date.parse(newest) > dayMs)) warnings.push('no-backup-today');
   if (!context.services.isDemo() && isBehind(context.services.secondPlace.state(), now))
     warnings.push('second-place-behind');
+  if (!context.services.isDemo() && (context.services.rehearsal.last()?.problem ?? null) !== null)
+    warnings.push('backup-does-not-hold');
   return warnings;
 }
 

@@ -37,7 +37,7 @@ export const backupHandlers: Handlers<
 > = {
   /** Each copy here is opened and checked once while the program runs; every one again before it is put back. */
   'backups.list': (_input, context) => {
-    const { backups, secondPlace } = context.services;
+    const { backups, rehearsal, secondPlace } = context.services;
     const there = new Set(listThere(context.services).map(({ name }) => name));
     const here = backups.list();
     const hereNames = new Set(here.map(({ name }) => name));
@@ -54,6 +54,7 @@ export const backupHandlers: Handlers<
     return {
       folder: backups.folder,
       copies: copies.sort((a, b) => b.name.localeCompare(a.name)),
+      lastTriedOut: context.services.isDemo() ? null : rehearsal.last(),
       secondPlace: context.services.isDemo() ? null : secondPlace.state(),
     };
   },

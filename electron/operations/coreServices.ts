@@ -4,6 +4,7 @@ import type { BackupFolder } from '../../db/backups.ts';
 import type { ClientId } from '../core.ts';
 import type { DailyCopies } from '../dailyCopies.ts';
 import type { SecondPlaceKeeper } from '../secondPlaceKeeper.ts';
+import type { WeeklyRehearsal } from '../weeklyRehearsal.ts';
 import type { ExportRuns } from './exports/exportRuns.ts';
 import type { ProposalBasis } from './planningHandlers.ts';
 import type { PlanRuns } from './planRuns.ts';
@@ -16,6 +17,7 @@ export type CoreServices = {
   readonly attachments: AttachmentFiles;
   readonly backups: BackupFolder;
   readonly dailyCopies: DailyCopies;
+  readonly rehearsal: WeeklyRehearsal;
   readonly secondPlace: SecondPlaceKeeper;
   /** A clock that cannot be set: to notice when the other one was. Restarts with the machine, named by `bootId`. */
   readonly steadyClockMs: () => number;

@@ -16,6 +16,7 @@ import { useOperation } from '../operations/useOperation.ts';
 import { leaveSignInNotice } from '../start/signInNotice.ts';
 import { KEPT_WORDS } from './keptWords.ts';
 import { SecondPlacePanel } from './SecondPlacePanel.tsx';
+import { TriedOut } from './TriedOut.tsx';
 
 const WHERE_WORDS = { here: 'here', second: 'second place', both: 'here and second place' } as const;
 
@@ -35,11 +36,12 @@ export function BackupsScreen() {
       <ErrorText error={make.error} />
       <ErrorText error={restore.error} />
       <Answer of={found}>
-        {({ folder, copies, secondPlace }) => (
+        {({ folder, copies, lastTriedOut, secondPlace }) => (
           <>
             <p style={{ margin: 0 }}>
               Kept in <code>{folder}</code>: all that is recorded, without the photos and files, which lie beside it.
             </p>
+            {lastTriedOut === null ? null : <TriedOut {...lastTriedOut} />}
             {isDemo ? null : <SecondPlacePanel place={secondPlace} />}
             {copies.length === 0 ? (
               <EmptyState title="No backup yet">

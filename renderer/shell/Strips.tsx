@@ -81,6 +81,8 @@ function warningWords(warning: AppStatusValue['warnings'][number], dataFolder: s
       return 'This computer’s clock is earlier than the last change on file. Set the clock before recording waits or dates.';
     case 'no-backup-today':
       return 'No backup has been made today yet.';
+    case 'backup-does-not-hold':
+      return 'A backup was tried out and cannot be gone back to: see Backups, and make a new one now.';
     case 'second-place-behind':
       return 'The second place of the backups has not been reached for a day or more: plug it in or see Backups.';
   }
