@@ -53,6 +53,10 @@ export function listJobs(
       visitId: sql<
         string | null
       >`(SELECT ${visitJobs.visitId} FROM ${visitJobs} JOIN ${visits} ON ${visits.id} = ${visitJobs.visitId} WHERE ${visitJobs.jobId} = ${jobs.id} AND ${counts} ORDER BY ${visits.plannedOn} DESC LIMIT 1)`,
+      /** The day of that visit. */
+      visitOn: sql<
+        string | null
+      >`(SELECT ${visits.plannedOn} FROM ${visitJobs} JOIN ${visits} ON ${visits.id} = ${visitJobs.visitId} WHERE ${visitJobs.jobId} = ${jobs.id} AND ${counts} ORDER BY ${visits.plannedOn} DESC LIMIT 1)`,
       lastOutcome: sql<
         string | null
       >`(SELECT ${visits.outcome} FROM ${visitJobs} JOIN ${visits} ON ${visits.id} = ${visitJobs.visitId} WHERE ${visitJobs.jobId} = ${jobs.id} AND ${visits.outcome} IS NOT NULL ORDER BY ${visits.endedAt} DESC LIMIT 1)`,

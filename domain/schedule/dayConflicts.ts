@@ -1,4 +1,5 @@
 /** One person's day as a round of stops: the way between them, and what does not fit, each as a fact with its numbers. */
+import type { AgedAnswer } from '../procedure/agedReadiness.ts';
 import type { FuelKey } from '../procedure/modelSheet.ts';
 import { findObstacles, isForbidding, type Obstacle, type Work, type Worker } from './obstacles.ts';
 import { type TravelTimes, wayMinutes } from './wayMinutes.ts';
@@ -26,6 +27,7 @@ export type Stop = {
     readonly wantedFromOn: string | null;
     readonly wantedToOn: string | null;
     readonly openReadiness: readonly string[];
+    readonly agedReadiness: readonly AgedAnswer[];
   })[];
 };
 
@@ -52,7 +54,9 @@ export type Conflict =
   | { readonly code: 'day-not-promised'; readonly promisedOn: string }
   | { readonly code: 'after-latest'; readonly latestOn: string; readonly why: string | null }
   | { readonly code: 'outside-wanted'; readonly wantedFromOn: string | null; readonly wantedToOn: string | null }
-  | { readonly code: 'readiness-open'; readonly items: readonly string[] };
+  | { readonly code: 'readiness-open'; readonly items: readonly string[] }
+  /** Given, but so long ago that it has to be asked again. */
+  | { readonly code: 'readiness-old'; readonly answers: readonly AgedAnswer[] };
 
 export type DayPlan = {
   readonly legs: readonly Leg[];
@@ -135,6 +139,8 @@ function ownConflicts(stop: Stop): readonly Conflict[] {
   }
   const items = stop.jobs.flatMap((job) => job.openReadiness);
   if (!stop.isPencilled && items.length > 0) found.push({ code: 'readiness-open', items });
+  const answers = stop.jobs.flatMap((job) => job.agedReadiness);
+  if (answers.length > 0) found.push({ code: 'readiness-old', answers });
   return found;
 }
 

@@ -2,6 +2,7 @@
 import { z } from 'zod';
 import { fuel } from '../../domain/procedure/modelSheet.ts';
 import { INSTRUMENT_KINDS } from '../../domain/vocabulary/people.ts';
+import { agedAnswer } from './agedAnswer.ts';
 import { openNotice } from './openNotice.ts';
 import { day, id, instant, nothing, operation, optionalLine } from './operation.ts';
 import { crewRole, jobKind, licenceProblem, visitChanged, visitState } from './visits.ts';
@@ -45,6 +46,7 @@ const boardJob = z.strictObject({
   insistsOnInstruments: z.boolean(),
   /** Blocking readiness items not yet answered yes. */
   openReadiness: z.array(z.string()),
+  agedReadiness: z.array(agedAnswer),
   openedAt: instant,
   ...planningFields,
 });

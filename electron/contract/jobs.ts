@@ -1,5 +1,6 @@
 /** Work that is to be done on an appliance, and whether its site is ready for it. */
 import { z } from 'zod';
+import { agedAnswer } from './agedAnswer.ts';
 import { priority } from './board.ts';
 import { openNotice } from './openNotice.ts';
 import { day, id, instant, nothing, operation, optionalLine, words } from './operation.ts';
@@ -25,6 +26,7 @@ const jobRow = z.strictObject({
   latestWhy: optionalLine,
   /** Blocking readiness items not yet answered yes. */
   openReadiness: z.array(z.string()),
+  agedReadiness: z.array(agedAnswer),
   openMakeSafes: z.number().int(),
   openNotices: z.array(openNotice),
   /** The visit that is to do it; one that ended without finishing it has given it back. */
@@ -74,6 +76,7 @@ export const jobOperations = {
           recordedAt: instant.nullable(),
         }),
       ),
+      aged: z.array(agedAnswer),
       /** Connected gas loads against what the meter can give; null when the latter or every load is unknown. */
       gasLoad: z
         .strictObject({
@@ -93,6 +96,18 @@ export const jobOperations = {
       answer: readinessAnswer,
       note: words,
       confirmedBy: optionalLine,
+    }),
+    output: nothing,
+    errors: { 'no-such-item': z.strictObject({ stepKey: z.string(), itemKey: z.string() }) },
+  }),
+  /** Asked again today, and all of it is as it was: each answer keeps its words and is as fresh as today. */
+  'jobs.askedAgain': operation({
+    access: ['dispatcher', 'owner', 'technician'],
+    input: z.strictObject({
+      answers: z
+        .array(z.strictObject({ jobId: id, itemKey: z.string().max(100) }))
+        .min(1)
+        .max(500),
     }),
     output: nothing,
     errors: { 'no-such-item': z.strictObject({ stepKey: z.string(), itemKey: z.string() }) },

@@ -6,13 +6,14 @@ import type { StoreWriter } from '../../db/storeWriter.ts';
 import { findJob, findVisit, listCrews, listVisitJobs, type VisitRecord } from '../../db/visits.ts';
 import { readBoard } from './boardRows.ts';
 import { type Crew, replaceCrew, requireLicensedCrew, requireNotBegun, requireUnchanged } from './bookingHandlers.ts';
+import { companyToday } from './companyToday.ts';
 import { fail, type HandlerContext, type Handlers, notFound } from './handler.ts';
 import { expectedMinutesOf } from './workers.ts';
 
 export const boardHandlers: Handlers<
   'board.get' | 'visits.place' | 'visits.pin' | 'visits.promise' | 'jobs.getPlanning' | 'jobs.setPlanning'
 > = {
-  'board.get': (input, context) => readBoard(context.db, input),
+  'board.get': (input, context) => readBoard(context.db, input, companyToday(context)),
 
   'visits.place': (input, context) => {
     const visit = requireNotBegun(context.db, input.visitId);

@@ -5,6 +5,7 @@ import { findCompany } from '../../db/people.ts';
 import { listJobSkills, listSitePlaces, type SitePlaceRow } from '../../db/planning.ts';
 import { findTravelTable } from '../../db/travelTables.ts';
 import { listCrews, listJobs, listVisitJobs, listVisits } from '../../db/visits.ts';
+import type { AgedAnswer } from '../../domain/procedure/agedReadiness.ts';
 import type { FuelKey } from '../../domain/procedure/modelSheet.ts';
 import type { OpenNotice } from '../../domain/recalls/openNotices.ts';
 import { byPressing } from '../../domain/schedule/byPressing.ts';
@@ -14,18 +15,22 @@ import { baseWayPlace, namesOf } from '../../domain/schedule/wayPlace.ts';
 import { foldForSearch } from '../../domain/text/foldForSearch.ts';
 import type { BoardJob, BoardTechnician, BoardVisit, UnplacedJob } from '../contract/board.ts';
 import type { OutputOf } from '../contract/index.ts';
+import { type AskedJob, agedReadinessOf } from './agedReadiness.ts';
 import { openReadinessOf } from './bookingHandlers.ts';
 import { notFound } from './handler.ts';
 import { type DemandsOf, readWorkDemands } from './workDemandsOf.ts';
 import { lengthsOfJobs, readWorkers, type WorkerRow } from './workers.ts';
 import { toAbsence } from './workforceHandlers.ts';
 
-export function readBoard(db: ReadableDb, days: { readonly from: string; readonly to: string }): OutputOf<'board.get'> {
+type Days = { readonly from: string; readonly to: string };
+
+/** `today`: what a call made now could still change of a visit. */
+export function readBoard(db: ReadableDb, days: Days, today: string): OutputOf<'board.get'> {
   const technicians = readWorkers(db, days)
     .filter((row) => isSent(row, days))
     .map(toTechnician);
-  const visits = readBoardVisits(db, days);
-  const unplaced = readUnplaced(db);
+  const visits = readBoardVisits(db, days, today);
+  const unplaced = readUnplaced(db, today);
   const travel = readTravel(db);
   if (travel.pairs.length === 0) return { technicians, visits, unplaced, travel };
   const names = new Set([
@@ -54,7 +59,7 @@ export function readTravel(db: ReadableDb): OutputOf<'board.get'>['travel'] {
 }
 
 /** Cancelled ones are not on the board. */
-export function readBoardVisits(db: ReadableDb, days: { readonly from: string; readonly to: string }): BoardVisit[] {
+export function readBoardVisits(db: ReadableDb, days: Days, today: string): BoardVisit[] {
   const rows = listVisits(db, days).filter(({ visit }) => visit.state !== 'cancelled');
   const visitIds = rows.map(({ visit }) => visit.id);
   const crews = Map.groupBy(listCrews(db, visitIds), ({ crew }) => crew.visitId);
@@ -63,7 +68,16 @@ export function readBoardVisits(db: ReadableDb, days: { readonly from: string; r
     db,
     rows.map(({ visit }) => visit.siteId),
   );
-  const details = readJobDetails(db, jobRows);
+  const ahead = new Map(
+    rows.filter(({ visit }) => isAhead(visit.state)).map(({ visit }) => [visit.id, visit.plannedOn]),
+  );
+  const details = readJobDetails(db, jobRows, {
+    today,
+    asked: jobRows.flatMap(({ job, visitId }) => {
+      const plannedOn = ahead.get(visitId);
+      return plannedOn === undefined ? [] : [{ jobId: job.id, kind: job.kind, plannedOn }];
+    }),
+  });
   const jobsOf = Map.groupBy(jobRows, (row) => row.visitId);
   return rows.map(({ visit, ...who }) => ({
     visitId: visit.id,
@@ -92,13 +106,20 @@ export function readBoardVisits(db: ReadableDb, days: { readonly from: string; r
   }));
 }
 
-function readUnplaced(db: ReadableDb): UnplacedJob[] {
+function isAhead(state: string): boolean {
+  return ['pencilled', 'planned', 'travelling'].includes(state);
+}
+
+function readUnplaced(db: ReadableDb, today: string): UnplacedJob[] {
   const rows = listJobs(db, { applianceId: null, isWaiting: true });
   const places = placesById(
     db,
     rows.flatMap(({ siteId }) => (siteId === null ? [] : [siteId])),
   );
-  const details = readJobDetails(db, rows);
+  const details = readJobDetails(db, rows, {
+    today,
+    asked: rows.map(({ job }) => ({ jobId: job.id, kind: job.kind, plannedOn: null })),
+  });
   const lengths = lengthsOfJobs(
     db,
     rows.map(({ job }) => job.id),
@@ -131,11 +152,16 @@ type JobRow = Pick<ReturnType<typeof listVisitJobs>[number], 'job' | 'appliance'
 type JobDetails = {
   readonly openNotices: ReadonlyMap<string, readonly OpenNotice[]>;
   readonly openReadiness: ReadonlyMap<string, readonly string[]>;
+  readonly agedReadiness: ReadonlyMap<string, readonly AgedAnswer[]>;
   readonly skills: ReadonlyMap<string, readonly string[]>;
   readonly demandsOf: DemandsOf;
 };
 
-function readJobDetails(db: ReadableDb, rows: readonly JobRow[]): JobDetails {
+function readJobDetails(
+  db: ReadableDb,
+  rows: readonly JobRow[],
+  readiness: { readonly today: string; readonly asked: readonly AskedJob[] },
+): JobDetails {
   const skills = Map.groupBy(
     listJobSkills(
       db,
@@ -149,6 +175,7 @@ function readJobDetails(db: ReadableDb, rows: readonly JobRow[]): JobDetails {
       rows.map(({ appliance }) => appliance.id),
     ),
     openReadiness: openReadinessOf(db, rows),
+    agedReadiness: agedReadinessOf(db, readiness.asked, readiness.today),
     skills: new Map([...skills].map(([jobId, list]) => [jobId, list.map((row) => row.skill)])),
     demandsOf: readWorkDemands(db),
   };
@@ -178,6 +205,7 @@ function toJob(
     openMakeSafes,
     openNotices: [...(details.openNotices.get(appliance.id) ?? [])],
     openReadiness: [...(details.openReadiness.get(job.id) ?? [])],
+    agedReadiness: [...(details.agedReadiness.get(job.id) ?? [])],
     openedAt: job.openedAt,
     priority: job.priority,
     wantedFromOn: job.wantedFromOn,

@@ -23,6 +23,8 @@ import { keepsFromWork } from '../../domain/schedule/gasLicence.ts';
 import { findObstacles } from '../../domain/schedule/obstacles.ts';
 import type { OutputOf } from '../contract/index.ts';
 import type { VisitRow } from '../contract/visits.ts';
+import { type AskedJob, agedReadinessOf } from './agedReadiness.ts';
+import { companyToday } from './companyToday.ts';
 import { actorOf, fail, type Handlers, notFound } from './handler.ts';
 import { type GasWork, licenceProblemOf, requireLicenceBeforeFiring } from './licensing.ts';
 import { readVisitRows } from './visitRows.ts';
@@ -33,6 +35,7 @@ export const bookingHandlers: Handlers<
   | 'jobs.list'
   | 'jobs.getReadiness'
   | 'jobs.setReadiness'
+  | 'jobs.askedAgain'
   | 'visits.whoMay'
   | 'visits.book'
   | 'visits.update'
@@ -59,6 +62,7 @@ export const bookingHandlers: Handlers<
       ...(input.jobIds === undefined ? {} : { jobIds: input.jobIds }),
     });
     const open = openReadinessOf(context.db, rows);
+    const aged = agedReadinessOf(context.db, rows.flatMap(toAskedJob), companyToday(context));
     const notices = readOpenNotices(
       context.db,
       rows.map(({ appliance }) => appliance.id),
@@ -80,6 +84,7 @@ export const bookingHandlers: Handlers<
       latestOn: row.job.latestOn,
       latestWhy: row.job.latestWhy,
       openReadiness: [...(open.get(row.job.id) ?? [])],
+      agedReadiness: [...(aged.get(row.job.id) ?? [])],
       openMakeSafes: row.openMakeSafes,
       openNotices: [...(notices.get(row.appliance.id) ?? [])],
       visitId: row.visitId,
@@ -106,6 +111,7 @@ export const bookingHandlers: Handlers<
           recordedAt: one?.answer.recordedAt ?? null,
         };
       }),
+      aged: [...(agedReadinessOf(context.db, toAskedJob(row), companyToday(context)).get(input.jobId) ?? [])],
       gasLoad: row.siteId === null ? null : gasLoadOf(context.db, row.siteId),
     };
   },
@@ -120,6 +126,23 @@ export const bookingHandlers: Handlers<
       const existing = listReadiness(writer.db, [input.jobId]).find((one) => one.answer.itemKey === input.itemKey);
       if (existing === undefined) writer.insert(readinessAnswers, row);
       else writer.update(readinessAnswers, existing.answer.id, row);
+    });
+    context.services.changed(['jobs']);
+    return {};
+  },
+
+  'jobs.askedAgain': (input, context) => {
+    const again = { recordedById: actorOf(context).staffId, recordedAt: context.now };
+    context.write((writer) => {
+      const known = listReadiness(
+        writer.db,
+        input.answers.map(({ jobId }) => jobId),
+      );
+      for (const { jobId, itemKey } of input.answers) {
+        const row = known.find(({ answer }) => answer.jobId === jobId && answer.itemKey === itemKey);
+        if (row === undefined) return fail('no-such-item', { stepKey: 'readiness', itemKey });
+        writer.update(readinessAnswers, row.answer.id, again);
+      }
     });
     context.services.changed(['jobs']);
     return {};
@@ -234,6 +257,11 @@ function requireReadiness(db: ReadableDb, jobIds: readonly string[]): void {
   const open = openReadinessOf(db, listJobs(db, { applianceId: null, jobIds }));
   const items = [...open].flatMap(([jobId, keys]) => keys.map((itemKey) => ({ jobId, itemKey })));
   if (items.length > 0) fail('readiness-open', { items });
+}
+
+/** What is done is not asked about any more. */
+function toAskedJob({ job, visitOn }: ReturnType<typeof listJobs>[number]): readonly AskedJob[] {
+  return job.closedAt === null ? [{ jobId: job.id, kind: job.kind, plannedOn: visitOn }] : [];
 }
 
 /** Only startups ask for readiness. */

@@ -6,7 +6,7 @@ import { findCompany } from '../../db/people.ts';
 import { listSitePlaces } from '../../db/planning.ts';
 import { findNewestRevision } from '../../db/sheets.ts';
 import { findVisit } from '../../db/visits.ts';
-import { READINESS_ITEMS } from '../../domain/procedure/readiness.ts';
+import { readinessLabel } from '../../domain/procedure/readiness.ts';
 import { toTravelTable } from '../../domain/schedule/travelTable.ts';
 import { boardStart, wallMinute } from '../../domain/schedule/wallClock.ts';
 import { wayMinutes } from '../../domain/schedule/wayMinutes.ts';
@@ -29,7 +29,7 @@ const KIND_TEXT: Readonly<Record<BoardJob['kind'], string>> = {
 export function readDaySheet(db: ReadableDb, staffId: string, on: string): DaySheet {
   const company = findCompany(db) ?? notFound('companies', 'this');
   const worker = readWorkers(db, { from: on, to: on }).find((one) => one.staffId === staffId);
-  const visits = readBoardVisits(db, { from: on, to: on })
+  const visits = readBoardVisits(db, { from: on, to: on }, on)
     .filter((visit) => visit.crew.some((member) => member.staffId === staffId))
     .toSorted((a, b) => (boardStart(a) ?? 0) - (boardStart(b) ?? 0));
   const travel = readTravel(db);
@@ -86,7 +86,10 @@ function toStop(db: ReadableDb, visit: BoardVisit, wayMin: number | null): DaySh
         inputKw: job.ratedInputKw,
         sheet: revision === undefined ? null : `${revision.title}, revision ${revision.revision}`,
         parts: vanParts(job.kind),
-        readinessGaps: job.openReadiness.map((key) => READINESS_ITEMS.find((item) => item.key === key)?.label ?? key),
+        readinessGaps: job.openReadiness.map(readinessLabel),
+        readinessAged: job.agedReadiness.map(
+          ({ itemKey, askedDaysAgo }) => `${readinessLabel(itemKey)}: asked ${askedDaysAgo} days ago`,
+        ),
         makeSafes: listMakeSafes(db, job.applianceId)
           .filter(({ makeSafe }) => makeSafe.closedAt === null)
           .map(

@@ -13,6 +13,7 @@ import { weekdayText } from '../documents/documentDates.ts';
 import type { Block } from '../documents/page/blocks.ts';
 import { type CalendarVisit, visitCalendar } from '../documents/visitCalendar.ts';
 import { readBoardVisits } from './boardRows.ts';
+import { companyToday } from './companyToday.ts';
 import { jobText, readDaySheet } from './daySheetFacts.ts';
 import { type HandlerContext, type Handlers, notFound } from './handler.ts';
 import { keepMade } from './keepMade.ts';
@@ -35,7 +36,7 @@ export const outputHandlers: Handlers<'daySheets.build' | 'weekOverviews.build' 
   'weekOverviews.build': async (input, context) => {
     const days = Array.from({ length: 7 }, (_, index) => Temporal.PlainDate.from(input.from).add({ days: index }));
     const to = days.at(-1)?.toString() ?? input.from;
-    const visits = readBoardVisits(context.db, { from: input.from, to });
+    const visits = readBoardVisits(context.db, { from: input.from, to }, companyToday(context));
     const people = readWorkers(context.db, { from: input.from, to });
     const title = `Week of ${weekdayText(input.from)}`;
     const attachmentId = await keepPdf(context, {
@@ -87,7 +88,7 @@ function readCalendarVisits(
     ),
     ({ crew }) => crew.visitId,
   );
-  const shown = new Map(readBoardVisits(db, input).map((visit) => [visit.visitId, visit]));
+  const shown = new Map(readBoardVisits(db, input, companyToday(context)).map((visit) => [visit.visitId, visit]));
   const places = new Map(
     listSitePlaces(
       db,

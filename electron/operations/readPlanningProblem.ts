@@ -65,7 +65,8 @@ const SAFETY_MARGIN_DAYS = 3;
 
 export function readPlanningProblem(db: ReadableDb, question: PlanningQuestion): PlanningBasis {
   const { timeZone } = findCompany(db) ?? notFound('companies', 'this');
-  const board = readBoard(db, question);
+  const today = dayIn(timeZone, question.now);
+  const board = readBoard(db, question, today);
   const dates: string[] = [];
   for (let date = question.from; date <= question.to; date = addDays(date, 1)) dates.push(date);
   const technicians = board.technicians.filter((one) => one.roles.includes('technician'));
@@ -73,7 +74,6 @@ export function readPlanningProblem(db: ReadableDb, question: PlanningQuestion):
   const taken = jobs.filter(
     (job) => question.takesNotReady || job.kind !== 'startup' || job.openReadiness.length === 0,
   );
-  const today = dayIn(timeZone, question.now);
   const nowMin = minuteOf(today, Temporal.Instant.from(question.now), timeZone);
   const openFrom = (date: string): number => (date === today ? nowMin : 0);
   const visits: PlanVisit[] = [];

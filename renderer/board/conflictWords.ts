@@ -5,6 +5,7 @@ import type { Conflict } from '../../domain/schedule/dayConflicts.ts';
 import type { Obstacle } from '../../domain/schedule/obstacles.ts';
 import { durationWords } from '../form/readTime.ts';
 import { INSTRUMENT_SHORT } from '../instruments/instrumentWords.ts';
+import { agedWords } from '../jobs/agedWords.ts';
 import { clockWords, dayWords } from '../kit/dayWords.ts';
 import { LICENCE } from '../kit/errorWords.ts';
 import { sitePlaceWords } from '../kit/places.ts';
@@ -32,6 +33,8 @@ export function conflictWords(conflict: Conflict, nameOf: (visitId: string) => s
       return `outside the days that suit the customer (${daysWords(conflict.wantedFromOn, conflict.wantedToOn)})`;
     case 'readiness-open':
       return `planned, but the site is not ready: ${conflict.items.map(readinessLabel).join('; ')}`;
+    case 'readiness-old':
+      return `ask again: ${agedWords(conflict.answers)}`;
     default:
       return assertNever(conflict);
   }

@@ -133,8 +133,12 @@ function Booking({
   readonly others: readonly Job[];
   readonly suggestedMin: number;
 }) {
+  const jobsWith = (together: readonly string[]): readonly Job[] => [
+    job,
+    ...others.filter(({ jobId }) => together.includes(jobId)),
+  ];
   const isReadyWith = (together: readonly string[]): boolean =>
-    [job, ...others.filter(({ jobId }) => together.includes(jobId))].every((one) => one.openReadiness.length === 0);
+    jobsWith(together).every((one) => one.openReadiness.length === 0);
   const form = useDraftForm<BookingForm, 'visits.book'>({
     draftKey: `book.${job.jobId}`,
     operation: 'visits.book',
@@ -172,7 +176,12 @@ function Booking({
               ))}
             </fieldset>
           )}
-          <VisitFields form={form} jobIds={[job.jobId, ...together]} isReady={isReadyWith(together)} />
+          <VisitFields
+            form={form}
+            jobIds={[job.jobId, ...together]}
+            isReady={isReadyWith(together)}
+            aged={jobsWith(together).flatMap((one) => one.agedReadiness)}
+          />
           <TextField form={form} name="note" label="Note for the crew" lines={2} />
         </DraftFormFrame>
       </Panel>

@@ -53,14 +53,15 @@ export function ReadinessPanel({
 }) {
   const given = new Map(readiness.items.map((item) => [item.itemKey, item]));
   const blocking = READINESS_ITEMS.filter(({ blocksBooking }) => blocksBooking);
+  const aged = new Map(readiness.aged.map(({ itemKey, askedDaysAgo }) => [itemKey, askedDaysAgo]));
   const open = blocking.filter(({ key }) => !isGiven(given.get(key)?.answer ?? null));
   return (
     <Panel
       title="Readiness"
       action={
-        <strong role="status" style={{ color: open.length === 0 ? 'var(--lo-fir)' : 'var(--lo-ochre)' }}>
+        <strong role="status" style={{ color: open.length + aged.size === 0 ? 'var(--lo-fir)' : 'var(--lo-ochre)' }}>
           {open.length === 0
-            ? 'ready for a firm booking'
+            ? `ready for a firm booking${aged.size === 0 ? '' : `, ${aged.size} to ask again`}`
             : `${open.length} of ${blocking.length} that must be given are open`}
         </strong>
       }
@@ -75,12 +76,18 @@ export function ReadinessPanel({
         {siteId === null ? null : <GasLoadGaps siteId={siteId} />}
         <p className="lo-faint" style={{ margin: 0 }}>
           On an answer: <kbd className="lo-key">y</kbd> yes, <kbd className="lo-key">n</kbd> no,{' '}
-          <kbd className="lo-key">u</kbd> not known, <kbd className="lo-key">x</kbd> not needed; each goes on to the
-          next.
+          <kbd className="lo-key">u</kbd> not known, <kbd className="lo-key">x</kbd> not needed,{' '}
+          <kbd className="lo-key">a</kbd> asked again today, unchanged; each goes on to the next.
         </p>
         <div>
           {READINESS_ITEMS.map((item) => (
-            <ItemRow key={item.key} jobId={readiness.jobId} item={item} given={given.get(item.key) ?? null} />
+            <ItemRow
+              key={item.key}
+              jobId={readiness.jobId}
+              item={item}
+              given={given.get(item.key) ?? null}
+              askedDaysAgo={aged.get(item.key) ?? null}
+            />
           ))}
         </div>
       </Stack>
@@ -92,10 +99,13 @@ function ItemRow({
   jobId,
   item,
   given,
+  askedDaysAgo,
 }: {
   readonly jobId: string;
   readonly item: ReadinessItem;
   readonly given: Given | null;
+  /** null: fresh enough, or nothing that grows old. */
+  readonly askedDaysAgo: number | null;
 }) {
   const set = useAct('jobs.setReadiness');
   const mayAnswer = useHasRole('dispatcher', 'owner', 'technician');
@@ -138,7 +148,8 @@ function ItemRow({
           fullWidth
           disabled={!mayAnswer}
           onKeyDown={(event) => {
-            const answer = event.ctrlKey || event.altKey || event.metaKey ? undefined : ANSWER_KEYS[event.key];
+            const pressed = event.ctrlKey || event.altKey || event.metaKey ? '' : event.key;
+            const answer = pressed === 'a' ? (given?.answer ?? undefined) : ANSWER_KEYS[pressed];
             if (answer === undefined) return;
             event.preventDefault();
             void save(answer);
@@ -157,6 +168,14 @@ function ItemRow({
               {given.recordedByName}, <InstantText at={given.recordedAt} />
             </span>
           ) : null}
+          {askedDaysAgo === null ? null : (
+            <>
+              <strong style={{ color: 'var(--lo-ochre)' }}>asked {askedDaysAgo} days ago</strong>
+              <Button variant="default" disabled={!mayAnswer} onClick={() => void save(given?.answer ?? 'unknown')}>
+                Asked again, unchanged
+              </Button>
+            </>
+          )}
           <FieldSaved state={state} />
           {state.kind === 'not-saved' ? (
             <Button variant="default" onClick={() => void save(given?.answer ?? 'unknown')}>

@@ -5,6 +5,7 @@ import { assertNever } from '../../domain/result.ts';
 import { conflictWords } from '../board/conflictWords.ts';
 import { elsewhereWords } from '../board/ofPapers.ts';
 import { shortageWords } from '../board/shortageWords.ts';
+import { agedWords } from '../jobs/agedWords.ts';
 import { capital } from '../kit/capital.ts';
 import { dayWords } from '../kit/dayWords.ts';
 import { Panel } from '../kit/Panel.tsx';
@@ -54,6 +55,7 @@ export function DecisionsPanel() {
 function DecisionLine({ decision, plans }: { readonly decision: Decision; readonly plans: boolean }) {
   switch (decision.kind) {
     case 'does-not-fit':
+    case 'readiness-old':
     case 'still-pencilled':
     case 'nobody-told': {
       const { visit } = decision;
@@ -72,7 +74,9 @@ function DecisionLine({ decision, plans }: { readonly decision: Decision; readon
           <span style={{ color: decision.kind === 'does-not-fit' && decision.isGrave ? 'var(--lo-ember)' : undefined }}>
             {decision.kind === 'does-not-fit'
               ? decision.conflicts.map((conflict) => conflictWords(conflict, () => 'another visit')).join('; ')
-              : VISIT_WORDS[decision.kind]}
+              : decision.kind === 'readiness-old'
+                ? `ask again: ${agedWords(decision.answers)}`
+                : VISIT_WORDS[decision.kind]}
           </span>
         </li>
       );

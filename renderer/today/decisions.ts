@@ -1,4 +1,5 @@
 /** What needs a decision now, from the days ahead: a fact each, with where it is decided. */
+import { type AgedAnswer, CALL_DAYS } from '../../domain/procedure/agedReadiness.ts';
 import { type Conflict, isGrave } from '../../domain/schedule/dayConflicts.ts';
 import { hasInDate } from '../../domain/schedule/heldInstruments.ts';
 import { findShortages, type Shortage } from '../../domain/schedule/sharedInstruments.ts';
@@ -14,6 +15,8 @@ export type Decision =
       readonly isGrave: boolean;
       readonly conflicts: readonly Conflict[];
     }
+  /** Given so long ago that it has to be asked again before going. */
+  | { readonly kind: 'readiness-old'; readonly visit: BoardVisit; readonly answers: readonly AgedAnswer[] }
   | { readonly kind: 'still-pencilled'; readonly visit: BoardVisit }
   | { readonly kind: 'nobody-told'; readonly visit: BoardVisit }
   | { readonly kind: 'waiting-job'; readonly job: UnplacedJob; readonly daysLeft: number | null }
@@ -26,8 +29,6 @@ export type Decision =
   | { readonly kind: 'analyser-out-of-date'; readonly person: BoardTechnician }
   | { readonly kind: 'shared-instrument'; readonly shortage: Shortage; readonly names: ReadonlyMap<string, string> };
 
-/** Customers are called three days ahead (common practice). */
-const CALL_DAYS = 3;
 const JOB_DAYS = 14;
 /** A renewal takes weeks (common practice). */
 const LICENCE_DAYS = 60;
@@ -44,7 +45,10 @@ export function findDecisions(
   const unique = [...new Map(blocks.map((block) => [block.visit.visitId, block])).values()];
   const soon = unique.filter(({ visit, isMovable }) => isMovable && visit.plannedOn <= addDays(today, CALL_DAYS));
   const misfits = unique
-    .map(({ visit, conflicts }) => ({ visit, conflicts: conflicts.filter((one) => !isOfPapers(one)) }))
+    .map(({ visit, conflicts }) => ({
+      visit,
+      conflicts: conflicts.filter((one) => !isOfPapers(one) && one.code !== 'readiness-old'),
+    }))
     .filter(({ conflicts }) => conflicts.length > 0)
     .map(({ visit, conflicts }) => ({
       kind: 'does-not-fit' as const,
@@ -64,6 +68,10 @@ export function findDecisions(
   return [
     ...misfits.filter((one) => one.isGrave),
     ...(plans ? pressing : []),
+    ...(plans ? soon : []).flatMap(({ visit }) => {
+      const answers = visit.jobs.flatMap((job) => job.agedReadiness);
+      return answers.length === 0 ? [] : [{ kind: 'readiness-old', visit, answers } as const];
+    }),
     ...(plans ? soon.filter(({ visit }) => visit.state === 'pencilled') : []).map(
       ({ visit }) => ({ kind: 'still-pencilled', visit }) as const,
     ),

@@ -25,6 +25,7 @@ import { OpenNoticeNote } from '../recalls/OpenNoticeNote.tsx';
 import { goTo } from '../route.ts';
 import { ServiceDueWords } from '../service/ServiceDueWords.tsx';
 import { Shortcut } from '../shortcuts/Shortcut.tsx';
+import { AgedReadinessNote } from './AgedReadinessNote.tsx';
 import { AmendPanel } from './AmendPanel.tsx';
 import { ChargePanel } from './ChargePanel.tsx';
 import { HandoverSheet } from './HandoverSheet.tsx';
@@ -206,6 +207,7 @@ function Visit({ visit }: { readonly visit: VisitRow }) {
           </Stack>
         </Panel>
       ) : null}
+      {isAhead(visit) && mayPlan ? <AgedReadinessNote jobIds={visit.jobs.map(({ jobId }) => jobId)} /> : null}
       {visit.state === 'pencilled' && mayPlan && !isMoving ? <PencilledPanel visit={visit} /> : null}
       <Panel
         title="When and who"

@@ -23,6 +23,8 @@ export type DaySheetStop = {
     readonly sheet: string | null;
     readonly parts: readonly string[];
     readonly readinessGaps: readonly string[];
+    /** Given, but long ago: with how long. */
+    readonly readinessAged: readonly string[];
     readonly makeSafes: readonly string[];
   }[];
 };
@@ -97,6 +99,12 @@ function jobBlocks(job: DaySheetStop['jobs'][number]): readonly Block[] {
       ],
     },
     ...(job.readinessGaps.length === 0 ? [] : [{ kind: 'list', items: job.readinessGaps } as const]),
+    ...(job.readinessAged.length === 0
+      ? []
+      : [
+          { kind: 'paragraph', text: 'Answered long ago: ask again before setting out.', tone: 'strong' } as const,
+          { kind: 'list', items: job.readinessAged } as const,
+        ]),
     ...(job.parts.length === 0
       ? []
       : [{ kind: 'paragraph', text: `In the van (common practice): ${job.parts.join(', ')}.` } as const]),

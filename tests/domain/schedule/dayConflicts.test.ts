@@ -46,6 +46,7 @@ const job = {
   wantedFromOn: null,
   wantedToOn: null,
   openReadiness: [],
+  agedReadiness: [],
 };
 const stop = (visitId: string, startMin: number | null, patch: Partial<Stop> = {}): Stop => ({
   visitId,
@@ -104,6 +105,11 @@ describe('what does not fit on a day', () => {
       'pencilled though not ready',
       [stop('a', 600, { isPencilled: true, jobs: [{ ...job, openReadiness: ['power'] }] })],
       [],
+    ],
+    [
+      'answers of long ago',
+      [stop('a', 600, { jobs: [{ ...job, agedReadiness: [{ itemKey: 'power', askedDaysAgo: 9 }] }] })],
+      ['readiness-old'],
     ],
     ['too large for the licence', [stop('a', 600, { jobs: [{ ...job, ratedInputKw: 120 }] })], ['licence']],
     ['a skill that is not there', [stop('a', 600, { jobs: [{ ...job, skills: ['cascade'] }] })], ['no-skill']],

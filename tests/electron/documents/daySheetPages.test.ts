@@ -37,6 +37,7 @@ function stop(number: number, gaps: number): DaySheetStop {
         sheet: null,
         parts: [`last-${number}`],
         readinessGaps: Array.from({ length: gaps }, (_, index) => `gap ${index}`),
+        readinessAged: [],
         makeSafes: [],
       },
     ],
@@ -84,4 +85,15 @@ it('lets a visit that is taller than a page break, its heading with what follows
   expect(pages.length).toBeGreaterThan(1);
   const at = pages.findIndex((page) => page.includes('first-2.'));
   expect(pages[at]).toContain('Getting in');
+});
+
+it('says of an answer of long ago how old it is and what to do, and nothing where none is', () => {
+  const sheet = { companyName: 'Kittiwake Heating', technicianName: 'Tobias Reyle', dayText: 'Friday', homeMin: null };
+  const [job] = stop(1, 0).jobs;
+  if (job === undefined) throw new Error('a job expected');
+  const withAged = (readinessAged: readonly string[]) =>
+    JSON.stringify(daySheetBlocks({ ...sheet, stops: [{ ...stop(1, 0), jobs: [{ ...job, readinessAged }] }] }));
+  expect(withAged(['Gas live: asked 34 days ago'])).toContain('ask again before setting out');
+  expect(withAged(['Gas live: asked 34 days ago'])).toContain('Gas live: asked 34 days ago');
+  expect(withAged([])).not.toContain('ask again');
 });

@@ -104,6 +104,7 @@ const JOB: UnplacedJob = {
   insistsOnTraining: false,
   insistsOnInstruments: false,
   openReadiness: [],
+  agedReadiness: [],
   openedAt: '2026-03-01T12:00:00.000Z',
   priority: 1,
   wantedFromOn: null,
