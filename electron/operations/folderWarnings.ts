@@ -1,39 +1,102 @@
 /** A store on a network share or in a synchronised folder can be damaged by two machines writing it: said at every start. */
-import { existsSync, readFileSync, statfsSync } from 'node:fs';
+import { execFileSync } from 'node:child_process';
+import { existsSync, readdirSync, readFileSync, realpathSync, statfsSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 
-/** Numbers of Linux's statfs(2) for file systems that live on another machine: NFS, SMB, SMB2, CIFS, AFS, FUSE, 9p, Ceph. */
-const NETWORK_FILE_SYSTEMS = new Set([
-  0x6969, 0x517b, 0xfe534d42, 0xff534d42, 0x5346414f, 0x65735546, 0x01021997, 0x00c36400,
-]);
+export type FolderWarning = 'network-folder' | 'synchronised-folder';
 
-/** Marker files and folders that synchronising programs of any kind leave at the top of what they synchronise. */
-const SYNC_MARKERS = ['.sync', '.stfolder', '.sync_folder', '.synchronised', '.nextsync.db', 'desktop.ini.sync'];
+/** What the system tells of where a folder lies. */
+export type FolderPlace = {
+  readonly platform: NodeJS.Platform;
+  /** As the system itself names it: a drive letter that stands for a share comes out as the share. */
+  readonly path: string;
+  /** Linux: the number of its file system; null elsewhere. */
+  readonly fileSystem: number | null;
+  /** macOS: what `mount` prints; empty elsewhere. */
+  readonly mounts: string;
+  /** What lies in the folder and in those above it. */
+  readonly namesUpwards: readonly (readonly string[])[];
+  /** Windows: the settings by which it shows the folder and those above it. */
+  readonly iniTexts: readonly string[];
+};
 
-export function folderWarnings(folder: string): readonly ('network-folder' | 'synchronised-folder')[] {
-  const warnings: ('network-folder' | 'synchronised-folder')[] = [];
-  if (isOnNetwork(folder)) warnings.push('network-folder');
-  if (isSynchronised(folder)) warnings.push('synchronised-folder');
+const known = new Map<string, readonly FolderWarning[]>();
+
+/** Looked at once: a folder in use does not move. */
+export function folderWarnings(folder: string): readonly FolderWarning[] {
+  const found = known.get(folder) ?? judgeFolderPlace(readFolderPlace(folder));
+  known.set(folder, found);
+  return found;
+}
+
+export function judgeFolderPlace(place: FolderPlace): readonly FolderWarning[] {
+  const warnings: FolderWarning[] = [];
+  if (isOnNetwork(place)) warnings.push('network-folder');
+  if (isSynchronised(place)) warnings.push('synchronised-folder');
   return warnings;
 }
 
-function isOnNetwork(folder: string): boolean {
-  if (/^[\\/]{2}[^\\/]/.test(folder)) return true;
-  if (process.platform !== 'linux' || !existsSync(folder)) return false;
-  return NETWORK_FILE_SYSTEMS.has(statfsSync(folder).type);
+/** Numbers of statfs(2), linux/magic.h: NFS, SMB, SMB2, CIFS, AFS, FUSE, 9p, Ceph. */
+const NETWORK_FILE_SYSTEMS = new Set([
+  0x6969, 0x517b, 0xfe534d42, 0xff534d42, 0x5346414f, 0x65735546, 0x01021997, 0x00c36400,
+]);
+/** mount(8) of macOS, from memory. */
+const NETWORK_MOUNTS = new Set(['smbfs', 'nfs', 'afpfs', 'webdav', 'ftp', 'cifs']);
+
+function isOnNetwork({ platform, path, fileSystem, mounts }: FolderPlace): boolean {
+  if (/^[\\/]{2}[^\\/]/.test(path)) return true;
+  if (platform === 'darwin') return NETWORK_MOUNTS.has(mountKindOf(path, mounts) ?? '');
+  return fileSystem !== null && NETWORK_FILE_SYSTEMS.has(fileSystem);
 }
 
-function isSynchronised(folder: string): boolean {
-  for (let current = folder; ; current = dirname(current)) {
-    if (SYNC_MARKERS.some((marker) => existsSync(join(current, marker)))) return true;
-    if (isWindowsCloudFolder(current)) return true;
-    if (dirname(current) === current) return false;
+/** Of the mount that lies deepest on the way to the path: `//user@host/share on /Volumes/share (smbfs, nodev)`. */
+function mountKindOf(path: string, mounts: string): string | null {
+  let deepest = { at: '', kind: null as string | null };
+  for (const [, at = '', kind = ''] of mounts.matchAll(/^.+ on (\/.*) \((\w+)[,)]/gm)) {
+    const isOnTheWay = at === '/' || path === at || path.startsWith(`${at}/`);
+    if (isOnTheWay && at.length > deepest.at.length) deepest = { at, kind };
   }
+  return deepest.kind;
 }
 
-/** Windows marks a cloud folder's icon in its desktop.ini by a CLSID or the word cloud. */
-function isWindowsCloudFolder(folder: string): boolean {
-  const ini = join(folder, 'desktop.ini');
-  if (process.platform !== 'win32' || !existsSync(ini)) return false;
-  return /cloud/i.test(readFileSync(ini, 'latin1'));
+/** Where macOS itself keeps what is synchronised. */
+const MAC_CLOUD = /\/Library\/(CloudStorage|Mobile Documents)\//;
+/** What synchronising programs leave at the top of what they synchronise: a marker, their database, a hidden store of their own. */
+const SYNC_MARKER = /^(\.stfolder|\.sync|\._?sync_\w+\.db|\.[a-z]+\.cache)$/;
+
+function isSynchronised({ platform, path, namesUpwards, iniTexts }: FolderPlace): boolean {
+  if (platform === 'darwin' && MAC_CLOUD.test(`${path}/`)) return true;
+  // Windows marks a cloud folder's icon by a word or the class of its provider.
+  if (platform === 'win32' && iniTexts.some((text) => /cloud/i.test(text))) return true;
+  return namesUpwards.some((names) => names.some((name) => SYNC_MARKER.test(name)));
+}
+
+function readFolderPlace(folder: string): FolderPlace {
+  const { platform } = process;
+  const upwards = foldersUpwards(folder);
+  return {
+    platform,
+    path: existsSync(folder) ? realpathSync.native(folder) : folder,
+    fileSystem: platform === 'linux' && existsSync(folder) ? statfsSync(folder).type : null,
+    mounts: platform === 'darwin' ? attempt(() => execFileSync('/sbin/mount', { encoding: 'utf8' }), '') : '',
+    namesUpwards: upwards.map((one) => attempt(() => readdirSync(one), [])),
+    iniTexts:
+      platform === 'win32'
+        ? upwards.map((one) => attempt(() => readFileSync(join(one, 'desktop.ini'), 'latin1'), ''))
+        : [],
+  };
+}
+
+function foldersUpwards(folder: string): readonly string[] {
+  const above = dirname(folder);
+  return above === folder ? [folder] : [folder, ...foldersUpwards(above)];
+}
+
+/** What may not be read tells nothing, and is no reason not to start. */
+function attempt<T>(read: () => T, otherwise: T): T {
+  try {
+    return read();
+  } catch {
+    return otherwise;
+  }
 }
