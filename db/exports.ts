@@ -29,7 +29,7 @@ export type ExportSnapshot = {
   readonly close: () => void;
 };
 
-const LEFT_OUT = new Set(['device', 'op', 'appliance_dues', 'registration_gaps', 'derived_tables']);
+const LEFT_OUT = new Set(['device', 'op', 'appliance_dues', 'registration_gaps', 'derived_tables', 'list_works']);
 const SECRET_COLUMNS = new Set(['pin_hash', 'salt']);
 const EXPORTED: readonly unknown[] = Object.values(schema);
 

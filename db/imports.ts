@@ -1,11 +1,11 @@
-/** Queries around imports: what is on file already, what an import wrote, and what hangs on it since. */
+/** Queries around imports: what is on file already, what was taken in, and what is under way. */
 import type { Database } from 'better-sqlite3';
-import { desc, eq, is, isNull, sql } from 'drizzle-orm';
-import { type AnySQLiteColumn, alias, getTableConfig, SQLiteTable } from 'drizzle-orm/sqlite-core';
+import { asc, desc, eq, isNull, sql } from 'drizzle-orm';
+import { alias } from 'drizzle-orm/sqlite-core';
 import type { ReadableDb } from './openStore.ts';
 import { rawStatement } from './rawStatement.ts';
 import * as schema from './schema/index.ts';
-import { appliances, customers, imports, parties, placements, sites, staff } from './schema/index.ts';
+import { appliances, customers, imports, listWorks, parties, placements, sites, staff } from './schema/index.ts';
 
 export type ImportRecord = typeof imports.$inferSelect;
 
@@ -103,68 +103,18 @@ export function listWaitingLists(raw: Database, since: string): readonly Waiting
   ).all(since) as WaitingListRow[];
 }
 
-type TableWithId = SQLiteTable & { readonly id: AnySQLiteColumn };
-export type WrittenRow = { readonly table: TableWithId; readonly entity: string; readonly entityId: string };
+export type ListWorkRow = typeof listWorks.$inferSelect;
 
-const EXPORTED: readonly unknown[] = Object.values(schema);
-const TABLES = new Map(
-  EXPORTED.filter((one): one is TableWithId => is(one, SQLiteTable) && 'id' in one).map((table) => [
-    getTableConfig(table).name,
-    table,
-  ]),
-);
-
-/** Rows an import made, the last first: that is the order in which they can go. */
-export function listWritten(db: ReadableDb, record: ImportRecord): readonly WrittenRow[] {
-  const { ops } = schema;
+/** Those under way, and those that a start found cut off. */
+export function listListWorks(db: ReadableDb): readonly { readonly work: ListWorkRow; readonly begunByName: string }[] {
   return db
-    .select({ entity: ops.entity, entityId: ops.entityId })
-    .from(ops)
-    .where(sql`${inSpan(record)} AND ${ops.kind} = 'insert' AND ${ops.entity} <> 'imports'`)
-    .orderBy(desc(ops.deviceSeq))
-    .all()
-    .flatMap(({ entity, entityId }) => {
-      const table = TABLES.get(entity);
-      return table === undefined ? [] : [{ table, entity, entityId }];
-    });
-}
-
-/** What was changed since in rows of the import, and which later rows point at them, by table. */
-export function listLaterWork(
-  db: ReadableDb,
-  record: ImportRecord,
-): readonly { readonly what: string; readonly count: number }[] {
-  const span = sql`SELECT entity, entity_id FROM op WHERE ${inSpan(record)} AND kind = 'insert'`;
-  const changed = db
-    .select({ what: sql<string>`o.entity`, count: sql<number>`count(DISTINCT o.entity_id)` })
-    .from(sql`(${span}) i JOIN op o ON o.entity = i.entity AND o.entity_id = i.entity_id`)
-    .where(
-      sql`o.entity <> 'imports' AND NOT (o.device_id = ${record.deviceId} AND o.incarnation = ${record.incarnation} AND o.device_seq BETWEEN ${record.firstSeq} AND ${record.lastSeq})`,
-    )
-    .groupBy(sql`o.entity`)
+    .select({ work: listWorks, begunByName: staff.name })
+    .from(listWorks)
+    .innerJoin(staff, eq(staff.id, listWorks.begunById))
+    .orderBy(asc(listWorks.begunAt), asc(listWorks.id))
     .all();
-  const pointing = [...TABLES.values()].flatMap((table) => {
-    const { name, foreignKeys } = getTableConfig(table);
-    return foreignKeys.flatMap((key) => {
-      const { columns, foreignTable } = key.reference();
-      const [column] = columns;
-      if (column === undefined) return [];
-      const count =
-        db
-          .select({ count: sql<number>`count(*)` })
-          .from(
-            sql`(${span}) i JOIN ${table} c ON i.entity = ${getTableConfig(foreignTable).name} AND c.${sql.identifier(column.name)} = i.entity_id`,
-          )
-          .where(sql`c.id NOT IN (SELECT entity_id FROM (${span}))`)
-          .get()?.count ?? 0;
-      return count === 0 ? [] : [{ what: name, count }];
-    });
-  });
-  const totals = new Map<string, number>();
-  for (const { what, count } of [...changed, ...pointing]) totals.set(what, (totals.get(what) ?? 0) + count);
-  return [...totals].map(([what, count]) => ({ what, count }));
 }
 
-function inSpan({ deviceId, incarnation, firstSeq, lastSeq }: ImportRecord) {
-  return sql`device_id = ${deviceId} AND incarnation = ${incarnation} AND device_seq BETWEEN ${firstSeq} AND ${lastSeq}`;
+export function findListWork(db: ReadableDb, workId: string): ListWorkRow | undefined {
+  return db.select().from(listWorks).where(eq(listWorks.id, workId)).get();
 }

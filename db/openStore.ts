@@ -6,9 +6,12 @@ import { drizzle } from 'drizzle-orm/better-sqlite3';
 import { ensureDues, refreshStaleDues } from './dues/refreshDues.ts';
 import { watchDues } from './dues/watchDues.ts';
 import { dropSearchCaches, ensureSearchCaches } from './finds/searchCaches.ts';
+import { type LongWrite, type LongWriteOptions, openLongWrite } from './longWrite.ts';
 import { migrate, pendingMigrations, readMigrations } from './migrate.ts';
 import { newId } from './newId.ts';
 import * as schema from './schema/index.ts';
+import { setPragmas } from './setPragmas.ts';
+import { StoreTaken } from './storeTaken.ts';
 import { StoreDamaged } from './storeTrouble.ts';
 import { StoreWriter } from './storeWriter.ts';
 
@@ -23,6 +26,11 @@ export type Store = {
   readonly db: ReadableDb;
   /** One user action: everything written in it and its change-log rows are there together or not at all. */
   readonly write: <T>(by: WriteContext, action: (writer: StoreWriter) => T) => T;
+  /** For what takes seconds; until it ends, whatever else wants to write meets `StoreTaken`. One at a time. */
+  readonly beginLong: (by: WriteContext, options: LongWriteOptions) => LongWrite;
+  /** Throws `StoreTaken` while a long write has the store: for what writes past `write`. */
+  readonly requireFree: () => void;
+  readonly isFree: () => boolean;
   readonly close: () => void;
 };
 
@@ -67,29 +75,46 @@ export function openStore(options: OpenOptions): Store {
     refreshStaleDues(raw, by.now);
     return value;
   }).immediate;
+  let freed: Promise<void> | null = null;
+  const requireFree = (): void => {
+    if (freed !== null) throw new StoreTaken(freed);
+  };
   return {
     path: options.path,
     raw,
     db,
-    write: <T>(by: WriteContext, action: (writer: StoreWriter) => T) => transact(by, action) as T,
+    write: <T>(by: WriteContext, action: (writer: StoreWriter) => T): T => {
+      requireFree();
+      return transact(by, action) as T;
+    },
+    beginLong(by, longOptions) {
+      requireFree();
+      const long = openLongWrite(options.path, by, longOptions);
+      const ended = Promise.withResolvers<void>();
+      freed = ended.promise;
+      const free = (): void => {
+        if (freed === ended.promise) freed = null;
+        ended.resolve();
+      };
+      return { ...long, keep: () => endWith(long.keep, free), drop: () => endWith(long.drop, free) };
+    },
+    requireFree,
+    isFree: () => freed === null,
     close: () => raw.close(),
   };
 }
 
-export function storePath(folder: string): string {
-  return join(folder, 'lightoff.db');
+/** Also when it fails: the store must not stay taken. */
+function endWith(end: () => void, free: () => void): void {
+  try {
+    end();
+  } finally {
+    free();
+  }
 }
 
-/** WAL's own default here is NORMAL, which may lose the last commits at a power cut: set FULL each time and look. */
-export function setPragmas(raw: Database.Database): void {
-  raw.pragma('journal_mode = WAL');
-  raw.pragma('synchronous = FULL');
-  raw.pragma('foreign_keys = ON');
-  raw.pragma('busy_timeout = 5000');
-  raw.pragma('trusted_schema = OFF');
-  raw.pragma('cell_size_check = ON');
-  if (raw.pragma('synchronous', { simple: true }) !== 2) throw new Error('the store cannot be made durable');
-  if (raw.pragma('foreign_keys', { simple: true }) !== 1) throw new Error('foreign keys are off');
+export function storePath(folder: string): string {
+  return join(folder, 'lightoff.db');
 }
 
 function ensureDevice(raw: Database.Database, options: OpenOptions): void {

@@ -12,6 +12,7 @@ import { type BackupFolder, openBackupFolder } from '../db/backups.ts';
 import { openStore, type Store, storePath } from '../db/openStore.ts';
 import { findCompany, findStaff, listStaff } from '../db/people.ts';
 import { finishRestore, replacedStores, restoreStaged, stageRestore } from '../db/restore.ts';
+import { onceFree } from '../db/storeTaken.ts';
 import { StoreMissing, storeTroubleOf } from '../db/storeTrouble.ts';
 import type { StaffRole } from '../domain/vocabulary/people.ts';
 import { contract, isOperationName, type OperationName } from './contract/index.ts';
@@ -25,6 +26,7 @@ import { type FaultLog, openFaultLog } from './faultLog.ts';
 import type { CoreServices } from './operations/coreServices.ts';
 import { createExportRuns } from './operations/exports/exportRuns.ts';
 import { type Actor, type HandlerContext, OperationFailure } from './operations/handler.ts';
+import { createListWorks } from './operations/imports/listWorks.ts';
 import { handlers } from './operations/index.ts';
 import { keepFile } from './operations/keepFile.ts';
 import { createPinGuard } from './operations/pinGuard.ts';
@@ -63,6 +65,7 @@ export function openCore(options: CoreOptions): Core {
   const plans = createPlanRuns<ProposalBasis, readonly DoneMove[]>(besideThisFile('planWorker'), logFault);
 
   const exports = createExportRuns();
+  const listWorks = createListWorks();
 
   let purpose: 'real' | 'demo' = options.startInDemo === true ? 'demo' : 'real';
   const folderOf = (which: 'real' | 'demo'): string =>
@@ -148,10 +151,16 @@ export function openCore(options: CoreOptions): Core {
     })).catch(logFault);
   }
 
-  function switchStore(to: 'real' | 'demo'): void {
-    const opened = openOrSay(to);
+  /** Before the store goes: all of it rests on this one. */
+  function endWhatRuns(): void {
     plans.stopAll();
     exports.stopAll();
+    listWorks.stopAll();
+  }
+
+  function switchStore(to: 'real' | 'demo'): void {
+    const opened = openOrSay(to);
+    endWhatRuns();
     store.close();
     purpose = to;
     store = opened;
@@ -175,8 +184,7 @@ export function openCore(options: CoreOptions): Core {
     // Made ready first: making room for the next copy may take away the one that is wanted.
     stageRestore(copyPath, file, clock());
     const kept = copyBeforeRestore(backups);
-    plans.stopAll();
-    exports.stopAll();
+    endWhatRuns();
     store.close();
     let replaced: string | null = null;
     try {
@@ -242,6 +250,7 @@ export function openCore(options: CoreOptions): Core {
     pinGuard,
     plans,
     exports,
+    listWorks,
     switchStore,
     restoreFrom,
     changed,
@@ -286,7 +295,7 @@ export function openCore(options: CoreOptions): Core {
       if (!isOperationName(name))
         return { ok: false, error: { code: 'unknown-operation', data: { name: String(name).slice(0, 100) } } };
       try {
-        return await handle(name, input, clientId);
+        return await onceFree(() => handle(name, input, clientId));
       } catch (error) {
         return failureReply(name, error, logFault);
       }
@@ -299,12 +308,14 @@ export function openCore(options: CoreOptions): Core {
       const mediaType = sniffMediaType(file.bytes, file.fileName);
       if (mediaType === null) return { ok: false, code: 'type-refused' };
       try {
-        const { attachmentId, sha256 } = keepFile(
-          file,
-          mediaType,
-          services().attachments,
-          (action) => store.write({ actorId: actor.staffId, now: clock() }, action),
-          actor.staffId,
+        const { attachmentId, sha256 } = await onceFree(() =>
+          keepFile(
+            file,
+            mediaType,
+            services().attachments,
+            (action) => store.write({ actorId: actor.staffId, now: clock() }, action),
+            actor.staffId,
+          ),
         );
         return { ok: true, attachmentId, sha256 };
       } catch (error) {
@@ -329,8 +340,7 @@ export function openCore(options: CoreOptions): Core {
       dailyCopies.stop();
       rehearsal.stop();
       secondPlace.stop();
-      plans.stopAll();
-      exports.stopAll();
+      endWhatRuns();
       store.close();
     },
   };

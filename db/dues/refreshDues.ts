@@ -13,9 +13,20 @@ const STEP = 5000;
 
 /** Inside the transaction that made them stale, so nobody ever reads rows that do not fit. */
 export function refreshStaleDues(raw: Database, now: string): void {
+  for (const _step of refreshStaleDuesInSteps(raw, now));
+}
+
+/** The same with a pause after every so many appliances. */
+export function* refreshStaleDuesInSteps(
+  raw: Database,
+  now: string,
+): Generator<{ readonly done: number; readonly of: number }> {
   const ids = rawStatement(raw, 'SELECT appliance_id FROM stale_dues').pluck().all() as string[];
   if (ids.length === 0) return;
-  for (let from = 0; from < ids.length; from += CHUNK) refreshDues(raw, ids.slice(from, from + CHUNK), now);
+  for (let from = 0; from < ids.length; from += CHUNK) {
+    refreshDues(raw, ids.slice(from, from + CHUNK), now);
+    yield { done: Math.min(from + CHUNK, ids.length), of: ids.length };
+  }
   rawStatement(raw, 'DELETE FROM stale_dues').run();
 }
 

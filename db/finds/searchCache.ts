@@ -71,12 +71,27 @@ export function ensureSearchCache(raw: Database, cache: SearchCache): void {
   if (cache.parts.every(([, name, definition]) => present.get(name) === definition)) return;
   raw.transaction(() => {
     dropSearchCache(raw, cache);
-    for (const [, , definition] of cache.parts) raw.exec(definition);
-    raw.exec(
-      `INSERT INTO ${cache.table} (${cache.idColumn}, serial_key, words)
-       SELECT ${cache.idColumn}, serial_key, words FROM ${rowsView(cache.table)} ORDER BY ${cache.idColumn}`,
-    );
+    for (const _filled of fillSearchCache(raw, cache));
   })();
+}
+
+const FILLED_AT_ONCE = 2000;
+
+/** Makes one that was dropped and fills it, so many rows at a time; answers how many are in after each. */
+export function* fillSearchCache(raw: Database, cache: SearchCache): Generator<number> {
+  for (const [, , definition] of cache.parts) raw.exec(definition);
+  const { table, idColumn } = cache;
+  const fill = raw.prepare(
+    `INSERT INTO ${table} (${idColumn}, serial_key, words)
+     SELECT ${idColumn}, serial_key, words FROM ${rowsView(table)} WHERE ${idColumn} > ? ORDER BY ${idColumn} LIMIT ${FILLED_AT_ONCE}`,
+  );
+  const lastId = raw.prepare(`SELECT ${idColumn} FROM ${table} ORDER BY number DESC LIMIT 1`).pluck();
+  let filled = 0;
+  for (let after = '', count = FILLED_AT_ONCE; count === FILLED_AT_ONCE; filled += count) {
+    count = fill.run(after).changes;
+    after = (lastId.get() as string | undefined) ?? '';
+    yield filled + count;
+  }
 }
 
 export function dropSearchCache(raw: Database, cache: SearchCache): void {

@@ -3,6 +3,7 @@ import { sql } from 'drizzle-orm';
 import { index, integer, real, sqliteTable, text, uniqueIndex } from 'drizzle-orm/sqlite-core';
 import { WRITTEN_CHANNELS } from '../../domain/messages/messageKinds.ts';
 import { CHANNELS, LANGUAGES } from '../../domain/vocabulary/people.ts';
+import { LIST_WORK_KINDS } from '../../domain/vocabulary/work.ts';
 import { day, flag, instant, isDay, isJson, json, oneOf, primaryId, rule } from './columns.ts';
 import { parties, staff } from './people.ts';
 import { appliances } from './places.ts';
@@ -37,6 +38,24 @@ export const imports = sqliteTable(
     rule('imports_span', sql`${t.firstSeq} <= ${t.lastSeq}`),
     rule('imports_undone', sql`(${t.undoneAt} IS NULL) = (${t.undoneById} IS NULL)`),
   ],
+);
+
+/**
+ * A list that is just being taken in or out. The write that does it takes this row away with it: what is found at a start was
+ * cut off, and nothing of it was written.
+ */
+export const listWorks = sqliteTable(
+  'list_works',
+  {
+    id: primaryId(),
+    kind: text('kind').notNull(),
+    fileName: text('file_name').notNull(),
+    begunById: text('begun_by_id')
+      .notNull()
+      .references(() => staff.id, { onDelete: 'restrict' }),
+    begunAt: instant('begun_at').notNull(),
+  },
+  (t) => [oneOf('list_works_kind', t.kind, LIST_WORK_KINDS)],
 );
 
 /** `appointment`: that it is booked. */

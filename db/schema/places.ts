@@ -4,8 +4,8 @@ import { index, integer, real, sqliteTable, text, uniqueIndex } from 'drizzle-or
 import { COVER_DATES, FUELS } from '../../domain/procedure/modelSheet.ts';
 import { PARTY_ROLES } from '../../domain/vocabulary/people.ts';
 import { BUILDING_KINDS, DATE_PRECISIONS } from '../../domain/vocabulary/places.ts';
-import { day, flag, instant, isDay, oneOf, primaryId, rule } from './columns.ts';
-import { customers, parties } from './people.ts';
+import { day, flag, instant, isDay, isJson, json, oneOf, primaryId, rule } from './columns.ts';
+import { customers, parties, staff } from './people.ts';
 
 export const sites = sqliteTable(
   'sites',
@@ -59,6 +59,42 @@ export const siteEmitters = sqliteTable(
     removedAt: instant('removed_at'),
   },
   (t) => [index('site_emitters_by_site').on(t.siteId)],
+);
+
+/** A house that changed hands: whose it was and became, and what was written for it, so that a mistake can be put back. */
+export const siteTransfers = sqliteTable(
+  'site_transfers',
+  {
+    id: primaryId(),
+    siteId: text('site_id')
+      .notNull()
+      .references(() => sites.id, { onDelete: 'restrict' }),
+    changedOn: day('changed_on').notNull(),
+    fromCustomerId: text('from_customer_id')
+      .notNull()
+      .references(() => customers.id, { onDelete: 'restrict' }),
+    toCustomerId: text('to_customer_id')
+      .notNull()
+      .references(() => customers.id, { onDelete: 'restrict' }),
+    /** Ids of party roles it ended and added; those added go when it is taken back. */
+    roles: json<{ readonly ended: readonly string[]; readonly added: readonly string[] }>('roles').notNull(),
+    byId: text('by_id')
+      .notNull()
+      .references(() => staff.id, { onDelete: 'restrict' }),
+    at: instant('at').notNull(),
+    takenBackAt: instant('taken_back_at'),
+    takenBackById: text('taken_back_by_id').references(() => staff.id, { onDelete: 'restrict' }),
+    takenBackWhy: text('taken_back_why'),
+  },
+  (t) => [
+    index('site_transfers_by_site').on(t.siteId),
+    isDay('site_transfers_changed', t.changedOn),
+    isJson('site_transfers_roles', t.roles),
+    rule(
+      'site_transfers_taken_back',
+      sql`(${t.takenBackAt} IS NULL) = (${t.takenBackById} IS NULL) AND (${t.takenBackAt} IS NULL) = (${t.takenBackWhy} IS NULL)`,
+    ),
+  ],
 );
 
 /** Dated: who is what, for a site or one appliance. */

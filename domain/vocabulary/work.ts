@@ -33,3 +33,6 @@ export const WASTED_TRIP_CODES = [
   'instrument-not-in-date',
   'other',
 ] as const;
+
+/** What may be under way with a list of an earlier program. */
+export const LIST_WORK_KINDS = ['take-in', 'take-out'] as const;

@@ -43,6 +43,8 @@ export const storeWarning = z.enum([
   'second-place-behind',
   /** One was tried out and cannot be gone back to. */
   'backup-does-not-hold',
+  'list-under-way',
+  'list-cut-off',
 ]);
 
 export type StoreWarning = z.output<typeof storeWarning>;

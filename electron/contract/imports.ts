@@ -3,6 +3,7 @@ import { z } from 'zod';
 import { IMPORT_FIELD_KEYS, type ImportFieldKey } from '../../domain/imports/importFields.ts';
 import type { ImportIssueCode } from '../../domain/imports/importRow.ts';
 import { BUILDING_KINDS } from '../../domain/vocabulary/places.ts';
+import { LIST_WORK_KINDS } from '../../domain/vocabulary/work.ts';
 import { id, instant, nothing, operation } from './operation.ts';
 
 export const importFieldKey = z.enum(IMPORT_FIELD_KEYS as [ImportFieldKey, ...ImportFieldKey[]]);
@@ -61,6 +62,29 @@ export const importCounts = z.strictObject({
   appliances: z.number().int(),
   services: z.number().int(),
 });
+
+export const listWorkKind = z.enum(LIST_WORK_KINDS);
+export type ListWorkKind = z.output<typeof listWorkKind>;
+
+/** `rows`: those of the list; what is searched and what falls due follow at the end. */
+const listProgress = z.discriminatedUnion('isDone', [
+  z.strictObject({
+    isDone: z.literal(false),
+    /** null: it has hardly begun. */
+    step: z
+      .strictObject({
+        doing: z.enum(['looking', 'rows', 'finds', 'dues']),
+        done: z.number().int(),
+        of: z.number().int(),
+      })
+      .nullable(),
+  }),
+  /** What was taken in, or out. */
+  z.strictObject({ isDone: z.literal(true), importId: id, counts: importCounts }),
+]);
+
+const begun = z.strictObject({ workId: id });
+const isUnderWay = { 'list-work-going': nothing } as const;
 
 export const importSuggestion = z.strictObject({
   row: z.number().int(),
@@ -137,8 +161,8 @@ export const importOperations = {
     output: importCheck,
     errors: { 'table-not-read': importProblem, 'field-twice': z.strictObject({ field: z.string() }) },
   }),
-  /** All of it in one transaction, or nothing. */
-  'imports.run': operation({
+  /** Begins to take all of it in, in one transaction that is kept at the end or not at all. It goes on by itself. */
+  'imports.start': operation({
     access: ['owner', 'dispatcher'],
     input: z.strictObject({
       ...source,
@@ -147,13 +171,62 @@ export const importOperations = {
       /** The same file was taken in before and is meant to be once more. */
       isKnownAgain: z.boolean().default(false),
     }),
-    output: z.strictObject({ importId: id, counts: importCounts }),
+    output: begun,
     errors: {
+      ...isUnderWay,
       'table-not-read': importProblem,
       'field-twice': z.strictObject({ field: z.string() }),
       'import-has-errors': z.strictObject({ issueCount: z.number().int() }),
       'imported-before': z.strictObject({ importedAt: instant }),
     },
+  }),
+  /** Begins to take everything an import wrote out again; it ends without a change where later work hangs on it. */
+  'imports.startUndo': operation({
+    access: ['owner', 'dispatcher'],
+    input: z.strictObject({ importId: id }),
+    output: begun,
+    errors: { ...isUnderWay, 'already-undone': nothing },
+  }),
+  /** How far it is, after a moment or at its end. */
+  'imports.follow': operation({
+    access: ['owner', 'dispatcher'],
+    input: z.strictObject({ workId: id }),
+    output: listProgress,
+    errors: {
+      'list-work-stopped': nothing,
+      'later-work': z.strictObject({
+        /** Tables of what hangs on it, with how many. */
+        hangsOn: z.array(z.strictObject({ what: z.string(), count: z.number().int() })),
+      }),
+    },
+  }),
+  /** Nothing of it stays. `isStopped` false: it was through already. */
+  'imports.stop': operation({
+    access: ['owner', 'dispatcher'],
+    input: z.strictObject({ workId: id }),
+    output: z.strictObject({ isStopped: z.boolean() }),
+  }),
+  /** What is under way, and what was cut off when the program ended in the middle: nothing of that was written. */
+  'imports.listWorks': operation({
+    access: ['owner', 'dispatcher'],
+    input: nothing,
+    output: z.array(
+      z.strictObject({
+        workId: id,
+        kind: listWorkKind,
+        fileName: z.string(),
+        begunAt: instant,
+        begunByName: z.string(),
+        isGoing: z.boolean(),
+      }),
+    ),
+  }),
+  /** Somebody has read that it was cut off. */
+  'imports.forgetCutOff': operation({
+    access: ['owner', 'dispatcher'],
+    input: z.strictObject({ workId: id }),
+    output: nothing,
+    errors: isUnderWay,
   }),
   'imports.list': operation({
     access: ['owner', 'dispatcher'],
@@ -177,19 +250,6 @@ export const importOperations = {
     output: z.array(
       z.strictObject({ attachmentId: id, fileName: z.string(), addedAt: instant, addedByName: z.string() }),
     ),
-  }),
-  /** Takes everything an import wrote out again, unless later work hangs on it. */
-  'imports.undo': operation({
-    access: ['owner', 'dispatcher'],
-    input: z.strictObject({ importId: id }),
-    output: z.strictObject({ removed: importCounts }),
-    errors: {
-      'already-undone': nothing,
-      'later-work': z.strictObject({
-        /** Tables of what hangs on it, with how many. */
-        hangsOn: z.array(z.strictObject({ what: z.string(), count: z.number().int() })),
-      }),
-    },
   }),
   /** Begins to write every subject as CSV and all of it as JSON, as it stands now. */
   'exports.start': operation({

@@ -32,7 +32,8 @@ export function addLists(store: Store, data: Scenario, ids: Ids, { putFile }: Pi
       const { plan, issues } = planImport(writer.db, table, mapping, [], today);
       if (isTakenIn === issues.length > 0) throw new Error(`${fileName}: ${JSON.stringify(issues)}`);
       if (!isTakenIn) return;
-      keepImport(writer, { fileName, attachmentId, sheetName: null, mapping, plan, today, importedById: broughtById });
+      const given = { fileName, attachmentId, sheetName: null, mapping, plan, today, importedById: broughtById };
+      for (const _entry of keepImport(writer, given));
     });
   }
 }

@@ -3,6 +3,7 @@
  * its first user is still signing in. Left half-way, the batch waits to be gone on with like any other.
  */
 import { listPacketBatches } from '../../db/packetBatches.ts';
+import { onceFree } from '../../db/storeTaken.ts';
 import type { HandlerContext } from '../operations/handler.ts';
 import { packetBatchHandlers } from '../operations/packetBatchHandlers.ts';
 
@@ -12,7 +13,9 @@ export async function drawPackets(contextAt: (now: string) => HandlerContext): P
   for (const { batchId, startedAt } of listPacketBatches(store.raw, 10)) {
     let waiting = 1;
     while (waiting > 0 && store.raw.open) {
-      ({ waiting } = await packetBatchHandlers['packetBatches.goOn']({ batchId }, contextAt(startedAt)));
+      ({ waiting } = await onceFree(() =>
+        packetBatchHandlers['packetBatches.goOn']({ batchId }, contextAt(startedAt)),
+      ));
     }
   }
 }

@@ -1,6 +1,8 @@
 /** First run, demo, sign-in and the company's own profile. */
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
+import { listListWorks } from '../../db/imports.ts';
+import type { ReadableDb } from '../../db/openStore.ts';
 import { findCompany, findStaff, listStaff } from '../../db/people.ts';
 import { companies, staff, staffRoles } from '../../db/schema/index.ts';
 import type { StoreWriter } from '../../db/storeWriter.ts';
@@ -163,7 +165,8 @@ function storeWarnings(
   isSetUp: boolean,
   context: {
     store: { raw: { prepare: (sql: string) => { get: () => unknown } } };
-    services: Pick<CoreServices, 'backups' | 'dailyCopies' | 'rehearsal' | 'secondPlace' | 'isDemo'>;
+    db: ReadableDb;
+    services: Pick<CoreServices, 'backups' | 'dailyCopies' | 'rehearsal' | 'secondPlace' | 'isDemo' | 'listWorks'>;
   },
 ): readonly StoreWarning[] {
   const warnings: StoreWarning[] = [];
@@ -179,6 +182,9 @@ function storeWarnings(
     warnings.push('second-place-behind');
   if (!context.services.isDemo() && (context.services.rehearsal.last()?.problem ?? null) !== null)
     warnings.push('backup-does-not-hold');
+  const going = context.services.listWorks.going();
+  if (going !== null) warnings.push('list-under-way');
+  if (listListWorks(context.db).some(({ work }) => work.id !== going)) warnings.push('list-cut-off');
   return warnings;
 }
 

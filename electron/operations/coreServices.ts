@@ -6,6 +6,7 @@ import type { DailyCopies } from '../dailyCopies.ts';
 import type { SecondPlaceKeeper } from '../secondPlaceKeeper.ts';
 import type { WeeklyRehearsal } from '../weeklyRehearsal.ts';
 import type { ExportRuns } from './exports/exportRuns.ts';
+import type { ListWorks } from './imports/listWorks.ts';
 import type { ProposalBasis } from './planningHandlers.ts';
 import type { PlanRuns } from './planRuns.ts';
 import type { DoneMove } from './takeBackMove.ts';
@@ -30,6 +31,8 @@ export type CoreServices = {
   readonly plans: PlanRuns<ProposalBasis, readonly DoneMove[]>;
   /** What is being given out. */
   readonly exports: ExportRuns;
+  /** The list being taken in or out. */
+  readonly listWorks: ListWorks;
   readonly changed: (topics: readonly string[]) => void;
   /** For a bug that must not stop the rest of a long work. */
   readonly logFault: (error: unknown) => void;

@@ -20,6 +20,8 @@ export function countGapsOf(context: HandlerContext, budgetMs: number, appliance
 function countRuns(context: HandlerContext, budgetMs: number, runIds: readonly string[]): number {
   const startMs = performance.now();
   let left = runIds.length;
+  // Who only looks does not wait for a long write.
+  if (!context.store.isFree()) return left;
   for (const runId of runIds) {
     if (performance.now() - startMs > budgetMs) break;
     const gaps = listPacketGaps(context.db, runId, context.now);

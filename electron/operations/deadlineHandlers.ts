@@ -76,6 +76,7 @@ export const deadlineHandlers: Handlers<'deadlines.list' | 'deadlines.get' | 'du
 
   'dues.rebuild': (input, context) => {
     const { raw } = context.store;
+    context.store.requireFree();
     const next = raw.transaction(() => rebuildDuesAfter(raw, context.now, input.after, REBUILD_STEP)).immediate();
     const counted = raw
       .prepare('SELECT count(*) AS total, sum(? IS NULL OR id <= ?) AS done FROM appliances')

@@ -13,6 +13,7 @@ import {
   type PacketBatchRow,
 } from '../../db/packetBatches.ts';
 import { packetBatches, packetBatchItems } from '../../db/schema/index.ts';
+import { StoreTaken } from '../../db/storeTaken.ts';
 import { PACKET_FAILURES, type PacketBatch } from '../contract/packetBatches.ts';
 import { buildPacket } from './buildPacket.ts';
 import { actorOf, fail, type HandlerContext, type Handlers, notFound, OperationFailure } from './handler.ts';
@@ -140,7 +141,7 @@ async function buildItem(
     );
   } catch (error) {
     // A store that takes nothing more stops the batch, with everything still waiting.
-    if (storageFailureOf(error) !== null) throw error;
+    if (error instanceof StoreTaken || storageFailureOf(error) !== null) throw error;
     const { why, gapCount } = failureFrom(context, error);
     context.write((writer) =>
       writer.update(packetBatchItems, item.itemId, { state: 'failed', why, gapCount, doneAt: context.now }),

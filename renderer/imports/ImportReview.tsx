@@ -3,7 +3,6 @@ import { Button, Group, NativeSelect, Stack, Switch } from '@mantine/core';
 import { useEffect, useState } from 'react';
 import { IMPORT_FIELD_KEYS, type ImportFieldKey, importField } from '../../domain/imports/importFields.ts';
 import type { ImportCheck, ImportDecision, ImportMapping } from '../../electron/contract/imports.ts';
-import type { OutputOf } from '../../electron/contract/index.ts';
 import { Answer } from '../kit/Answer.tsx';
 import { dayWords } from '../kit/dayWords.ts';
 import { ErrorText } from '../kit/ErrorText.tsx';
@@ -11,41 +10,44 @@ import { Note } from '../kit/Note.tsx';
 import { PlainTable } from '../kit/PlainTable.tsx';
 import { countryOptions } from '../kit/places.ts';
 import { BUILDING_WORDS, keyOf, optionsOf } from '../kit/tradeWords.ts';
+import { useCore } from '../operations/CoreAccess.tsx';
 import { useAct } from '../operations/useAct.ts';
 import { useOperation } from '../operations/useOperation.ts';
 import { countWords } from './countWords.ts';
 import { importIssueWords } from './issueWords.ts';
+import { followList, useListDrive } from './listWorkDriver.ts';
 import { SuggestionList } from './SuggestionList.tsx';
 
-export function ImportReview({
-  attachmentId,
-  onDone,
-}: {
-  readonly attachmentId: string;
-  readonly onDone: (counts: OutputOf<'imports.run'>['counts']) => void;
-}) {
+export function ImportReview({ attachmentId }: { readonly attachmentId: string }) {
+  const core = useCore();
+  const start = useAct('imports.start');
+  const isGoing = useListDrive().work !== null;
   const [sheetName, setSheetName] = useState<string | null>(null);
   const [mapping, setMapping] = useState<ImportMapping | null>(null);
   const [decisions, setDecisions] = useState<readonly ImportDecision[]>([]);
-  const found = useOperation('imports.check', { attachmentId, sheetName, mapping, decisions: [...decisions] });
+  // All of the file is read for it: not again because it is just being taken in.
+  const found = useOperation(
+    'imports.check',
+    { attachmentId, sheetName, mapping, decisions: [...decisions] },
+    { isWanted: !isGoing && !start.isBusy },
+  );
   const [shown, setShown] = useState<ImportCheck | null>(null);
   const value = found.state === 'ready' ? found.value : null;
   useEffect(() => {
     if (value !== null) setShown(value);
   }, [value]);
-  const run = useAct('imports.run');
   // What was last worked out stays on screen while a changed choice is worked out anew.
   if (shown === null || found.state === 'failed') return <Answer of={found}>{() => null}</Answer>;
   const isStale = value === null;
   const take = async (isKnownAgain: boolean) => {
-    const reply = await run.act({
+    const reply = await start.act({
       attachmentId,
       sheetName,
       mapping: shown.mapping,
       decisions: [...decisions],
       isKnownAgain,
     });
-    if (reply.ok) onDone(reply.value.counts);
+    if (reply.ok) await followList(core, { ...reply.value, kind: 'take-in', fileName: shown.fileName });
   };
   const change = (patch: Partial<ImportMapping>) => setMapping({ ...shown.mapping, ...patch });
   const isReady = shown.issueCount === 0 && !isStale;
@@ -76,9 +78,13 @@ export function ImportReview({
           This very file was taken in on {dayWords(shown.importedBefore.importedAt.slice(0, 10))} already.
         </Note>
       )}
-      <ErrorText error={run.error} />
+      <ErrorText error={start.error} />
       <Group gap="sm">
-        <Button disabled={!isReady} loading={run.isBusy} onClick={() => void take(shown.importedBefore !== null)}>
+        <Button
+          disabled={!isReady || isGoing}
+          loading={start.isBusy}
+          onClick={() => void take(shown.importedBefore !== null)}
+        >
           {shown.importedBefore === null ? 'Take all of it in' : 'Take it in once more'}
         </Button>
         <span role="status">

@@ -1,7 +1,6 @@
 /** Lists in and out: what a company already has comes in as a whole or not at all, and everything can be given out again. */
 import { FileInput, Stack } from '@mantine/core';
-import { useState } from 'react';
-import type { OutputOf } from '../../electron/contract/index.ts';
+import { useEffect, useState } from 'react';
 import { Answer } from '../kit/Answer.tsx';
 import { ConfirmUndo } from '../kit/ConfirmUndo.tsx';
 import { InstantText } from '../kit/DateText.tsx';
@@ -14,13 +13,17 @@ import { Screen } from '../kit/Screen.tsx';
 import { useCore } from '../operations/CoreAccess.tsx';
 import { useAct } from '../operations/useAct.ts';
 import { useOperation } from '../operations/useOperation.ts';
+import { CutOffLists } from './CutOffLists.tsx';
 import { countWords } from './countWords.ts';
 import { GiveOut } from './GiveOut.tsx';
 import { ImportReview } from './ImportReview.tsx';
+import { ListProgress } from './ListProgress.tsx';
+import { followList, forgetEndedList, useListDrive } from './listWorkDriver.ts';
 import { LARGEST_LIST_BYTES, putListWords } from './putListWords.ts';
 import { WaitingLists } from './WaitingLists.tsx';
 
 export function ImportsScreen() {
+  useFollowed();
   return (
     <Screen title="Import and export">
       <TakeIn />
@@ -30,17 +33,33 @@ export function ImportsScreen() {
   );
 }
 
+/** One that another window began, or this one before it was loaded again. */
+function useFollowed(): void {
+  const core = useCore();
+  const found = useOperation('imports.listWorks', {});
+  const going = found.state === 'ready' ? found.value.find(({ isGoing }) => isGoing) : undefined;
+  useEffect(() => {
+    if (going !== undefined) void followList(core, going);
+  }, [core, going]);
+}
+
 function TakeIn() {
   const core = useCore();
   const [file, setFile] = useState<{ readonly attachmentId: string } | null>(null);
   const [chosen, setChosen] = useState<File | null>(null);
   const [problem, setProblem] = useState<string | null>(null);
-  const [done, setDone] = useState<OutputOf<'imports.run'>['counts'] | null>(null);
+  const { ended, failed } = useListDrive();
+  const isIn = ended?.work.kind === 'take-in';
+  useEffect(() => {
+    if (!isIn) return;
+    setFile(null);
+    setChosen(null);
+  }, [isIn]);
   const choose = async (given: File | null) => {
     setChosen(given);
     setFile(null);
     setProblem(null);
-    setDone(null);
+    forgetEndedList();
     if (given === null) return;
     // Looked at before it is read: a file of any size must not hang the window.
     if (given.size > LARGEST_LIST_BYTES) return setProblem(putListWords('too-large'));
@@ -56,7 +75,7 @@ function TakeIn() {
   const lookAgain = (attachmentId: string) => {
     setChosen(null);
     setProblem(null);
-    setDone(null);
+    forgetEndedList();
     setFile({ attachmentId });
   };
   return (
@@ -82,23 +101,16 @@ function TakeIn() {
             {problem}
           </Note>
         )}
-        {done === null ? null : (
+        {isIn ? (
           <Note tone="fir" isSpoken>
-            Taken in: {countWords(done)}. It can be taken out again below, as long as no later work hangs on it.
+            Taken in: {countWords(ended.counts)}. It can be taken out again below, as long as no later work hangs on it.
           </Note>
-        )}
+        ) : null}
+        <CutOffLists />
         {file === null ? <WaitingLists onLook={lookAgain} /> : null}
-        {file === null ? null : (
-          <ImportReview
-            key={file.attachmentId}
-            attachmentId={file.attachmentId}
-            onDone={(counts) => {
-              setDone(counts);
-              setFile(null);
-              setChosen(null);
-            }}
-          />
-        )}
+        {file === null ? null : <ImportReview key={file.attachmentId} attachmentId={file.attachmentId} />}
+        <ErrorText error={failed?.work.kind === 'take-in' ? failed.error : null} />
+        <ListProgress kind="take-in" />
       </Stack>
     </Panel>
   );
@@ -106,10 +118,18 @@ function TakeIn() {
 
 function TakenIn() {
   const found = useOperation('imports.list', {});
-  const undo = useAct('imports.undo');
+  const core = useCore();
+  const undo = useAct('imports.startUndo');
+  const { work, ended, failed } = useListDrive();
   return (
     <Panel title="Taken in so far">
-      <ErrorText error={undo.error} />
+      <ErrorText error={undo.error ?? (failed?.work.kind === 'take-out' ? failed.error : null)} />
+      {ended?.work.kind === 'take-out' ? (
+        <Note tone="fir" isSpoken>
+          Taken out: {countWords(ended.counts)}.
+        </Note>
+      ) : null}
+      <ListProgress kind="take-out" />
       <Answer of={found}>
         {(rows) =>
           rows.length === 0 ? (
@@ -132,7 +152,11 @@ function TakenIn() {
                         label={`Take out ${fileName} …`}
                         confirmLabel="Take all of it out"
                         isBusy={undo.isBusy}
-                        onConfirm={async () => void (await undo.act({ importId }))}
+                        isDisabled={work !== null}
+                        onConfirm={async () => {
+                          const reply = await undo.act({ importId });
+                          if (reply.ok) void followList(core, { ...reply.value, kind: 'take-out', fileName });
+                        }}
                       >
                         {countWords(counts)} leave the store, nothing else. The list can be taken in again.
                       </ConfirmUndo>

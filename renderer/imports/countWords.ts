@@ -1,7 +1,7 @@
 /** `12 customers, 14 sites, 15 appliances and 9 past services`. */
-import type { OutputOf } from '../../electron/contract/index.ts';
+import type { ImportCheck } from '../../electron/contract/imports.ts';
 
-export function countWords({ customers, sites, appliances, services }: OutputOf<'imports.run'>['counts']): string {
+export function countWords({ customers, sites, appliances, services }: ImportCheck['counts']): string {
   const parts = [
     counted(customers, 'customer'),
     counted(sites, 'site'),

@@ -41,6 +41,8 @@ const WORDS: { readonly [C in ErrorCode]: (data: DataByCode[C]) => string } = {
   'import-has-errors': ({ issueCount }) =>
     `Nothing was taken in: ${issueCount} cells or rows cannot be taken as they are. Put them right in the file and open it again.`,
   'imported-before': ({ importedAt }) => `This very file was taken in already, on ${importedAt.slice(0, 10)}.`,
+  'list-work-going': () => 'A list is just being taken in or out. Wait for it, or stop it.',
+  'list-work-stopped': () => 'It was stopped: nothing of it was written.',
   'already-undone': () => 'This import was taken out already.',
   'later-work': ({ hangsOn }) =>
     `It cannot be taken out as a whole any more, later work hangs on it: ${hangsOn.map(({ what, count }) => `${count} × ${what.replaceAll('_', ' ')}`).join(', ')}. Nothing was changed.`,

@@ -19,7 +19,7 @@ export function Strips({ status }: { readonly status: AppStatusValue }) {
         </div>
       )}
       {status.warnings.map((warning) => (
-        <div key={warning} className="lo-strip" data-tone={warning === 'no-backup-today' ? undefined : 'ember'}>
+        <div key={warning} className="lo-strip" data-tone={isMild(warning) ? undefined : 'ember'}>
           {warningWords(warning, status.dataFolder)}
         </div>
       ))}
@@ -71,6 +71,10 @@ function copyTroubleWords({ at, why }: NonNullable<AppStatusValue['copyTrouble']
   }`;
 }
 
+function isMild(warning: AppStatusValue['warnings'][number]): boolean {
+  return warning === 'no-backup-today' || warning === 'list-under-way';
+}
+
 function warningWords(warning: AppStatusValue['warnings'][number], dataFolder: string): string {
   switch (warning) {
     case 'network-folder':
@@ -85,5 +89,9 @@ function warningWords(warning: AppStatusValue['warnings'][number], dataFolder: s
       return 'A backup was tried out and cannot be gone back to: see Backups, and make a new one now.';
     case 'second-place-behind':
       return 'The second place of the backups has not been reached for a day or more: plug it in or see Backups.';
+    case 'list-under-way':
+      return 'A list is just being taken in or out. Everything can be looked at; what is saved meanwhile waits for it.';
+    case 'list-cut-off':
+      return 'The program ended while a list was being taken in or out, and nothing of that was done. See Import and export.';
   }
 }

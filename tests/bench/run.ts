@@ -6,6 +6,7 @@
 import { type BenchResult, isMet } from './benchResult.ts';
 import { benchBoard } from './board.bench.ts';
 import { benchDues } from './dues.bench.ts';
+import { benchImports } from './imports.bench.ts';
 import { benchPacket } from './packet.bench.ts';
 import { benchPlanner } from './planner.bench.ts';
 import { benchStartup } from './startup.bench.ts';
@@ -16,6 +17,7 @@ const BENCHES: Readonly<Record<string, () => Promise<readonly BenchResult[]>>> =
   startup: benchStartup,
   store: benchStore,
   dues: benchDues,
+  imports: benchImports,
   packet: benchPacket,
   board: benchBoard,
   typing: benchTyping,

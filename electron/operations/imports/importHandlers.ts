@@ -1,22 +1,26 @@
-/** Taking a list in: looking at it, writing it in one transaction, and taking it out again as a whole. */
+/** Taking a list in and out again: looking at it, beginning, following and stopping the one write that does it. */
 import {
   findImport,
   findImportOf,
+  findListWork,
   listImports,
-  listLaterWork,
+  listListWorks,
   listWaitingLists,
-  listWritten,
 } from '../../../db/imports.ts';
+import type { LongWriteOptions } from '../../../db/longWrite.ts';
 import { findCompany } from '../../../db/people.ts';
-import { imports } from '../../../db/schema/index.ts';
+import { listWorks } from '../../../db/schema/index.ts';
 import { guessColumns } from '../../../domain/imports/guessColumns.ts';
-import type { ImportMapping } from '../../contract/imports.ts';
+import type { ImportMapping, ListWorkKind } from '../../contract/imports.ts';
 import { actorOf, fail, type HandlerContext, type Handlers, notFound } from '../handler.ts';
 import { dayIn } from '../today.ts';
 import { attachedTable } from './attachedTable.ts';
-import { countsOf, keepImport } from './keepImport.ts';
-import { planImport } from './planImport.ts';
+import { countsOf } from './keepImport.ts';
+import type { ListWorkOrder } from './listWorks.ts';
+import { planImport, suggestSame } from './planImport.ts';
 import type { Table } from './readTable.ts';
+import { takeIn } from './takeIn.ts';
+import { takeOut } from './takeOut.ts';
 
 const MOST_ISSUES = 300;
 const MOST_SUGGESTIONS = 100;
@@ -25,12 +29,21 @@ const SAMPLE_ROWS = 5;
 const WAITING_DAYS = 60;
 
 export const importHandlers: Handlers<
-  'imports.check' | 'imports.run' | 'imports.list' | 'imports.listWaiting' | 'imports.undo'
+  | 'imports.check'
+  | 'imports.start'
+  | 'imports.startUndo'
+  | 'imports.follow'
+  | 'imports.stop'
+  | 'imports.list'
+  | 'imports.listWaiting'
+  | 'imports.listWorks'
+  | 'imports.forgetCutOff'
 > = {
   'imports.check': async (input, context) => {
     const { table, fileName, sha256 } = await attachedTable(context, input);
     const mapping = input.mapping ?? firstMapping(context, table);
-    const { plan, issues, suggestions } = planImport(context.db, table, mapping, input.decisions, todayOf(context));
+    const { plan, issues } = planImport(context.db, table, mapping, input.decisions, todayOf(context));
+    const suggestions = suggestSame(context.db, plan, input.decisions);
     const before = findImportOf(context.db, sha256);
     return {
       fileName,
@@ -52,26 +65,55 @@ export const importHandlers: Handlers<
     };
   },
 
-  'imports.run': async (input, context) => {
+  'imports.start': async (input, context) => {
     const { table, fileName, sha256 } = await attachedTable(context, input);
+    const { mapping } = input;
     const today = todayOf(context);
     const before = findImportOf(context.db, sha256);
     if (before !== undefined && !input.isKnownAgain) return fail('imported-before', { importedAt: before.importedAt });
-    const { plan, issues } = planImport(context.db, table, input.mapping, input.decisions, today);
+    const { plan, issues } = planImport(context.db, table, mapping, input.decisions, today);
     if (issues.length > 0) return fail('import-has-errors', { issueCount: issues.length });
-    const importId = context.write((writer) =>
-      keepImport(writer, {
-        fileName,
-        attachmentId: input.attachmentId,
-        sheetName: table.sheetName,
-        mapping: input.mapping,
-        plan,
-        today,
-        importedById: actorOf(context).staffId,
-      }),
-    );
-    context.services.changed(['customers', 'sites', 'appliances', 'visits', 'registrations', 'imports']);
-    return { importId, counts: countsOf(plan) };
+    const counts = countsOf(plan);
+    return begin(context, {
+      kind: 'take-in',
+      fileName,
+      options: { foundRows: counts.customers + counts.appliances },
+      work: ({ writer }) =>
+        takeIn(writer, {
+          fileName,
+          attachmentId: input.attachmentId,
+          sheetName: table.sheetName,
+          mapping,
+          plan,
+          today,
+          importedById: actorOf(context).staffId,
+        }),
+    });
+  },
+
+  'imports.startUndo': (input, context) => {
+    const record = findImport(context.db, input.importId);
+    if (record === undefined) return notFound('imports', input.importId);
+    if (record.undoneAt !== null) return fail('already-undone', {});
+    const { customers = 0, appliances = 0 } = record.counts;
+    return begin(context, {
+      kind: 'take-out',
+      fileName: record.fileName,
+      options: { foundRows: customers + appliances, isPointersChecked: true },
+      work: (long) => takeOut(long, record, actorOf(context).staffId),
+    });
+  },
+
+  'imports.follow': async (input, context) => {
+    const progress = await context.services.listWorks.follow(input.workId, FOLLOW_MS);
+    return progress ?? fail('list-work-stopped', {});
+  },
+
+  'imports.stop': (input, context) => {
+    const isStopped = context.services.listWorks.stop(input.workId);
+    if (isStopped) context.write((writer) => writer.remove(listWorks, input.workId));
+    context.services.changed(['imports']);
+    return { isStopped };
   },
 
   'imports.list': (_input, context) =>
@@ -89,20 +131,65 @@ export const importHandlers: Handlers<
     ...listWaitingLists(context.store.raw, daysBefore(context.now, WAITING_DAYS)),
   ],
 
-  'imports.undo': (input, context) => {
-    const record = findImport(context.db, input.importId);
-    if (record === undefined) return notFound('imports', input.importId);
-    if (record.undoneAt !== null) return fail('already-undone', {});
-    const hangsOn = listLaterWork(context.db, record);
-    if (hangsOn.length > 0) return fail('later-work', { hangsOn: [...hangsOn] });
-    context.write((writer) => {
-      for (const { table, entityId } of listWritten(writer.db, record)) writer.remove(table, entityId);
-      writer.update(imports, record.id, { undoneById: actorOf(context).staffId, undoneAt: context.now });
-    });
-    context.services.changed(['customers', 'sites', 'appliances', 'visits', 'registrations', 'imports']);
-    return { removed: record.counts as never };
+  'imports.listWorks': (_input, context) =>
+    listListWorks(context.db).map(({ work, begunByName }) => ({
+      workId: work.id,
+      kind: work.kind as ListWorkKind,
+      fileName: work.fileName,
+      begunAt: work.begunAt,
+      begunByName,
+      isGoing: work.id === context.services.listWorks.going(),
+    })),
+
+  'imports.forgetCutOff': (input, context) => {
+    if (findListWork(context.db, input.workId) === undefined) return notFound('list_works', input.workId);
+    if (context.services.listWorks.going() === input.workId) return fail('list-work-going', {});
+    context.write((writer) => writer.remove(listWorks, input.workId));
+    context.services.changed(['imports']);
+    return {};
   },
 };
+
+/** What a screen waits for one answer: the bar moves several times a second, and who stops is answered at once. */
+const FOLLOW_MS = 200;
+
+/** Marked first in a write of its own: a start that finds the mark knows that this was cut off. */
+function begin(
+  context: HandlerContext,
+  order: {
+    readonly kind: ListWorkKind;
+    readonly fileName: string;
+    readonly options: LongWriteOptions;
+    readonly work: ListWorkOrder['work'];
+  },
+): { readonly workId: string } {
+  const { listWorks: works, changed, logFault } = context.services;
+  if (works.going() !== null) return fail('list-work-going', {});
+  const begunById = actorOf(context).staffId;
+  const { kind, fileName } = order;
+  const workId = context.write((writer) =>
+    writer.insert(listWorks, { kind, fileName, begunById, begunAt: context.now }),
+  );
+  works.start({
+    workId,
+    long: context.store.beginLong({ actorId: begunById, now: context.now }, order.options),
+    *work(long) {
+      long.writer.remove(listWorks, workId);
+      return yield* order.work(long);
+    },
+    onEnd(isKept) {
+      try {
+        if (!isKept) context.write((writer) => writer.remove(listWorks, workId));
+      } catch (error) {
+        // On a full disk the mark stays, and says the truth: it was cut off.
+        logFault(error);
+      }
+      changed(isKept ? ['customers', 'sites', 'appliances', 'visits', 'registrations', 'imports'] : ['imports']);
+    },
+  });
+  changed(['imports']);
+  return { workId };
+}
 
 /** What can be told without asking; the order of day and month is never among it. */
 export function firstMapping(context: Pick<HandlerContext, 'db'>, table: Table): ImportMapping {

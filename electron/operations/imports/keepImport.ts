@@ -1,4 +1,4 @@
-/** An import without a fault, written together with the row that says what it was and which span of the change log is its own. */
+/** An import without a fault, written a piece at a time with the row that says what it was and which span of the change log is its own. */
 import { findCompany } from '../../../db/people.ts';
 import { device, imports } from '../../../db/schema/index.ts';
 import type { StoreWriter } from '../../../db/storeWriter.ts';
@@ -23,13 +23,14 @@ export type ImportCounts = {
   readonly services: number;
 };
 
-export function keepImport(writer: StoreWriter, given: ImportToKeep): string {
+/** Stops after each entry of the plan; answers the id of the import. */
+export function* keepImport(writer: StoreWriter, given: ImportToKeep): Generator<void, string> {
   const company = findCompany(writer.db);
   const here = writer.db.select().from(device).get();
   if (company === undefined || here === undefined) throw new Error('a store without a company or a device');
   const { fileName, attachmentId, plan, today, importedById } = given;
   const firstSeq = writer.nextSequence;
-  writeImport(writer, plan, { ...company, today, fileName });
+  yield* writeImport(writer, plan, { ...company, today, fileName });
   return writer.insert(imports, {
     fileName,
     attachmentId,

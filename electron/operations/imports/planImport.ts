@@ -13,7 +13,6 @@ import type { Table } from './readTable.ts';
 export type PlannedImport = {
   readonly plan: ImportPlan;
   readonly issues: readonly ImportIssue[];
-  readonly suggestions: readonly ImportSuggestion[];
 };
 
 type Decision = {
@@ -47,7 +46,6 @@ export function planImport(
   return {
     plan: grouped.plan,
     issues: issues.toSorted((a, b) => a.row - b.row),
-    suggestions: suggest(db, grouped.plan, byRow),
   };
 }
 
@@ -73,11 +71,13 @@ function requireKnown(db: ReadableDb, table: Table, decisions: readonly Decision
   }
 }
 
-function suggest(
+/** Whom of the list somebody on file, or an earlier row, may be; those already decided on are left out. */
+export function suggestSame(
   db: ReadableDb,
   plan: ImportPlan,
-  decided: ReadonlyMap<number, Decision>,
+  decisions: readonly Decision[],
 ): readonly ImportSuggestion[] {
+  const decided = new Set(decisions.map(({ row }) => row));
   const buckets = partyBuckets<{
     readonly customerId: string | null;
     readonly row: number | null;

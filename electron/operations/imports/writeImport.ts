@@ -1,4 +1,4 @@
-/** Writes a planned import. The caller's transaction makes it all or nothing. */
+/** Writes a planned import, a piece at a time. The caller's transaction makes it all or nothing. */
 import { findPlacement } from '../../../db/placements.ts';
 import {
   applianceDates,
@@ -17,6 +17,7 @@ import type {
   PlannedAppliance,
   PlannedCustomer,
   PlannedService,
+  PlannedSite,
 } from '../../../domain/imports/groupRows.ts';
 import { serialKeyOf } from '../../../domain/text/serialKey.ts';
 import { toPartyRow } from '../partyFields.ts';
@@ -33,19 +34,31 @@ export type ImportPlace = {
 /** A visit needs a planned length; of a past one nobody knows it, so it gets the office's usual hour and a half. */
 const PAST_SERVICE_MIN = 90;
 
-export function writeImport(writer: StoreWriter, plan: ImportPlan, place: ImportPlace): void {
-  const customerIds = plan.customers.map((one) => one.customerId ?? writeCustomer(writer, one, place));
-  const siteIds = plan.sites.map(({ site, ofCustomer }) =>
-    writer.insert(sites, {
-      ...site,
-      customerId: wanted(customerIds, ofCustomer),
-      jurisdiction: place.jurisdiction,
-      timeZone: place.timeZone,
-      searchText: searchTextOf(site),
-    }),
-  );
-  const stands = plan.appliances.map((one) => writeAppliance(writer, one, siteIds));
-  for (const service of plan.services) writeService(writer, service, wanted(stands, service.ofAppliance), place);
+/** Stops after each entry of the plan; `countEntries` says how many there are. */
+export function* writeImport(writer: StoreWriter, plan: ImportPlan, place: ImportPlace): Generator<void> {
+  const customerIds: string[] = [];
+  for (const one of plan.customers) {
+    customerIds.push(one.customerId ?? writeCustomer(writer, one, place));
+    yield;
+  }
+  const siteIds: string[] = [];
+  for (const one of plan.sites) {
+    siteIds.push(writeSite(writer, one, customerIds, place));
+    yield;
+  }
+  const stands: Stand[] = [];
+  for (const one of plan.appliances) {
+    stands.push(writeAppliance(writer, one, siteIds));
+    yield;
+  }
+  for (const one of plan.services) {
+    writeService(writer, one, wanted(stands, one.ofAppliance), place);
+    yield;
+  }
+}
+
+export function countEntries({ customers, sites, appliances, services }: ImportPlan): number {
+  return customers.length + sites.length + appliances.length + services.length;
 }
 
 function writeCustomer(writer: StoreWriter, { customer }: PlannedCustomer, place: ImportPlace): string {
@@ -53,6 +66,21 @@ function writeCustomer(writer: StoreWriter, { customer }: PlannedCustomer, place
   const partyId = writer.insert(parties, toPartyRow({ ...fields, phoneTyped: phone }, place.country));
   const note = number === null ? null : `Customer number ${number}`;
   return writer.insert(customers, { partyId, since: place.today, note });
+}
+
+function writeSite(
+  writer: StoreWriter,
+  { site, ofCustomer }: PlannedSite,
+  customerIds: readonly string[],
+  place: ImportPlace,
+): string {
+  return writer.insert(sites, {
+    ...site,
+    customerId: wanted(customerIds, ofCustomer),
+    jurisdiction: place.jurisdiction,
+    timeZone: place.timeZone,
+    searchText: searchTextOf(site),
+  });
 }
 
 type Stand = { readonly applianceId: string; readonly siteId: string };

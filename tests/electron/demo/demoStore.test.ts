@@ -14,7 +14,8 @@ import type { Core } from '../../../electron/core.ts';
 import { createCore } from '../../../electron/createCore.ts';
 import { buildDemoStore, DEMO_PIN } from '../../../electron/demo/demoStore.ts';
 import { type RunState, readRunState } from '../../../electron/operations/runState.ts';
-import { APP_ROOT } from '../../support/testCore.ts';
+import { takeOut } from '../../support/takeList.ts';
+import { APP_ROOT, type TestCore } from '../../support/testCore.ts';
 
 const NOW = '2026-05-12T14:00:00.000Z';
 const migrationsFolder = join(APP_ROOT, 'db/migrations');
@@ -24,8 +25,9 @@ let states: readonly RunState[];
 let findings: readonly Finding[];
 let core: Core;
 
+const ask: TestCore['ask'] = async (name, input) => (await core.call(name, input, 'test-window')) as never;
 const must = async <N extends OperationName>(name: N, input: InputOf<N>): Promise<OutputOf<N>> => {
-  const reply = await core.call(name, input, 'test-window');
+  const reply = await ask(name, input);
   if (reply.ok) return reply.value as never;
   throw new Error(`${name} → ${JSON.stringify(reply.error)}`);
 };
@@ -234,7 +236,8 @@ describe('the demo', () => {
       [4, expect.any(String)],
       [5, 'needed'],
     ]);
-    await must('imports.undo', { importId: taken?.importId ?? '' });
+    const out = await takeOut({ ask }, { importId: taken?.importId ?? '' });
+    expect(out.counts).toEqual(taken?.counts);
   });
 
   it('asks the owner to look at nothing that only the making of the demo explains', async () => {

@@ -4,6 +4,7 @@ import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, it } from
 import type { ImportMapping } from '../../../../electron/contract/imports.ts';
 import { makeExport } from '../../../support/makeExport.ts';
 import { type Office, PIN, setUpFirm, setUpOffice } from '../../../support/officeScenario.ts';
+import { askTakeIn, askTakeOut, takeIn, takeOut } from '../../../support/takeList.ts';
 import { openTestCore, type TestCore } from '../../../support/testCore.ts';
 
 const HEAD =
@@ -29,6 +30,11 @@ describe('taking a list in', () => {
     const first = await test.must('imports.check', { attachmentId });
     return test.must('imports.check', { attachmentId, mapping: { ...first.mapping, ...change } });
   };
+  /** What people see: that something was tried stands in the log. */
+  const tablesOf = () =>
+    (JSON.parse(test.snapshot()) as [string, unknown[]][]).filter(
+      ([name]) => !/^(op|device|imports|(appliance|customer)_finds.*)$/.test(name),
+    );
   const issues = async (text: string, change: Partial<ImportMapping> = {}) =>
     (await check(await put(text), change)).issues.map(({ row, column, code }) => [row, column, code]);
 
@@ -44,7 +50,7 @@ describe('taking a list in', () => {
       counts: { customers: 3, sites: 3, appliances: 2, services: 2 },
     });
     expect(looked.mapping.columns).not.toContain(null);
-    const { counts } = await test.must('imports.run', { attachmentId, mapping: looked.mapping });
+    const { counts } = await takeIn(test, { attachmentId, mapping: looked.mapping });
     expect(counts).toEqual(looked.counts);
     const { rows } = await test.must('appliances.list', { query: 'tk3oo1o1' });
     expect(rows).toMatchObject([{ customerName: 'Ada Merganser', street: '4 Capstan Row', model: 'T 24' }]);
@@ -64,36 +70,32 @@ describe('taking a list in', () => {
   it('undoes a whole import to the row, once', async () => {
     const attachmentId = await put(LIST);
     const { mapping } = await test.must('imports.check', { attachmentId });
-    const tablesOf = () =>
-      (JSON.parse(test.snapshot()) as [string, unknown[]][]).filter(
-        ([name]) => !/^(op|device|imports|(appliance|customer)_finds.*)$/.test(name),
-      );
     const before = tablesOf();
-    const { importId } = await test.must('imports.run', { attachmentId, mapping });
+    const { importId } = await takeIn(test, { attachmentId, mapping });
     expect(tablesOf()).not.toEqual(before);
-    await test.must('imports.undo', { importId });
+    await takeOut(test, { importId });
     expect(tablesOf()).toEqual(before);
     expect((await test.must('appliances.list', { query: 'TK3001' })).rows).toEqual([]);
-    expect(await test.ask('imports.undo', { importId })).toMatchObject({
+    expect(await askTakeOut(test, { importId })).toMatchObject({
       ok: false,
       error: { code: 'already-undone' },
     });
     expect(await test.must('imports.list', {})).toMatchObject([{ importId, undoneByName: 'Maren Oduya' }]);
-    expect(await test.ask('imports.run', { attachmentId, mapping })).toMatchObject({ ok: true });
+    expect(await askTakeIn(test, { attachmentId, mapping })).toMatchObject({ ok: true });
   });
 
   it('does not undo what later work hangs on, and says what that is', async () => {
     const attachmentId = await put(LIST);
     const { mapping } = await test.must('imports.check', { attachmentId });
-    const { importId } = await test.must('imports.run', { attachmentId, mapping });
+    const { importId } = await takeIn(test, { attachmentId, mapping });
     const [appliance] = (await test.must('appliances.list', { query: 'TK300102' })).rows;
     await test.must('jobs.open', { applianceId: appliance?.applianceId ?? '', kind: 'service', note: null });
-    const before = test.snapshot();
-    expect(await test.ask('imports.undo', { importId })).toMatchObject({
+    const before = tablesOf();
+    expect(await askTakeOut(test, { importId })).toMatchObject({
       ok: false,
       error: { code: 'later-work', data: { hangsOn: [{ what: 'jobs', count: 1 }] } },
     });
-    expect(test.snapshot()).toBe(before);
+    expect(tablesOf()).toEqual(before);
     const { party } = await test.must('customers.get', { customerId: appliance?.customerId ?? '' });
     const { partyId: _partyId, phoneE164: _phone, ...fields } = party;
     await test.must('customers.update', {
@@ -101,7 +103,7 @@ describe('taking a list in', () => {
       party: { ...fields, name: 'Bo Sandling-Teal' },
       note: null,
     });
-    expect(await test.ask('imports.undo', { importId })).toMatchObject({
+    expect(await askTakeOut(test, { importId })).toMatchObject({
       error: {
         data: {
           hangsOn: [
@@ -127,7 +129,7 @@ describe('taking a list in', () => {
     const { mapping } = await test.must('imports.check', { attachmentId });
     expect(mapping.columns).toEqual([null, null, 'city']);
     const twice: ImportMapping = { ...mapping, columns: ['customerName', 'customerName', 'city'] };
-    expect(await test.ask('imports.run', { attachmentId, mapping: twice })).toMatchObject({
+    expect(await askTakeIn(test, { attachmentId, mapping: twice })).toMatchObject({
       ok: false,
       error: { code: 'field-twice', data: { field: 'customerName' } },
     });
@@ -149,7 +151,7 @@ describe('taking a list in', () => {
     ];
     const decided = await test.must('imports.check', { attachmentId, mapping, decisions });
     expect(decided).toMatchObject({ suggestionCount: 0, counts: { customers: 1, sites: 3 } });
-    await test.must('imports.run', { attachmentId, mapping, decisions });
+    await takeIn(test, { attachmentId, mapping, decisions });
     const { sites } = await test.must('customers.get', { customerId: office.customerId });
     expect(sites).toHaveLength(2);
     const bad = [{ row: 2, sameAsRow: 3 }];
@@ -161,7 +163,7 @@ describe('taking a list in', () => {
   it('adds past services to appliances on file by their serial', async () => {
     const attachmentId = await put('Serial,Date of service,Technician\ntk 2044-17,2025-12-01,Old Firm\n');
     const { mapping } = await test.must('imports.check', { attachmentId });
-    await test.must('imports.run', { attachmentId, mapping });
+    await takeIn(test, { attachmentId, mapping });
     const { visits } = await test.must('appliances.get', { applianceId: office.applianceId });
     expect(visits).toMatchObject([{ kind: 'service', plannedOn: '2025-12-01', outcome: 'finished' }]);
   });
@@ -169,12 +171,12 @@ describe('taking a list in', () => {
   it('asks before the same file is taken in twice', async () => {
     const attachmentId = await put('Name,City\nA B,Y\n');
     const { mapping } = await test.must('imports.check', { attachmentId });
-    await test.must('imports.run', { attachmentId, mapping });
+    await takeIn(test, { attachmentId, mapping });
     const again = await put('Name,City\nA B,Y\n', 'renamed.csv');
-    expect(await test.ask('imports.run', { attachmentId: again, mapping })).toMatchObject({
+    expect(await askTakeIn(test, { attachmentId: again, mapping })).toMatchObject({
       error: { code: 'imported-before' },
     });
-    expect(await test.ask('imports.run', { attachmentId: again, mapping, isKnownAgain: true })).toMatchObject({
+    expect(await askTakeIn(test, { attachmentId: again, mapping, isKnownAgain: true })).toMatchObject({
       ok: true,
     });
   });
@@ -190,9 +192,9 @@ describe('taking a list in', () => {
     test.wait(60);
     const right = await put('Name,City\nA B,Y\n', 'cards.csv');
     const { mapping } = await test.must('imports.check', { attachmentId: right });
-    const { importId } = await test.must('imports.run', { attachmentId: right, mapping });
+    const { importId } = await takeIn(test, { attachmentId: right, mapping });
     expect(await waiting()).toEqual(['others.csv']);
-    await test.must('imports.undo', { importId });
+    await takeOut(test, { importId });
     expect(await waiting()).toEqual(['others.csv']);
     test.wait(61 * 86_400);
     expect(await waiting()).toEqual([]);
@@ -250,7 +252,7 @@ describe('taking a list in', () => {
       const given = reply.ok ? reply.attachmentId : '';
       const looked = await other.must('imports.check', { attachmentId: given });
       expect(looked).toMatchObject({ issueCount: 0, counts: { customers: 1, sites: 1, appliances: 1, services: 0 } });
-      await other.must('imports.run', { attachmentId: given, mapping: looked.mapping });
+      await takeIn(other, { attachmentId: given, mapping: looked.mapping });
       const { rows } = await other.must('appliances.list', { query: 'kestrel' });
       const [appliance] = rows;
       expect(await other.must('appliances.get', { applianceId: appliance?.applianceId ?? '' })).toMatchObject({
@@ -327,7 +329,7 @@ describe('faults of a list', () => {
     const { mapping, issues: found } = await test.must('imports.check', { attachmentId });
     expect(found.map(({ row, column, code }) => [row, column, code])).toEqual(wanted);
     const before = test.snapshot();
-    expect(await test.ask('imports.run', { attachmentId, mapping })).toMatchObject({
+    expect(await askTakeIn(test, { attachmentId, mapping })).toMatchObject({
       ok: false,
       error: { code: 'import-has-errors' },
     });
