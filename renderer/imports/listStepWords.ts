@@ -12,7 +12,7 @@ export function listStepWords(kind: ListWorkKind, step: Step): string {
     case 'looking':
       return 'Looking whether later work hangs on it …';
     case 'rows':
-      return `${done} of ${of} entries ${kind === 'take-in' ? 'written' : 'taken out'}.`;
+      return `${done} of ${of} ${kind === 'take-in' ? 'entries written' : 'records taken out'}.`;
     case 'finds':
       return `Bringing the search up to date: ${done} of ${of}.`;
     case 'dues':

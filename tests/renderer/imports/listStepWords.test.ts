@@ -4,7 +4,7 @@ import { listStepPct, listStepWords } from '../../../renderer/imports/listStepWo
 it('says how far a list is, going in and going out', () => {
   expect(listStepWords('take-in', null)).toBe('Beginning …');
   expect(listStepWords('take-in', { doing: 'rows', done: 120, of: 80_000 })).toBe('120 of 80000 entries written.');
-  expect(listStepWords('take-out', { doing: 'rows', done: 5, of: 9 })).toBe('5 of 9 entries taken out.');
+  expect(listStepWords('take-out', { doing: 'rows', done: 5, of: 9 })).toBe('5 of 9 records taken out.');
   expect(listStepWords('take-out', { doing: 'looking', done: 1, of: 40 })).toContain('later work');
 });
 
