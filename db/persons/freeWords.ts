@@ -39,6 +39,7 @@ export const FREE_WORDS: readonly FreeWords[] = [
   freeIn(schema.imports, 'fileName'),
   freeIn(schema.issuedDocuments, 'gapReason'),
   freeIn(schema.jobs, 'note', 'chargeReason', 'latestWhy'),
+  freeIn(schema.listWorks, 'fileName'),
   freeIn(schema.makeSafes, 'what', 'isolatedHow', 'toldWhom', 'deliveredHow', 'closedReason'),
   freeIn(schema.messageEvents, 'note'),
   freeIn(schema.messages, 'subject', 'body'),
@@ -54,6 +55,7 @@ export const FREE_WORDS: readonly FreeWords[] = [
   freeIn(schema.runTunings, 'interruptedReason'),
   freeIn(schema.signOffs, 'name'),
   freeIn(schema.siteEmitters, 'zone'),
+  freeIn(schema.siteTransfers, 'takenBackWhy'),
   freeIn(schema.visits, 'note', 'outcomeReason'),
   freeIn(schema.wastedTrips, 'note'),
 ];

@@ -18,7 +18,8 @@ import { APP_ROOT, openTestCore, type TestCore } from '../support/testCore.ts';
 import { killedProcess } from './killedProcess.ts';
 
 const KILLS = Number(process.env['LIGHTOFF_LIST_KILLS'] ?? 2);
-const SEED = Number(process.env['LIGHTOFF_SEED'] ?? 20_261_201);
+const asked = process.env['LIGHTOFF_SEED'] ?? '20261201';
+const SEED = asked === 'new' ? Date.now() : Number(asked);
 const ROWS = 2000;
 
 describe('killing the core with a list half in or half out', () => {

@@ -19,7 +19,7 @@ const STRUCTURE = new Set(
   plate_fuel tag_fuel rated_input_basis vent_kind fuel conversion_kit orifice number compensation regulator
   value heating_value_typed heating_value_source media_type exif_at subject emitter part_number part_name name claim_number
   currency parts_outcome labour_outcome issuer typed_text typed_unit outdoor_typed_text outdoor_typed_unit
-  label_number outside_invoice_number since plant_group planned_from planned_to incarnation mapping counts why`
+  label_number outside_invoice_number since plant_group planned_from planned_to incarnation mapping counts roles why`
     .split(/\s+/u)
     .filter((name) => name !== ''),
 );
