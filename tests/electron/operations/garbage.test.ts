@@ -118,5 +118,5 @@ describe('garbage', () => {
 });
 
 function isReadOnly(name: OperationName): boolean {
-  return /\.(list|get|status|check|getReadiness|getRun|whoMay|verify|export)$/.test(name);
+  return /\.(list|get|status|check|whoMay|verify|export|get[A-Z]\w*|list[A-Z]\w*)$/.test(name);
 }
