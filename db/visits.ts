@@ -170,6 +170,20 @@ export function listVisitJobs(db: ReadableDb, visitIds: readonly string[]) {
     .all();
 }
 
+/** Which of these jobs have more than one visit ahead: work over several days. */
+export function listJobsOverDays(db: ReadableDb, jobIds: readonly string[]): ReadonlySet<string> {
+  if (jobIds.length === 0) return new Set();
+  const rows = db
+    .select({ jobId: visitJobs.jobId })
+    .from(visitJobs)
+    .innerJoin(visits, eq(visits.id, visitJobs.visitId))
+    .where(and(inArray(visitJobs.jobId, [...jobIds]), inArray(visits.state, ['pencilled', 'planned'])))
+    .groupBy(visitJobs.jobId)
+    .having(sql`count(*) > 1`)
+    .all();
+  return new Set(rows.map(({ jobId }) => jobId));
+}
+
 /** Earlier visits of the same job that are not cancelled: a return trip reopens its run. */
 export function listOtherVisitsOfJob(db: ReadableDb, jobId: string, visitId: string): readonly VisitRecord[] {
   return db

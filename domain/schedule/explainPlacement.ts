@@ -6,6 +6,8 @@ import { isFixed, type PlanningProblem } from './planningProblem.ts';
 export const PLACEMENT_GROUNDS = [
   'recorded',
   'pinned',
+  /** Longer than a day: the first days in a row on which one person can do it, chosen before the rest was planned. */
+  'days-in-a-row',
   'only-possible-day',
   'deadline',
   'due-window',

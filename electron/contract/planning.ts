@@ -23,6 +23,8 @@ const placement = z.strictObject({ staffId: id, date: day, startMin: minuteOfDay
 
 const what = {
   ref: planned,
+  /** Of a job longer than a day: which of its days. */
+  part: z.strictObject({ number: z.number().int(), of: z.number().int() }).nullable(),
   customerName: z.string(),
   street: z.string(),
   city: z.string(),
@@ -44,7 +46,11 @@ const move = z.strictObject({
 });
 export type ProposedMove = z.output<typeof move>;
 
-export type LeftOutReason = UnplannedReason | { readonly code: 'not-ready'; readonly items: readonly string[] };
+export type LeftOutReason =
+  | UnplannedReason
+  | { readonly code: 'not-ready'; readonly items: readonly string[] }
+  /** Longer than anybody's day, and nobody who may do it has that many working days in a row free from the morning on. */
+  | { readonly code: 'no-days-in-a-row' };
 
 function isReason(value: unknown): boolean {
   return typeof value === 'object' && value !== null && 'code' in value;

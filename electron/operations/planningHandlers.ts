@@ -14,8 +14,9 @@ import { LATE_BASE, type Placement, type Plan, placementsOf } from '../../domain
 import { type PlanMove, planMoves } from '../../domain/schedule/planMoves.ts';
 import { findShortages, type Outing } from '../../domain/schedule/sharedInstruments.ts';
 import { UNKNOWN_WAY_MIN } from '../../domain/schedule/travelMatrix.ts';
+import type { UnplannedReason } from '../../domain/schedule/unplannedReason.ts';
 import type { OutputOf, ParsedInputOf } from '../contract/index.ts';
-import type { LeftOut, PlanMode, ProposedMove } from '../contract/planning.ts';
+import type { LeftOut, LeftOutReason, PlanMode, ProposedMove } from '../contract/planning.ts';
 import { type Crew, replaceCrew, requireLicensedCrew, requireNotBegun, requireUnchanged } from './bookingHandlers.ts';
 import { fail, type HandlerContext, type Handlers, notFound } from './handler.ts';
 import type { PlanRun } from './planRuns.ts';
@@ -55,6 +56,7 @@ export const planningHandlers: Handlers<
       holdsPlaced: input.mode === 'fill',
       jobIds: input.mode === 'repair' ? [] : null,
       takesNotReady: input.takesNotReady,
+      takesSeveralDays: true,
     };
     const basis: ProposalBasis = { ...readPlanningProblem(context.db, question), question, mode: input.mode };
     const limitMs = input.seconds * 1000;
@@ -114,6 +116,7 @@ export const planningHandlers: Handlers<
       holdsPlaced: true,
       jobIds: [input.jobId],
       takesNotReady: true,
+      takesSeveralDays: false,
     });
     const job = basis.sources.get(input.jobId);
     if (job?.kind !== 'job') return notFound('jobs', input.jobId);
@@ -139,7 +142,10 @@ export const planningHandlers: Handlers<
         isAfterOther: slot.afterVisitId !== null,
         isBeforeOther: slot.beforeVisitId !== null,
       })),
-      reasons: found.length > 0 ? [] : [...(explainUnplanned(problem, board, input.jobId)?.reasons ?? [])],
+      reasons:
+        found.length > 0
+          ? []
+          : reasonsOf(basis, input.jobId, explainUnplanned(problem, board, input.jobId)?.reasons ?? []),
     };
   },
 };
@@ -188,7 +194,7 @@ function describe(run: PlanRun<ProposalBasis>): OutputOf<'planning.status'> {
           to: wall(to),
           movesPromise: !keeps,
           toWeigh: toWeigh(basis, source, to),
-          ground: note?.ground ?? null,
+          ground: note === undefined ? null : isPart(source) ? 'days-in-a-row' : note.ground,
           extraTravelMin: note?.extraTravelMin ?? null,
         },
       ];
@@ -196,10 +202,13 @@ function describe(run: PlanRun<ProposalBasis>): OutputOf<'planning.status'> {
   );
   const leftOut = [...(plan?.unplanned ?? []), ...basis.standing].flatMap(({ visitId, reasons }): LeftOut[] => {
     const source = sources.get(visitId);
-    return source === undefined ? [] : [{ ...whatOf(source), reasons: [...reasons] }];
+    return source === undefined ? [] : [{ ...whatOf(source), reasons: reasonsOf(basis, visitId, reasons) }];
   });
   for (const job of basis.notReady)
-    leftOut.push({ ...whatOf({ kind: 'job', job }), reasons: [{ code: 'not-ready', items: job.openReadiness }] });
+    leftOut.push({
+      ...whatOf({ kind: 'job', job, part: null }),
+      reasons: [{ code: 'not-ready', items: job.openReadiness }],
+    });
   const [
     ,
     deadlines = 0,
@@ -265,14 +274,24 @@ function toWeigh(
 
 function whatOf(
   source: PlanSource,
-): Pick<LeftOut, 'ref' | 'customerName' | 'street' | 'city' | 'jobKinds' | 'durationMin'> {
+): Pick<LeftOut, 'ref' | 'part' | 'customerName' | 'street' | 'city' | 'jobKinds' | 'durationMin'> {
   if (source.kind === 'job') {
     const { jobId, customerName, street, city, kind, suggestedMin } = source.job;
-    return { ref: { kind: 'job', id: jobId }, customerName, street, city, jobKinds: [kind], durationMin: suggestedMin };
+    const { part } = source;
+    return {
+      ref: { kind: 'job', id: jobId },
+      part: part === null ? null : { number: part.number, of: part.of },
+      customerName,
+      street,
+      city,
+      jobKinds: [kind],
+      durationMin: part?.durationMin ?? suggestedMin,
+    };
   }
   const { visitId, customerName, street, city, jobs, durationMin } = source.visit;
   return {
     ref: { kind: 'visit', id: visitId },
+    part: null,
     customerName,
     street,
     city,
@@ -293,8 +312,8 @@ function requireSameBasis(db: ReadableDb, run: PlanRun<ProposalBasis>, moves: re
     if (source.kind === 'visit') {
       requireUnchanged(db, requireNotBegun(db, visitId), source.visit.revision);
     } else {
-      const [row] = listJobs(db, { applianceId: null, jobIds: [visitId], isWaiting: true });
-      if (row === undefined) fail('job-changed', { jobId: visitId });
+      const [row] = listJobs(db, { applianceId: null, jobIds: [source.job.jobId], isWaiting: true });
+      if (row === undefined) fail('job-changed', { jobId: source.job.jobId });
     }
     requireLicensedCrew(db, jobIdsOf(source), to.date, [{ staffId: to.technicianId, role: 'licensed' }]);
   }
@@ -307,6 +326,15 @@ function requireSameBasis(db: ReadableDb, run: PlanRun<ProposalBasis>, moves: re
   const violations = checkRoutes(fresh.problem, { routes: touched }).map((violation) => violation.code);
   const problems = newcomer === undefined ? violations : ['other-visit-there', ...violations];
   if (problems.length > 0) fail('plan-outdated', { problems: [...new Set(problems)] });
+}
+
+function isPart(source: PlanSource): boolean {
+  return source.kind === 'job' && source.part !== null;
+}
+
+/** Of what is longer than a day, that says more than that no day is long enough. */
+function reasonsOf({ longer }: PlanningBasis, visitId: string, reasons: readonly UnplannedReason[]): LeftOutReason[] {
+  return longer.has(visitId) ? [{ code: 'no-days-in-a-row' }] : [...reasons];
 }
 
 function jobIdsOf(source: PlanSource): readonly string[] {
@@ -323,7 +351,7 @@ function carryOut(writer: StoreWriter, source: PlanSource, to: Placement, basis:
       state: isReady ? 'planned' : 'pencilled',
       plannedOn: to.date,
       startMin,
-      durationMin: job.suggestedMin,
+      durationMin: source.part?.durationMin ?? job.suggestedMin,
     });
     writer.insert(visitJobs, { visitId, jobId: job.jobId });
     writer.insert(visitCrew, { visitId, staffId: to.technicianId, role: 'licensed' });

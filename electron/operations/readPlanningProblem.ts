@@ -2,8 +2,9 @@
 import { Temporal } from 'temporal-polyfill';
 import type { ReadableDb } from '../../db/openStore.ts';
 import { findCompany } from '../../db/people.ts';
-import { findVisit } from '../../db/visits.ts';
+import { findVisit, listJobsOverDays } from '../../db/visits.ts';
 import { addDays, minuteOfWallTime, minutesOfDay, wallTimeOfMinute } from '../../domain/schedule/dayMinutes.ts';
+import { isLongerThanADay, overDaysInARow } from '../../domain/schedule/daysInARow.ts';
 import { findDisplaced } from '../../domain/schedule/findDisplaced.ts';
 import type { Placement, Plan, UnplannedVisit } from '../../domain/schedule/plan.ts';
 import {
@@ -29,7 +30,10 @@ import { dayIn } from './today.ts';
 
 export type PlanSource =
   | { readonly kind: 'visit'; readonly visit: BoardVisit }
-  | { readonly kind: 'job'; readonly job: UnplacedJob };
+  | { readonly kind: 'job'; readonly job: UnplacedJob; readonly part: JobPart | null };
+
+/** One of the days of a job that is longer than a day. */
+export type JobPart = { readonly number: number; readonly of: number; readonly durationMin: number };
 
 export type PlanningBasis = {
   readonly problem: PlanningProblem;
@@ -38,6 +42,8 @@ export type PlanningBasis = {
   /** Where visits on the board are now, as the planner counts minutes. */
   readonly current: ReadonlyMap<string, Placement>;
   readonly notReady: readonly UnplacedJob[];
+  /** Waiting jobs that nobody could do in one day. */
+  readonly longer: ReadonlySet<string>;
   /** Held visits that break a rule where they are: they stay there, and others are planned around them. */
   readonly standing: readonly UnplannedVisit[];
   readonly technicians: readonly BoardTechnician[];
@@ -54,6 +60,8 @@ export type PlanningQuestion = {
   /** Which waiting jobs are to be planned; null: all. */
   readonly jobIds: readonly string[] | null;
   readonly takesNotReady: boolean;
+  /** A job longer than a day becomes a visit for each of several days in a row. */
+  readonly takesSeveralDays: boolean;
 };
 
 /** Common practice, no source: work this long is not done without a break, so it may be left for one. */
@@ -76,6 +84,10 @@ export function readPlanningProblem(db: ReadableDb, question: PlanningQuestion):
   );
   const nowMin = minuteOf(today, Temporal.Instant.from(question.now), timeZone);
   const openFrom = (date: string): number => (date === today ? nowMin : 0);
+  const overDays = listJobsOverDays(
+    db,
+    board.visits.flatMap((visit) => visit.jobs.map(({ jobId }) => jobId)),
+  );
   const visits: PlanVisit[] = [];
   const sources = new Map<string, PlanSource>();
   const current = new Map<string, Placement>();
@@ -100,7 +112,9 @@ export function readPlanningProblem(db: ReadableDb, question: PlanningQuestion):
     if (lead !== null && startMin !== null)
       current.set(visit.visitId, { technicianId: lead, date: visit.plannedOn, startMin });
     const promised = promiseOf(visit, timeZone);
-    const isHeld = isRecorded || question.holdsPlaced || visit.crew.length > 1;
+    // Work over several days is one piece: it is moved by hand, all of it.
+    const isOverDays = visit.jobs.some(({ jobId }) => overDays.has(jobId));
+    const isHeld = isRecorded || question.holdsPlaced || visit.crew.length > 1 || isOverDays;
     visits.push({
       ...demandsOf(visit.jobs, question.from),
       visitId: visit.visitId,
@@ -119,7 +133,7 @@ export function readPlanningProblem(db: ReadableDb, question: PlanningQuestion):
     });
   }
   for (const job of taken) {
-    sources.set(job.jobId, { kind: 'job', job });
+    sources.set(job.jobId, { kind: 'job', job, part: null });
     visits.push({
       ...demandsOf([job], question.from),
       visitId: job.jobId,
@@ -154,8 +168,12 @@ export function readPlanningProblem(db: ReadableDb, question: PlanningQuestion):
     grainMin: START_GRAIN_MIN,
     safetyMarginDays: SAFETY_MARGIN_DAYS,
   };
+  const settled = setStandingAside(problem, current);
+  const longer = longerThanADay(settled.problem, sources);
   return {
-    ...setStandingAside(problem, current),
+    ...settled,
+    problem: question.takesSeveralDays ? splitOverDays(settled.problem, longer, current, sources) : settled.problem,
+    longer,
     sources,
     current,
     notReady: jobs.filter((job) => !taken.includes(job)),
@@ -164,6 +182,41 @@ export function readPlanningProblem(db: ReadableDb, question: PlanningQuestion):
     assumedPlaces: [...ways.values()].filter(({ at, names }) => at === null && !names.some((name) => table.has(name)))
       .length,
   };
+}
+
+function longerThanADay(problem: PlanningProblem, sources: ReadonlyMap<string, PlanSource>): ReadonlySet<string> {
+  return new Set(
+    problem.visits
+      .filter((visit) => sources.get(visit.visitId)?.kind === 'job' && isLongerThanADay(problem, visit))
+      .map(({ visitId }) => visitId),
+  );
+}
+
+/** Beside what is on the board, in the order in which the jobs press; one that finds no days in a row stays whole. */
+function splitOverDays(
+  problem: PlanningProblem,
+  longer: ReadonlySet<string>,
+  current: ReadonlyMap<string, Placement>,
+  sources: Map<string, PlanSource>,
+): PlanningProblem {
+  let split = problem;
+  const booked = new Map(current);
+  for (const visitId of longer) {
+    const visit = problem.visits.find((one) => one.visitId === visitId);
+    const source = sources.get(visitId);
+    if (visit === undefined || source?.kind !== 'job') continue;
+    const parts = overDaysInARow(split, currentRoutes({ problem: split, current: booked }), visit);
+    if (parts === null) continue;
+    split = { ...split, visits: [...split.visits.filter((one) => one !== visit), ...parts] };
+    for (const [at, { visitId: partId, durationMin, pin }] of parts.entries()) {
+      sources.set(partId, { ...source, part: { number: at + 1, of: parts.length, durationMin } });
+      const { technicianId, date, startMin } = pin;
+      if (technicianId !== null && date !== null && startMin !== null)
+        booked.set(partId, { technicianId, date, startMin });
+    }
+    sources.delete(visitId);
+  }
+  return split;
 }
 
 /**

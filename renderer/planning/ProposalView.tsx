@@ -201,11 +201,11 @@ function Moves({ proposal }: { readonly proposal: Proposal }) {
     <PlainTable<ProposedMove>
       caption="What the proposal changes"
       rows={proposal.moves}
-      keyOf={({ ref }) => `${ref.kind} ${ref.id}`}
+      keyOf={({ ref, part }) => `${ref.kind} ${ref.id} ${part?.number ?? ''}`}
       columns={[
         {
           label: 'Who',
-          cell: ({ ref, customerName, jobKinds }) => (
+          cell: ({ ref, part, customerName, jobKinds }) => (
             <>
               {ref.kind === 'visit' ? (
                 <RouteLink to="visit" params={{ visitId: ref.id }}>
@@ -216,7 +216,10 @@ function Moves({ proposal }: { readonly proposal: Proposal }) {
                   {customerName}
                 </RouteLink>
               )}
-              <div className="lo-faint">{capital(jobKinds.map((kind) => JOB_KIND_WORDS[kind]).join(' + '))}</div>
+              <div className="lo-faint">
+                {capital(jobKinds.map((kind) => JOB_KIND_WORDS[kind]).join(' + '))}
+                {part === null ? '' : `, day ${part.number} of ${part.of}`}
+              </div>
             </>
           ),
         },
@@ -230,9 +233,10 @@ function Moves({ proposal }: { readonly proposal: Proposal }) {
         },
         {
           label: 'To',
-          cell: ({ to }) => (
+          cell: ({ to, part, durationMin }) => (
             <b>
               {dayWords(to.date, { weekday: true })} {clockWords(to.startMin)}, {names.get(to.staffId) ?? ''}
+              {part === null ? '' : `, ${durationWords(durationMin)}`}
             </b>
           ),
         },

@@ -4,6 +4,7 @@ import type { PlacementGround } from '../../domain/schedule/explainPlacement.ts'
 export const GROUND_WORDS: Record<PlacementGround, string> = {
   recorded: 'already begun or done',
   pinned: 'pinned',
+  'days-in-a-row': 'longer than a day: the first days in a row that one person has for it',
   'only-possible-day': 'the only day and person that would do',
   deadline: 'in time for its latest day',
   'due-window': 'as near as can be to the days it is due',

@@ -13,6 +13,8 @@ export function leftOutWords(reason: LeftOutReason): string {
       return reason.field === 'technician'
         ? 'pinned to somebody who has no working day in these days'
         : 'pinned to a day that is not one of these';
+    case 'no-days-in-a-row':
+      return 'longer than a day, and nobody who may do it has the days in a row free for it: plan more days, or make room on the board';
     case 'nobody-can':
       return nobodyWords(reason.isPinned, reason.obstacles);
     case 'earlier-visit-not-planned':

@@ -149,6 +149,39 @@ describe('the planner, through the operations', () => {
     expect(second.moves.map(({ to, toWeigh }) => [to.date >= '2026-03-05', toWeigh])).toEqual([[true, []]]);
   });
 
+  it('books work longer than a day as a visit for each of several days in a row, and moves it by itself no more', async () => {
+    const jobId = await openJob('2026-03-06');
+    const planning = { wantedFromOn: null, wantedToOn: null, latestOn: '2026-03-06', latestWhy: null, skills: [] };
+    await test.must('jobs.setPlanning', { jobId, priority: 1, ...planning, expectedMin: 720 });
+    const slots = await test.must('planning.slots', { jobId, from: FROM, to: TO });
+    expect([slots.slots, slots.reasons]).toEqual([[], [{ code: 'no-days-in-a-row' }]]);
+
+    const proposal = await propose('fill');
+    expect(proposal.leftOut).toEqual([]);
+    expect(proposal.moves.map(({ ref, part, to, ground }) => [ref.id, part, to.date, ground])).toEqual([
+      // It is nine on Monday already: too late for a whole day.
+      [jobId, { number: 1, of: 2 }, '2026-03-03', 'days-in-a-row'],
+      [jobId, { number: 2, of: 2 }, '2026-03-04', 'days-in-a-row'],
+    ]);
+    expect(proposal.moves.reduce((sum, { durationMin }) => sum + durationMin, 0)).toBe(720);
+    expect(await test.must('planning.accept', { proposalId: proposal.proposalId })).toEqual({ moved: 0, booked: 2 });
+    const board = await test.must('board.get', { from: FROM, to: TO });
+    expect(board.unplaced).toEqual([]);
+    expect(board.visits.map(({ plannedOn, jobs }) => [plannedOn, jobs[0]?.jobId])).toEqual([
+      ['2026-03-03', jobId],
+      ['2026-03-04', jobId],
+    ]);
+    expect((await propose('rebuild')).moves).toEqual([]);
+
+    await test.must('planning.takeBack', { proposalId: proposal.proposalId });
+    expect((await test.must('board.get', { from: FROM, to: TO })).unplaced.map((one) => one.jobId)).toEqual([jobId]);
+    // Every other day taken: no two in a row are left, and that is said.
+    for (const on of ['2026-03-03', '2026-03-05']) await bookAt(on, 540, true);
+    expect((await propose('rebuild')).leftOut.map(({ ref, reasons }) => [ref.id, reasons])).toEqual([
+      [jobId, [{ code: 'no-days-in-a-row' }]],
+    ]);
+  });
+
   it('plans what comes before everything else for the first day, though another is less to drive', async () => {
     await bookAt('2026-03-05', 540, false);
     const jobId = await openJob();
