@@ -16,6 +16,7 @@ import {
   listReadiness,
   type VisitRecord,
 } from '../../db/visits.ts';
+import { connectedGasLoad } from '../../domain/judgement/site/connectedGasLoad.ts';
 import type { FuelKey } from '../../domain/procedure/modelSheet.ts';
 import { READINESS_ITEMS } from '../../domain/procedure/readiness.ts';
 import { byPressing } from '../../domain/schedule/byPressing.ts';
@@ -344,10 +345,15 @@ function gasLoadOf(db: ReadableDb, siteId: string): OutputOf<'jobs.getReadiness'
   const loads = listGasLoads(db, supply.id);
   const known = loads.flatMap(({ inputKw }) => (inputKw === null ? [] : [inputKw]));
   if (known.length === 0) return null;
-  const mjPerKwh = 3.6;
+  const load = connectedGasLoad({
+    loadsKwGross: known,
+    heatingValueMjPerM3: supply.heatingValueMjPerM3,
+    meterCapacityM3PerH: supply.capacityM3PerH,
+  });
+  if (!load.ok) return null;
   return {
-    loadKw: known.reduce((sum, inputKw) => sum + inputKw, 0),
-    capacityKw: (supply.capacityM3PerH * supply.heatingValueMjPerM3) / mjPerKwh,
+    loadKw: load.value.loadKw,
+    capacityKw: load.value.capacityKw,
     unknownLoads: loads.filter(({ inputKw }) => inputKw === null).map(({ name }) => name),
   };
 }

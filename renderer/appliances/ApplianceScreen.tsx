@@ -111,7 +111,7 @@ function Appliance({ found, mayEdit }: { readonly found: OutputOf<'appliances.ge
             ]}
           />
         </Panel>
-        <DatesPanel applianceId={applianceId} siteId={found.siteId} dates={found.dates} />
+        <DatesPanel applianceId={applianceId} sheetId={appliance.sheetId} siteId={found.siteId} dates={found.dates} />
         <FuelPanel appliance={found} />
         <PlacePanel applianceId={applianceId} mayEdit={mayEdit} />
         {closed.length > 0 ? (

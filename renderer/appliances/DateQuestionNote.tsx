@@ -1,5 +1,6 @@
 /** What is asked about a date that does not fit the others: day and month the wrong way round, another year, another date. */
 import { Button, Group } from '@mantine/core';
+import type { DateKindsProblem } from '../../domain/judgement/mistakes/dateKindsConfused.ts';
 import type { DateQuestion } from '../../domain/judgement/mistakes/dateQuestions.ts';
 import type { CoverDate } from '../../domain/procedure/modelSheet.ts';
 import { COVER_DATE_WORDS } from '../kit/coverDates.ts';
@@ -39,11 +40,36 @@ export function DateQuestionNote({
   );
 }
 
+/** Which of the dates on file is which, or is missing: asked where they stand, each a press away from being set. */
+export function KindsQuestionNote({
+  question,
+  onSet,
+}: {
+  readonly question: DateKindsProblem;
+  /** null: only said, to somebody who may not change it. */
+  readonly onSet: ((kind: CoverDate) => void) | null;
+}) {
+  return (
+    <Note tone="caution">
+      {questionWords(question)}
+      {onSet === null ? null : (
+        <Group gap="sm" mt="xs">
+          {question.kinds.map((kind) => (
+            <Button key={kind} variant="default" onClick={() => onSet(kind)}>
+              Set “{dateWords(kind)}”
+            </Button>
+          ))}
+        </Group>
+      )}
+    </Note>
+  );
+}
+
 function questionWords(question: DateQuestion): string {
   if ('kinds' in question) {
     switch (question.why) {
       case 'rule-date-missing':
-        return `The maker counts from “${question.kinds.map(dateWords).join('”, “')}”, and that date is not known.`;
+        return `The maker counts the registration from “${question.kinds.map(dateWords).join('”, “')}”, and that date is not known. ${lastDaysWords(question)}`;
       case 'started-before-installed':
         return 'Started up before it was installed? One of the two may be the other.';
       case 'lived-in-before-installed':
@@ -62,6 +88,11 @@ function questionWords(question: DateQuestion): string {
     'date-kinds-confused': '',
   }[code];
   return `${pair}${guess}`;
+}
+
+function lastDaysWords({ lastDays }: DateKindsProblem): string {
+  const each = lastDays.map(({ kind, dueOn }) => `${dayWords(dueOn)} by “${dateWords(kind)}”`);
+  return each.length === 0 ? '' : `Until then the last day is not sure: it would be ${each.join(', ')}.`;
 }
 
 function dateWords(kind: CoverDate | 'registered'): string {

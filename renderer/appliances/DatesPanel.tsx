@@ -1,8 +1,9 @@
 /** The dates of an appliance, each with how precise it is and how we know; deadlines and cover count from them. */
 import { Button, Stack } from '@mantine/core';
 import { useState } from 'react';
+import { dateKindsConfused } from '../../domain/judgement/mistakes/dateKindsConfused.ts';
 import { type DateQuestion, dateQuestions } from '../../domain/judgement/mistakes/dateQuestions.ts';
-import { COVER_DATES, type CoverDate } from '../../domain/procedure/modelSheet.ts';
+import { COVER_DATES, type CoverDate, type SheetCover } from '../../domain/procedure/modelSheet.ts';
 import type { OutputOf } from '../../electron/contract/index.ts';
 import { DraftFormFrame } from '../form/DraftFormFrame.tsx';
 import { impreciseDayWords, readImpreciseDay } from '../form/impreciseDay.ts';
@@ -18,38 +19,59 @@ import { PlainTable } from '../kit/PlainTable.tsx';
 import { keyOf, optionsOf } from '../kit/tradeWords.ts';
 import { useAppStatus, useHasRole } from '../operations/AppStatus.tsx';
 import { useOperation } from '../operations/useOperation.ts';
-import { DateQuestionNote } from './DateQuestionNote.tsx';
+import { DateQuestionNote, KindsQuestionNote } from './DateQuestionNote.tsx';
 
 type Dates = OutputOf<'appliances.get'>['dates'];
 
 export function DatesPanel({
   applianceId,
+  sheetId,
   siteId,
   dates,
 }: {
   readonly applianceId: string;
+  /** null: general practice, which states no cover. */
+  readonly sheetId: string | null;
   readonly siteId: string | null;
   readonly dates: Dates;
 }) {
   const site = useOperation('sites.get', { siteId: siteId ?? '' }, { isWanted: siteId !== null });
   const isNewBuild = site.state === 'ready' && site.value.site.buildingKind === 'new-build';
-  const [isAdding, setIsAdding] = useState(false);
+  const sheet = useOperation('sheets.get', { sheetId: sheetId ?? '' }, { isWanted: sheetId !== null });
+  const cover = sheet.state === 'ready' ? sheet.value.cover : null;
+  const { today } = useAppStatus();
+  /** The date that is being set; null: none. */
+  const [adding, setAdding] = useState<CoverDate | null>(null);
+  const missing = COVER_DATES.find((kind) => !dates.some((date) => date.kind === kind)) ?? 'installed';
   const mayEdit = useHasRole('dispatcher', 'owner', 'technician');
+  const unclear = dateKindsConfused({ cover, dates, isNewBuild, today });
   return (
     <Panel
       title="Dates"
       action={
-        mayEdit && !isAdding ? (
-          <Button variant="default" onClick={() => setIsAdding(true)}>
+        mayEdit && adding === null ? (
+          <Button variant="default" onClick={() => setAdding(missing)}>
             Set a date
           </Button>
         ) : undefined
       }
     >
       <Stack>
-        {isAdding ? (
-          <DateForm applianceId={applianceId} dates={dates} isNewBuild={isNewBuild} onDone={() => setIsAdding(false)} />
-        ) : null}
+        {adding === null ? (
+          unclear.map((question) => (
+            <KindsQuestionNote key={question.why} question={question} onSet={mayEdit ? setAdding : null} />
+          ))
+        ) : (
+          <DateForm
+            key={adding}
+            applianceId={applianceId}
+            first={adding}
+            cover={cover}
+            dates={dates}
+            isNewBuild={isNewBuild}
+            onDone={() => setAdding(null)}
+          />
+        )}
         {dates.length === 0 ? (
           <EmptyState title="No date known yet">
             Made, sold, installed, started up, moved in: registration windows and cover count from different ones.
@@ -73,21 +95,25 @@ export function DatesPanel({
 
 function DateForm({
   applianceId,
+  first,
+  cover,
   dates,
   isNewBuild,
   onDone,
 }: {
   readonly applianceId: string;
+  /** Which date is offered first. */
+  readonly first: CoverDate;
+  readonly cover: SheetCover | null;
   readonly dates: Dates;
   readonly isNewBuild: boolean;
   readonly onDone: () => void;
 }) {
-  const missing = COVER_DATES.find((kind) => !dates.some((date) => date.kind === kind)) ?? 'installed';
   const form = useDraftForm({
-    draftKey: `date.${applianceId}`,
+    draftKey: `date.${applianceId}.${first}`,
     operation: 'appliances.setDate',
     inputRoot: 'date',
-    initial: { kind: missing as string, on: '', source: '' },
+    initial: { kind: first as string, on: '', source: '' },
     toInput: (values, reader) => {
       const read = readImpreciseDay(values.on);
       if (!read.ok) reader.fail('on', read.why);
@@ -108,7 +134,7 @@ function DateForm({
   const { today } = useAppStatus();
   const typed = read.ok ? [{ kind, ...read.date }] : [];
   const questions = dateQuestions({
-    cover: null,
+    cover,
     dates: [...dates.filter((date) => date.kind !== kind), ...typed],
     registeredOn: null,
     isNewBuild,

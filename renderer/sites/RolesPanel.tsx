@@ -1,7 +1,7 @@
 /** Who is who at a site: owner, occupant, builder, payer … each since when. */
 import { Button, Group, Stack } from '@mantine/core';
 import { useState } from 'react';
-import { PARTY_ROLES } from '../../domain/vocabulary/people.ts';
+import { PARTY_ROLES, type PartyRole } from '../../domain/vocabulary/people.ts';
 import type { OutputOf } from '../../electron/contract/index.ts';
 import { PartyFieldset } from '../customers/PartyFieldset.tsx';
 import { emptyParty, partyFromForm } from '../customers/partyForm.ts';
@@ -19,25 +19,28 @@ import { optionsOf, PARTY_ROLE_WORDS } from '../kit/tradeWords.ts';
 import { useAppStatus } from '../operations/AppStatus.tsx';
 import { useAct } from '../operations/useAct.ts';
 import { useOperation } from '../operations/useOperation.ts';
+import { OwnerQuestion } from './OwnerQuestion.tsx';
 import { RoleChange } from './RoleChange.tsx';
 
 const SOMEBODY_NEW = 'new';
 
 type Role = OutputOf<'sites.get'>['roles'][number];
 /** null: nothing is open. */
-type Open = 'new' | { readonly roleId: string } | null;
+type Open = { readonly newRole: PartyRole } | { readonly roleId: string } | null;
 
 export function RolesPanel({ site, mayEdit }: { readonly site: OutputOf<'sites.get'>; readonly mayEdit: boolean }) {
   const [open, setOpen] = useState<Open>(null);
   const [removed, setRemoved] = useState<Role | null>(null);
-  const chosen = open === null || open === 'new' ? undefined : site.roles.find(({ roleId }) => roleId === open.roleId);
+  const newRole = open !== null && 'newRole' in open ? open.newRole : null;
+  const chosen =
+    open !== null && 'roleId' in open ? site.roles.find(({ roleId }) => roleId === open.roleId) : undefined;
   const close = () => setOpen(null);
   return (
     <Panel
       title="People here"
       action={
-        mayEdit && open !== 'new' ? (
-          <Button variant="default" onClick={() => setOpen('new')}>
+        mayEdit && newRole === null ? (
+          <Button variant="default" onClick={() => setOpen({ newRole: 'owner' })}>
             Add a role
           </Button>
         ) : undefined
@@ -45,7 +48,11 @@ export function RolesPanel({ site, mayEdit }: { readonly site: OutputOf<'sites.g
     >
       <Stack>
         {removed === null ? null : <RemovedRole siteId={site.siteId} role={removed} onDone={() => setRemoved(null)} />}
-        {open === 'new' ? <RoleForm site={site} onDone={close} /> : null}
+        {newRole === null ? (
+          <OwnerQuestion site={site} onAdd={mayEdit ? (role) => setOpen({ newRole: role }) : null} />
+        ) : (
+          <RoleForm key={newRole} site={site} role={newRole} onDone={close} />
+        )}
         {chosen === undefined ? null : (
           <RoleChange key={chosen.roleId} role={chosen} onDone={close} onRemoved={() => setRemoved(chosen)} />
         )}
@@ -99,19 +106,27 @@ function Reach({ party: { phoneTyped, email, contactName } }: { readonly party: 
   );
 }
 
-function RoleForm({ site, onDone }: { readonly site: OutputOf<'sites.get'>; readonly onDone: () => void }) {
+function RoleForm({
+  site,
+  role,
+  onDone,
+}: {
+  readonly site: OutputOf<'sites.get'>;
+  readonly role: PartyRole;
+  readonly onDone: () => void;
+}) {
   const { company } = useAppStatus();
   const customer = useOperation('customers.get', { customerId: site.customerId });
   const customerParty = customer.state === 'ready' ? customer.value.party : null;
   const form = useDraftForm({
-    draftKey: `role.${site.siteId}`,
+    draftKey: `role.${site.siteId}.${role}`,
     operation: 'sites.addRole',
     inputRoot: 'party',
-    initial: { ...emptyParty(company?.country ?? ''), who: SOMEBODY_NEW, role: 'owner', fromOn: '' },
+    initial: { ...emptyParty(company?.country ?? ''), who: SOMEBODY_NEW, role: role as string, fromOn: '' },
     toInput: (values, reader) => ({
       siteId: site.siteId,
       party: values.who === SOMEBODY_NEW ? partyFromForm(values, reader) : { partyId: values.who },
-      role: PARTY_ROLES.find((role) => role === values.role) ?? 'owner',
+      role: PARTY_ROLES.find((one) => one === values.role) ?? role,
       fromOn: reader.day('fromOn', values.fromOn),
     }),
     onDone,

@@ -1,4 +1,5 @@
 /** A gas supply as a form holds it. */
+import { connectedGasLoad } from '../../domain/judgement/site/connectedGasLoad.ts';
 import type { UnitSystem } from '../../domain/quantity/preferredUnit.ts';
 import type { GasSupplyFields } from '../../electron/contract/sites.ts';
 import type { FormReader } from '../form/FormReader.ts';
@@ -121,8 +122,6 @@ export type LoadBalance = {
   readonly unknownLoads: readonly string[];
 };
 
-const MJ_PER_KWH = 3.6;
-
 /** Connected loads against what the meter can give, as far as the form is readable; null while something is missing. */
 export function loadBalance(form: GasForm): LoadBalance | null {
   if (form.kind !== 'meter' || form.loads.length === 0) return null;
@@ -132,9 +131,15 @@ export function loadBalance(form: GasForm): LoadBalance | null {
   if (!capacity.ok || capacity.value === null || !heatingValue.ok || heatingValue.value === null) return null;
   const known = loads.flatMap((load) => (load.ok && load.value !== null ? [load.value] : []));
   if (known.length === 0) return null;
+  const load = connectedGasLoad({
+    loadsKwGross: known,
+    heatingValueMjPerM3: heatingValue.value,
+    meterCapacityM3PerH: capacity.value,
+  });
+  if (!load.ok) return null;
   return {
-    loadKw: known.reduce((sum, inputKw) => sum + inputKw, 0),
-    capacityKw: (capacity.value * heatingValue.value) / MJ_PER_KWH,
+    loadKw: load.value.loadKw,
+    capacityKw: load.value.capacityKw,
     unknownLoads: form.loads.flatMap(({ name }, index) => {
       const load = loads[index];
       return load?.ok === true && load.value !== null ? [] : [name.trim() || `appliance ${index + 1}`];

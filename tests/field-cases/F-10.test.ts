@@ -24,6 +24,7 @@ describe('F-10: new load, old meter', () => {
     expect(Math.abs(load.rateM3PerH / M3_PER_FT3 - 335)).toBeLessThanOrEqual(0.5);
     expect(Math.abs(load.sharePct - 134)).toBeLessThanOrEqual(0.5);
     expect(load.isOverCapacity).toBe(true);
+    expect(load.loadKw / load.capacityKw).toBeCloseTo(load.sharePct / 100, 10);
   });
 
   it('refuses a load without a heating value', () => {

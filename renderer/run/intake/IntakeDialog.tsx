@@ -3,16 +3,20 @@
  * belongs, looked at before anything is written. All of it is taken in, or none.
  */
 import { useEffect, useMemo, useRef, useState } from 'react';
+import { setRight } from '../../../domain/intake/clockOffset.ts';
 import type { ExportMapping } from '../../../domain/intake/exportMapping.ts';
 import { type ExportLayout, exportTable } from '../../../domain/intake/exportTable.ts';
 import { proposeMapping } from '../../../domain/intake/proposeMapping.ts';
-import { readExport } from '../../../domain/intake/readExport.ts';
+import { type ExportRow, readExport } from '../../../domain/intake/readExport.ts';
+import type { ClockProblem } from '../../../domain/judgement/mistakes/clockDifferences.ts';
+import { ok } from '../../../domain/result.ts';
 import { KeyHint } from '../../kit/KeyHint.tsx';
 import { useAppStatus } from '../../operations/AppStatus.tsx';
 import { useCore } from '../../operations/CoreAccess.tsx';
 import { useRun } from '../state/RunContext.ts';
 import { Dialog } from '../stop/Dialog.tsx';
 import { saveErrorWords } from '../words/saveErrorWords.ts';
+import { ClockBeside } from './ClockBeside.tsx';
 import { IntakeColumns } from './IntakeColumns.tsx';
 import { IntakeRows } from './IntakeRows.tsx';
 import { readFileText } from './readFileText.ts';
@@ -33,6 +37,7 @@ export function IntakeDialog({ onClose }: { readonly onClose: () => void }) {
   const [changed, setChanged] = useState<ExportMapping | null>(null);
   const [chosenSlots, setChosenSlots] = useState<Readonly<Record<number, string | null>>>({});
   const [keepsTimes, setKeepsTimes] = useState(true);
+  const [clock, setClock] = useState<ClockProblem | null>(null);
   const [trouble, setTrouble] = useState<string | null>(null);
   const [isBusy, setIsBusy] = useState(false);
   const file = useRef<HTMLInputElement>(null);
@@ -42,6 +47,7 @@ export function IntakeDialog({ onClose }: { readonly onClose: () => void }) {
     let isWanted = true;
     setKept(null);
     setChanged(null);
+    setClock(null);
     if (instrumentId === '') return undefined;
     void core.call('instruments.getMapping', { instrumentId }).then((reply) => {
       if (isWanted && reply.ok) setKept(reply.value.mapping);
@@ -58,8 +64,11 @@ export function IntakeDialog({ onClose }: { readonly onClose: () => void }) {
     [changed, table, kept],
   );
   const rows = useMemo(
-    () => (table === null || mapping === null ? [] : readExport(table, mapping, { timeZone, day: today })),
-    [table, mapping, timeZone, today],
+    () =>
+      table === null || mapping === null
+        ? []
+        : readExport(table, mapping, { timeZone, day: today }).map((row) => byLaptop(row, clock)),
+    [table, mapping, timeZone, today, clock],
   );
   const quantities = new Set(rows.flatMap((row) => row.values.map((one) => one.quantity)));
   const slots = slotsOf(analysis.steps, analysis.progress, view.record, view.sheet, Math.min(rows.length, 10)).filter(
@@ -217,6 +226,9 @@ export function IntakeDialog({ onClose }: { readonly onClose: () => void }) {
                 {whole.rows.length} rows in the file: only the last {MOST_ROWS} are shown.
               </p>
             ) : null}
+            {keepsTimes && rows.some((row) => row.measuredAt !== null) ? (
+              <ClockBeside key={instrumentId} taken={clock} onTake={setClock} />
+            ) : null}
             <IntakeRows
               rows={rows}
               slots={slots}
@@ -241,6 +253,14 @@ export function IntakeDialog({ onClose }: { readonly onClose: () => void }) {
       </form>
     </Dialog>
   );
+}
+
+/** Its time by the laptop's clock. */
+function byLaptop(row: ExportRow, clock: ClockProblem | null): ExportRow {
+  const { measuredAt } = row;
+  return clock === null || measuredAt === null || !measuredAt.ok
+    ? row
+    : { ...row, measuredAt: ok(setRight(measuredAt.value, clock)) };
 }
 
 function quantitiesOf(item: ReturnType<typeof useRun>['analysis']['steps'][number]['items'][number]) {

@@ -19,6 +19,7 @@ import { isAltKey } from '../focus/isAltKey.ts';
 import { useKeys } from '../focus/useKeys.ts';
 import { useRun } from '../state/RunContext.ts';
 import { useItemWrites } from '../state/useItemWrites.ts';
+import { HighFireBeside } from './HighFireBeside.tsx';
 import { SeriesLeftOut } from './SeriesLeftOut.tsx';
 import { SeriesLimits } from './SeriesLimits.tsx';
 import { SeriesQuestions } from './SeriesQuestions.tsx';
@@ -87,6 +88,7 @@ export function SeriesItem({ item, progress }: { readonly item: ItemOf<'series'>
   });
   return (
     <div ref={keys} className="run-series">
+      {reached === undefined ? <HighFireBeside item={item} /> : null}
       <div className="run-box-row run-reached">
         <button
           type="button"

@@ -1,6 +1,7 @@
 /** Computed findings. Expected numbers: the published or hand-worked ones named beside each check. */
 import { describe, expect, it } from 'vitest';
 import { judgeRun } from '../../../domain/judgement/judgeRun.ts';
+import { highFireHold } from '../../../domain/judgement/site/highFireHold.ts';
 import { minutesHighFireCanBeHeld } from '../../../domain/judgement/site/zoneVersusMinimumFire.ts';
 import type { RunRecord } from '../../../domain/procedure/runRecord.ts';
 import { unwrap } from '../../../domain/result.ts';
@@ -178,6 +179,29 @@ describe('water side', () => {
     const minutes = unwrap(minutesHighFireCanBeHeld({ systemVolumeL: 60, riseK: 30, fireKw: 25, loadKw: 0 }));
     expect(Math.abs((minutes ?? 0) - 5)).toBeLessThanOrEqual(0.05);
     expect(unwrap(minutesHighFireCanBeHeld({ systemVolumeL: 60, riseK: 30, fireKw: 25, loadKw: 30 }))).toBeNull();
+  });
+
+  it('is held against what the readings take: too short with one small zone, and nothing to say where all of it is taken', () => {
+    const clean = cleanRecord();
+    const at = (zonesKw: readonly (number | null)[], systemVolumeL: number | null = 60) =>
+      highFireHold(
+        {
+          ...clean,
+          appliance: { ...clean.appliance, ratedInputKw: 30 },
+          site: { ...clean.site, systemVolumeL, zones: zonesKw.map((ratedKw) => ({ zone: null, ratedKw })) },
+        },
+        { ...sheet, firingPoints: [{ key: 'high', label: 'High', settleS: 300 }] },
+      );
+    const short = at([3, 2]);
+    // 60 · 4.186 · 30 ÷ (60 · 25), by hand as above.
+    expect(short?.minutes).toBeCloseTo(5.02, 2);
+    expect(short?.loadKw).toBe(5);
+    expect(short?.neededMinutes).toBeCloseTo(5 + ((sheet.steady.minSamples - 1) * sheet.steady.apartS) / 60, 6);
+    expect((short?.minutes ?? 0) < (short?.neededMinutes ?? 0)).toBe(true);
+    expect(at([20, 12])).toBeNull();
+    expect(at([3, null])).toBeNull();
+    expect(at([])).toBeNull();
+    expect(at([3], null)).toBeNull();
   });
 });
 

@@ -1,7 +1,7 @@
 /** A visit that could not be finished is come back to: the run is taken up again, and what has grown too old is asked once more. */
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
-import { lapsedItems } from '../../../domain/procedure/lapsedItems.ts';
 import type { InputOf } from '../../../electron/contract/index.ts';
+import { lapsedOf } from '../../support/lapsedOf.ts';
 import { type Office, setUpOffice } from '../../support/officeScenario.ts';
 import { openTestCore, type TestCore } from '../../support/testCore.ts';
 import { type BookedRun, bookAndBegin, readStartupNotes, walkRun } from '../../support/wholeJob.ts';
@@ -53,7 +53,7 @@ describe('the return trip', () => {
     });
     expect(record.readings).toHaveLength(1);
     expect(reopenedAt).toBe(test.now());
-    const lapsed = lapsedItems({ record, sheet, reopenedAt: reopenedAt ?? '' });
+    const lapsed = lapsedOf({ record, sheet, reopenedAt: reopenedAt ?? '' });
     expect(lapsed).toMatchObject([{ itemKey: 'room-co', lapse: 'roomCo', hours: sheet.lapseHours.roomCo }]);
   });
 
@@ -147,10 +147,10 @@ describe('a visit that never ended, gone on with three days later', () => {
     expect(reopenedAt).toBe(test.now());
     expect(await answer()).toMatchObject({ ok: true });
     const { record, sheet } = await view();
-    expect(lapsedItems({ record, sheet, reopenedAt: reopenedAt ?? '' })).toMatchObject([{ itemKey: 'room-co' }]);
+    expect(lapsedOf({ record, sheet, reopenedAt: reopenedAt ?? '' })).toMatchObject([{ itemKey: 'room-co' }]);
     await test.must('visits.recordReading', roomCo());
     const again = (await view()).record;
-    expect(lapsedItems({ record: again, sheet, reopenedAt: reopenedAt ?? '' })).toEqual([]);
+    expect(lapsedOf({ record: again, sheet, reopenedAt: reopenedAt ?? '' })).toEqual([]);
   });
 
   it('goes on at once after a break in which nothing lapses, and taking it up then changes nothing', async () => {
@@ -168,7 +168,7 @@ describe('a visit that never ended, gone on with three days later', () => {
     const { reopenedAt } = await test.must('visits.takeUp', ref());
     expect(reopenedAt).toBe(test.now());
     const { record, sheet } = await view();
-    expect(lapsedItems({ record, sheet, reopenedAt: reopenedAt ?? '' })).toEqual([]);
+    expect(lapsedOf({ record, sheet, reopenedAt: reopenedAt ?? '' })).toEqual([]);
   });
 
   it('is known only by a visit of its own: another visit lets nothing past what its own has come to', async () => {

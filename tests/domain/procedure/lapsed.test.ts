@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { lapsedItems } from '../../../domain/procedure/lapsedItems.ts';
 import { runProgress } from '../../../domain/procedure/progress.ts';
 import type { RunRecord } from '../../../domain/procedure/runRecord.ts';
+import { lapsedOf } from '../../support/lapsedOf.ts';
 import {
   DAY_START,
   emptyRecord,
@@ -39,9 +39,9 @@ const full: RunRecord = [
 ].reduce(withReading, withAnswer(emptyRecord('natural-gas'), 'tight', 'tight', DAY_START));
 
 const lapsedAfter = (hours: number) =>
-  lapsedItems({ sheet, record: full, reopenedAt: secondsAfter(DAY_START, hours * HOUR_S) }).map((one) => one.itemKey);
+  lapsedOf({ sheet, record: full, reopenedAt: secondsAfter(DAY_START, hours * HOUR_S) }).map((one) => one.itemKey);
 
-describe('lapsedItems', () => {
+describe('what has grown too old', () => {
   it('follows the hours of the sheet, each kind its own', () => {
     expect(lapsedAfter(8)).toEqual([]);
     expect(lapsedAfter(8.1)).toEqual(['room-co', 'zero']);
@@ -49,7 +49,7 @@ describe('lapsedItems', () => {
   });
 
   it('says what it is and how old', () => {
-    expect(lapsedItems({ sheet, record: full, reopenedAt: secondsAfter(DAY_START, 9 * HOUR_S) })[0]).toEqual({
+    expect(lapsedOf({ sheet, record: full, reopenedAt: secondsAfter(DAY_START, 9 * HOUR_S) })[0]).toEqual({
       stepKey: 'before',
       itemKey: 'room-co',
       lapse: 'roomCo',
@@ -60,7 +60,7 @@ describe('lapsedItems', () => {
 
   it('leaves alone what was never answered', () => {
     const record = emptyRecord('natural-gas');
-    expect(lapsedItems({ sheet, record, reopenedAt: secondsAfter(DAY_START, 99 * HOUR_S) })).toEqual([]);
+    expect(lapsedOf({ sheet, record, reopenedAt: secondsAfter(DAY_START, 99 * HOUR_S) })).toEqual([]);
   });
 
   it('opens the item again, shuts the hold point, and is satisfied by a new answer however long the day', () => {
@@ -78,22 +78,20 @@ describe('lapsedItems', () => {
     expect(much.gates.firing).toEqual([]);
   });
 
-  it('the general sheet asks again for tightness, joints, room CO, the analyser and pressures the next day but one', () => {
+  it('the general sheet asks again for tightness, joints, room CO and pressures the next day but one', () => {
     const general = readShippedSheet('general-practice-natural-gas.json');
     const at = DAY_START;
     const record = [
       reading('room-co', 'roomCoPpm', 0, at),
       reading('tightness-drop', 'tightnessDropMbar', 0, at),
-      reading('fresh-co', 'freshAirCoPpm', 0, at),
       reading('cold-pressure', 'systemPressureBarG', 1.2, at),
     ].reduce(withReading, withAnswer(emptyRecord('natural-gas'), 'tightness-result', 'tight', at));
-    const lapsed = lapsedItems({ sheet: general, record, reopenedAt: secondsAfter(at, 48 * HOUR_S) });
+    const lapsed = lapsedOf({ sheet: general, record, reopenedAt: secondsAfter(at, 48 * HOUR_S) });
     expect(lapsed.map((one) => `${one.lapse}: ${one.itemKey}`)).toEqual([
       'roomCo: room-co',
       'tightness: tightness-drop',
       'tightness: tightness-result',
       'pressure: cold-pressure',
-      'analyserZero: fresh-co',
     ]);
   });
 });
