@@ -27,6 +27,8 @@ export function keepDailyCopies(options: {
   readonly store: () => Store;
   /** The demo can be made anew, and before the first run there is nothing: neither is copied by itself. */
   readonly isWanted: () => boolean;
+  /** What is to be in the copy of a new day. */
+  readonly beforeNewDay: () => void;
   readonly clock: () => string;
   readonly logFault: (error: unknown) => void;
   /** A copy was made, or could not be. */
@@ -58,6 +60,7 @@ export function keepDailyCopies(options: {
           .some((copy) => copy.madeAt.startsWith(today))
       )
         return;
+      options.beforeNewDay();
       make();
     } catch (error) {
       failure = { at: clock(), why: whyNot(error) };

@@ -23,6 +23,7 @@ import { keepDailyCopies } from './dailyCopies.ts';
 import { buildDemoStore } from './demo/demoStore.ts';
 import { drawPackets } from './demo/drawPackets.ts';
 import { type FaultLog, openFaultLog } from './faultLog.ts';
+import { closeDays } from './operations/closeDays.ts';
 import type { CoreServices } from './operations/coreServices.ts';
 import { createExportRuns } from './operations/exports/exportRuns.ts';
 import { type Actor, type HandlerContext, OperationFailure } from './operations/handler.ts';
@@ -113,6 +114,10 @@ export function openCore(options: CoreOptions): Core {
     backups: () => backupFolders[purpose],
     store: () => store,
     isWanted: () => purpose === 'real' && findCompany(store.db) !== undefined,
+    beforeNewDay: () => {
+      const now = clock();
+      store.write({ actorId: null, now }, (writer) => closeDays(writer, store.raw, now));
+    },
     clock,
     logFault,
     changed: () => {

@@ -78,6 +78,8 @@ export const seals = sqliteTable(
   (t) => [
     uniqueIndex('seals_chain').on(t.visitId, t.sequence),
     index('seals_by_run').on(t.runId),
+    /** The days are counted without reading the records themselves. */
+    index('seals_by_time').on(t.sealedAt, t.visitId, t.sequence, t.sha256),
     oneOf('seals_kind', t.kind, ['sealed', 'amendment']),
     isJson('seals_canonical', t.canonical),
     rule('seals_first', sql`(${t.sequence} = 1) = (${t.previousSha256} IS NULL)`),

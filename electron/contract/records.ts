@@ -1,7 +1,7 @@
 /** Sealed records: what was amended and may be, and whether anything was altered behind their back. */
 import { z } from 'zod';
 import { VERDICTS } from '../../domain/judgement/finding.ts';
-import { domainValue, id, instant, line, operation, optionalLine } from './operation.ts';
+import { day, domainValue, id, instant, line, operation, optionalLine } from './operation.ts';
 import { licenceProblem } from './visits.ts';
 
 const judged = z.strictObject({ subject: z.string(), verdict: z.enum(VERDICTS) });
@@ -70,6 +70,8 @@ export const recordOperations = {
     input: z.strictObject({ visitId: id }),
     output: z.strictObject({
       isIntact: z.boolean(),
+      /** Of all records, not of this visit alone: days of which a sealed record is gone, was altered or came in later. */
+      brokenDays: z.array(day),
       entries: z.array(
         z.strictObject({
           sequence: z.number().int(),

@@ -98,7 +98,7 @@ export function loadScenario(store: Store, unmoved: Scenario, options: LoadOptio
     for (const trip of data.wastedTrips) addWastedTrip(writer, trip, data, ids);
     for (const openJob of data.openJobs) addOpenJob(writer, openJob, ids, options.now);
     for (const makeSafe of data.makeSafes) addMakeSafe(writer, makeSafe, data, ids);
-    for (const visit of data.visits) sealVisit(writer, visit, ids);
+    sealVisits(writer, store.raw, data.visits, ids);
     addOfficeWork(writer, data, ids);
   });
   addLists(store, data, ids, options);
@@ -424,11 +424,14 @@ function addMakeSafe(writer: StoreWriter, makeSafe: Scenario['makeSafes'][number
 }
 
 /** Everything that is not to be come back to was signed the same day. */
-function sealVisit(writer: StoreWriter, visit: VisitOfScenario, ids: Ids): void {
-  const visitId = idOf(ids, visit.key);
-  const row = findVisit(writer.db, visitId);
-  const runId = ids.get(`run of ${visit.key}`);
-  if (row?.endedAt == null || runId === undefined || row.outcome === 'return-needed') return;
-  const state = readRunState(writer.db, runId, visitId, row.endedAt);
-  sealRun(writer, state, row, { sealedById: idOf(ids, visit.technicianKey), sealedAt: row.endedAt });
+/** One after the other as they ended: a day is closed once something is sealed on a later one. */
+function sealVisits(writer: StoreWriter, raw: Store['raw'], visits: readonly VisitOfScenario[], ids: Ids): void {
+  const ended = visits.flatMap(({ key, technicianKey }) => {
+    const row = findVisit(writer.db, idOf(ids, key));
+    const runId = ids.get(`run of ${key}`);
+    if (row?.endedAt == null || runId === undefined || row.outcome === 'return-needed') return [];
+    return [{ row, runId, sealedAt: row.endedAt, sealedById: idOf(ids, technicianKey) }];
+  });
+  for (const { row, runId, ...by } of ended.toSorted((a, b) => a.sealedAt.localeCompare(b.sealedAt)))
+    sealRun(writer, raw, readRunState(writer.db, runId, row.id, by.sealedAt), row, by);
 }

@@ -61,7 +61,7 @@ export const finishHandlers: Handlers<'visits.finish' | 'visits.seal'> = {
       return fail('leaving-blocked', { blockers: [...state.progress.gates.leaving] });
     }
     const sealed = context.write((writer) =>
-      sealRun(writer, state, visit, { sealedById: actor.staffId, sealedAt: context.now }),
+      sealRun(writer, context.store.raw, state, visit, { sealedById: actor.staffId, sealedAt: context.now }),
     );
     context.services.changed(['visits', 'runs', 'registrations', 'appliances']);
     return sealed;

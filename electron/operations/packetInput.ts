@@ -2,6 +2,7 @@
 import { randomBytes } from 'node:crypto';
 import { listApplianceDates } from '../../db/appliances.ts';
 import { findAttachment } from '../../db/attachments.ts';
+import { findDayHeadBefore } from '../../db/dayHeads.ts';
 import type { ReadableDb } from '../../db/openStore.ts';
 import { findCompany, findStaff, listLicencesOf } from '../../db/people.ts';
 import { findLastVisitOfJob, findRegistration } from '../../db/registrations.ts';
@@ -61,7 +62,7 @@ function recordOf(
   state: RunState,
   visitId: string,
   now: string,
-): Pick<PacketFacts, 'record' | 'disclosures'> {
+): Pick<PacketFacts, 'record' | 'disclosures' | 'dayHead'> {
   const seal = findLastSeal(db, state.run.id);
   if (seal === undefined) {
     const visit = findVisit(db, visitId) ?? notFound('visits', visitId);
@@ -75,7 +76,8 @@ function recordOf(
     value,
     partyId,
   }));
-  return { record: read.record, disclosures };
+  const dayHead = findDayHeadBefore(db, seal.sealedAt.slice(0, 10));
+  return { record: read.record, disclosures, ...(dayHead === undefined ? {} : { dayHead }) };
 }
 
 function photosOf(db: ReadableDb, state: RunState, readFile: ReadFile): readonly PacketPhoto[] {

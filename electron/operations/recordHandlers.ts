@@ -13,6 +13,7 @@ import { recordDifferences } from '../sealing/recordDifferences.ts';
 import { revealRecord } from '../sealing/revealRecord.ts';
 import type { SealedRecord } from '../sealing/sealedRecord.ts';
 import { amendableFields } from './amendableFields.ts';
+import { closeDays, findBrokenDays } from './closeDays.ts';
 import { actorOf, fail, type Handlers, notFound } from './handler.ts';
 import { judgeAmended } from './judgeAmended.ts';
 import { requireLicensedFor } from './runGuards.ts';
@@ -25,6 +26,7 @@ export const recordHandlers: Handlers<'records.verify' | 'records.getAmendments'
     const rows = new Map(listSealsOfVisit(context.db, input.visitId).map((row) => [row.id, row]));
     const checked = chainOf(context.store.raw, input.visitId);
     return {
+      brokenDays: [...findBrokenDays(context.store.raw)],
       isIntact: checked.length > 0 && checked.every((entry) => entry.problems.length === 0),
       entries: checked.map((entry) => {
         const row = rows.get(entry.sealId);
@@ -84,6 +86,7 @@ export const recordHandlers: Handlers<'records.verify' | 'records.getAmendments'
     const canonical = canonicalJson(amended.record);
     const sha256 = sealHash(canonical);
     const makeSafeId = context.write((writer) => {
+      closeDays(writer, context.store.raw, context.now);
       const sealId = writer.insert(seals, {
         visitId: seal.visitId,
         runId: seal.runId,

@@ -1,10 +1,12 @@
-/** Recomputes the chains of sealed records in a store or in a copy of one. */
+/** Recomputes the chains of sealed records, and the heads of the days, in a store or in a copy of one. */
 import type Database from 'better-sqlite3';
 import { type ChainDisclosure, type ChainEntry, chainProblems, type EntryProblems } from '../sealing/chainProblems.ts';
+import { findBrokenDays } from './closeDays.ts';
 
 export function hasIntactChains(raw: Database.Database): boolean {
   const visitIds = raw.prepare('SELECT DISTINCT visit_id AS visitId FROM seals').all() as { visitId: string }[];
-  return visitIds.every(({ visitId }) => chainOf(raw, visitId).every((entry) => entry.problems.length === 0));
+  const isIntact = visitIds.every(({ visitId }) => chainOf(raw, visitId).every((entry) => entry.problems.length === 0));
+  return isIntact && findBrokenDays(raw).length === 0;
 }
 
 export function chainOf(raw: Database.Database, visitId: string): readonly EntryProblems[] {

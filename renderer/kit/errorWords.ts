@@ -242,7 +242,7 @@ export const COPY_FAILED = {
   failed: 'the folder of the backups cannot be reached or written to',
   integrity: 'the data file is damaged',
   'foreign-keys': 'records in the data do not fit together',
-  'seal-chain': 'a sealed record was altered outside the program',
+  'seal-chain': 'a sealed record was altered or taken away outside the program',
 } as const;
 
 export const LICENCE = {

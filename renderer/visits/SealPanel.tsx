@@ -3,6 +3,7 @@ import { Button } from '@mantine/core';
 import { useState } from 'react';
 import type { OutputOf } from '../../electron/contract/index.ts';
 import { Answer } from '../kit/Answer.tsx';
+import { dayWords } from '../kit/dayWords.ts';
 import { Note } from '../kit/Note.tsx';
 import { Panel } from '../kit/Panel.tsx';
 import { PlainTable } from '../kit/PlainTable.tsx';
@@ -32,7 +33,7 @@ export function SealPanel({ visitId }: { readonly visitId: string }) {
   );
 }
 
-function Checked({ isIntact, entries }: OutputOf<'records.verify'>) {
+function Checked({ isIntact, entries, brokenDays }: OutputOf<'records.verify'>) {
   const bad = entries.filter(({ problems }) => problems.length > 0);
   return (
     <>
@@ -52,6 +53,12 @@ function Checked({ isIntact, entries }: OutputOf<'records.verify'>) {
             )}
           </ul>
           Do not rely on it; look at a backup from before.
+        </Note>
+      )}
+      {brokenDays.length === 0 ? null : (
+        <Note tone="ember" title="Not everything that was sealed is as it was" isSpoken>
+          Of {brokenDays.map((day) => dayWords(day)).join(', ')} a sealed record is gone, was changed, or came in later.
+          Look at a backup from before.
         </Note>
       )}
       <PlainTable

@@ -40,6 +40,8 @@ export type PacketRegistration = {
 export type PacketFacts = {
   readonly record: AnyRecord;
   readonly disclosures: readonly Disclosure[];
+  /** The head of the last day on which the firm sealed anything before; absent: there was none, or this is a draft. */
+  readonly dayHead?: { readonly day: string; readonly sha256: string };
   readonly photos: readonly PacketPhoto[];
   readonly registration: PacketRegistration;
   readonly services: readonly ServiceProof[];

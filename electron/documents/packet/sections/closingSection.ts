@@ -52,6 +52,11 @@ function gapBlocks(view: PacketView): readonly Block[] {
   ];
 }
 
+/** A whole visit that is gone shows in no chain of its own. */
+function dayHeadText({ day, sha256 }: NonNullable<PacketView['input']['dayHead']>): string {
+  return `All that the firm sealed up to ${day} (UTC) has the fingerprint ${fingerprintGroups(sha256).join(' ')}: a record of those days that was taken away or put in later changes it.`;
+}
+
 function checkBlocks(view: PacketView): readonly Block[] {
   const fingerprint = fingerprintGroups(view.sha256).join(' ');
   const { record } = view;
@@ -68,6 +73,7 @@ function checkBlocks(view: PacketView): readonly Block[] {
         'The file record.json inside this PDF is the record these pages were made from. The SHA-256 of its bytes is the fingerprint above; any program that works out SHA-256 gives the same.',
         'Names, addresses and free words are in disclosures.json beside it; the record holds a salted hash of each, so that a person can be erased without the fingerprint changing.',
         chain,
+        ...(view.input.dayHead === undefined ? [] : [dayHeadText(view.input.dayHead)]),
         'A fingerprint shows that something was changed; it does not prevent it. Whoever keeps the store could make a new chain: this paper, or a copy handed out, is what such a chain can be held against.',
         `The box ${NO_GLYPH} stands for a letter the typeface of this document lacks; record.json and disclosures.json have it.`,
       ],

@@ -1,0 +1,1 @@
+CREATE INDEX `seals_by_time` ON `seals` (`sealed_at`,`visit_id`,`sequence`,`sha256`);
