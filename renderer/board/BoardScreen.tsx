@@ -21,6 +21,7 @@ import { ConflictList } from './ConflictList.tsx';
 import { findFirstFit } from './carriedConflicts.ts';
 import { type Carried, createCarryStore } from './carryStore.ts';
 import { DispatchBoard } from './DispatchBoard.tsx';
+import { WeekMap } from './map/WeekMap.tsx';
 import { type BoardSpot, firstSpot, hasSpot } from './neighbour.ts';
 import { OutputsBar } from './OutputsBar.tsx';
 import { ShortageLine } from './ShortageLine.tsx';
@@ -32,6 +33,7 @@ import { VisitDetails } from './VisitDetails.tsx';
 export function BoardScreen({ day: wanted }: { readonly day: string | null }) {
   const { today } = useAppStatus();
   const [kept, setKept] = useKept('board.view', 'week');
+  const isMap = kept === 'map';
   const view: BoardView = kept === 'day' || kept === 'hours' ? kept : 'week';
   const day = wanted !== null && isDay(wanted) ? wanted : today;
   const week = useMemo(() => weekOf(day), [day]);
@@ -50,11 +52,12 @@ export function BoardScreen({ day: wanted }: { readonly day: string | null }) {
         <Group gap="sm" align="end">
           <SegmentedControl
             aria-label="What the board shows"
-            value={view}
+            value={isMap ? 'map' : view}
             data={[
               { value: 'day', label: 'Day' },
               { value: 'week', label: 'Week' },
               { value: 'hours', label: 'Week by hours' },
+              { value: 'map', label: 'Map' },
             ]}
             onChange={setKept}
           />
@@ -70,7 +73,15 @@ export function BoardScreen({ day: wanted }: { readonly day: string | null }) {
         </Group>
       }
     >
-      <Answer of={board}>{(data) => <Board data={data} asked={asked} view={view} day={day} />}</Answer>
+      <Answer of={board}>
+        {(data) =>
+          isMap ? (
+            <WeekMap key={from} data={data} days={daysOf(data, asked)} day={day} />
+          ) : (
+            <Board data={data} asked={asked} view={view} day={day} />
+          )
+        }
+      </Answer>
     </Screen>
   );
 }
@@ -250,6 +261,11 @@ function useRoom(scroller: RefObject<HTMLDivElement | null>): number | null {
     return () => observer.disconnect();
   }, [scroller]);
   return roomPx;
+}
+
+/** As on the board: without people to send, all of them. */
+function daysOf(data: BoardData, asked: readonly string[]): readonly string[] {
+  return withoutIdleWeekend(data, asked)[0]?.days.map(({ on }) => on) ?? asked;
 }
 
 /** Saturday and Sunday are there when somebody works or something is booked. */

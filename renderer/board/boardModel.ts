@@ -106,11 +106,17 @@ export function toStop(visit: BoardVisit): Stop {
 
 /** Who leads each visit ahead, and what they have to measure with there. */
 export function outingsOf(data: Pick<BoardData, 'visits'>): readonly Outing[] {
-  return data.visits.filter(isMovable).flatMap(({ plannedOn, crew, jobs }) => {
-    const lead = crew.find(({ role }) => role === 'licensed') ?? crew.find(({ role }) => role === 'lead') ?? crew[0];
+  return data.visits.filter(isMovable).flatMap((visit) => {
+    const { plannedOn, jobs } = visit;
+    const lead = leadOf(visit);
     const kinds = jobs.flatMap((job) => job.instruments);
     return lead === undefined || kinds.length === 0 ? [] : [{ on: plannedOn, staffId: lead.staffId, kinds }];
   });
+}
+
+/** Whose visit it is where several go: the licensed one's, else the one's who leads. */
+export function leadOf({ crew }: Pick<BoardVisit, 'crew'>): BoardVisit['crew'][number] | undefined {
+  return crew.find(({ role }) => role === 'licensed') ?? crew.find(({ role }) => role === 'lead') ?? crew[0];
 }
 
 export function isMovable({ state }: Pick<BoardVisit, 'state'>): boolean {

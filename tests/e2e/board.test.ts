@@ -152,6 +152,14 @@ describe('the board', () => {
     await hands.press('Enter');
     await page.getByRole('heading', { name: 'Lowri Kestrel' }).waitFor();
     await stage.look('board');
+    await page.getByText('Map', { exact: true }).click();
+    await page.getByRole('img', { name: /^1 site seen from above/ }).waitFor();
+    const visits = page.getByRole('region', { name: 'The visits of the map, in their order' }).getByRole('link');
+    await visits.first().focus();
+    await hands.press('ArrowDown');
+    await visits.nth(1).and(page.locator(':focus')).waitFor();
+    await stage.look('map', '.lo-map-screen');
+    await page.getByText('Week', { exact: true }).click();
     await goByKeys(hands, 'h', 'On the phone');
     await stage.look('phone');
     expect(stage.problems).toEqual([]);
