@@ -9,6 +9,23 @@ export function findAttachment(db: ReadableDb, attachmentId: string): Attachment
   return db.select().from(attachments).where(eq(attachments.id, attachmentId)).get();
 }
 
+/** What is made of a photo to be shown small. */
+export const SMALL_PICTURE = 'small-picture';
+
+export function findSmallPicture(db: ReadableDb, attachmentId: string): string | undefined {
+  return db
+    .select({ id: attachments.id })
+    .from(attachments)
+    .where(
+      and(
+        eq(attachments.derivedFromId, attachmentId),
+        eq(attachments.subject, SMALL_PICTURE),
+        isNull(attachments.erasedAt),
+      ),
+    )
+    .get()?.id;
+}
+
 /** Files that belong to a row, in the order they were taken in. */
 export function listLinkedFiles(db: ReadableDb, entity: string, entityId: string): readonly string[] {
   return (

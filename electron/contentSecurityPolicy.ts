@@ -21,6 +21,6 @@ export const pageHeaders: Readonly<Record<string, string>> = {
   'referrer-policy': 'no-referrer',
   'cross-origin-opener-policy': 'same-origin',
   'cross-origin-resource-policy': 'same-origin',
-  'permissions-policy': 'camera=(), geolocation=(), microphone=(), payment=(), usb=()',
+  'permissions-policy': 'camera=(self), geolocation=(), microphone=(), payment=(), usb=()',
   'cache-control': 'no-store',
 };

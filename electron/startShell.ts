@@ -7,8 +7,8 @@ import { answerAppRequest, appSchemePrivileges } from './appProtocol.ts';
 import { connectChannel } from './contract/wire.ts';
 import type { CoreLocation } from './coreCommands.ts';
 import { type CoreSupervisor, superviseCore } from './coreSupervisor.ts';
-import { denyPermissions } from './denyPermissions.ts';
 import { type FaultLog, openFaultLog } from './faultLog.ts';
+import { grantPermissions } from './grantPermissions.ts';
 import { guardContents } from './guardContents.ts';
 import { handleFromWindow } from './handleFromWindow.ts';
 import { appScheme } from './navigationPolicy.ts';
@@ -49,7 +49,7 @@ export function startShell(options: ShellOptions): void {
 
 function openApp(options: ShellOptions, logFault: FaultLog): void {
   setAppMenu(process.platform);
-  denyPermissions(session.defaultSession);
+  grantPermissions(session.defaultSession);
   protocol.handle(appScheme, (request) => answerAppRequest(request, options.rendererFolder));
   const supervisor = superviseCore({
     coreProcessPath: join(options.shellFolder, 'coreProcess.js'),

@@ -1,8 +1,24 @@
 /** Photos that come from a camera in one go: which photo of the run each may be, by the time it was taken. */
 import { z } from 'zod';
-import { id, instant, operation } from './operation.ts';
+import { id, instant, nothing, operation } from './operation.ts';
+
+/** A small picture is a few dozen kB; base64 adds a third. */
+const MOST_SMALL_BASE64 = 400_000;
 
 export const photoOperations = {
+  /** The small picture that stands for a photo on screen; null: none was made yet. */
+  'photos.findSmall': operation({
+    access: 'signed-in',
+    input: z.strictObject({ attachmentId: id }),
+    output: z.strictObject({ smallId: id.nullable() }),
+  }),
+  /** Keeps one that a window has made of the original. One is enough: a second says nothing. */
+  'photos.keepSmall': operation({
+    access: ['technician', 'helper', 'dispatcher', 'owner'],
+    input: z.strictObject({ attachmentId: id, jpegBase64: z.string().min(1).max(MOST_SMALL_BASE64) }),
+    output: nothing,
+    errors: { 'no-photo': nothing },
+  }),
   'photos.match': operation({
     access: 'signed-in',
     input: z.strictObject({

@@ -1,15 +1,44 @@
 /** Matches photos to the steps of a run by when they were taken. */
-import { findAttachment } from '../../db/attachments.ts';
+import { findAttachment, findSmallPicture, SMALL_PICTURE } from '../../db/attachments.ts';
 import { findCompany } from '../../db/people.ts';
+import { attachments } from '../../db/schema/index.ts';
 import { matchPhotos } from '../../domain/photos/matchPhotos.ts';
 import { readPhotoFacts } from '../../domain/photos/readPhotoFacts.ts';
 import { takenInstant } from '../../domain/photos/takenInstant.ts';
 import { zoneDoubtS } from '../../domain/photos/zoneDoubt.ts';
 import type { RunRecord } from '../../domain/procedure/runRecord.ts';
-import { type Handlers, notFound } from './handler.ts';
+import { actorOf, fail, type Handlers, notFound } from './handler.ts';
 import { readRunState, stepsOf } from './runState.ts';
+import { sniffMediaType } from './sniffMediaType.ts';
 
-export const photoHandlers: Handlers<'photos.match'> = {
+export const photoHandlers: Handlers<'photos.match' | 'photos.findSmall' | 'photos.keepSmall'> = {
+  'photos.findSmall': (input, context) => ({ smallId: findSmallPicture(context.db, input.attachmentId) ?? null }),
+
+  'photos.keepSmall': (input, context) => {
+    const photo = findAttachment(context.db, input.attachmentId);
+    if (photo === undefined || photo.erasedAt !== null) return notFound('attachments', input.attachmentId);
+    const bytes = Buffer.from(input.jpegBase64, 'base64');
+    if (!photo.mediaType.startsWith('image/') || sniffMediaType(bytes) !== 'image/jpeg') return fail('no-photo', {});
+    if (findSmallPicture(context.db, photo.id) !== undefined) return {};
+    const { sha256 } = context.services.attachments.put(bytes);
+    context.write((writer) =>
+      writer.insert(attachments, {
+        sha256,
+        mediaType: 'image/jpeg',
+        byteLength: bytes.length,
+        fileName: photo.fileName,
+        subject: SMALL_PICTURE,
+        origin: 'derived',
+        // Erased together with what it shows.
+        derivedFromId: photo.id,
+        takenAt: photo.takenAt,
+        addedById: actorOf(context).staffId,
+        addedAt: context.now,
+      }),
+    );
+    return {};
+  },
+
   'photos.match': (input, context) => {
     const state = readRunState(context.db, input.runId, input.visitId, context.now);
     const firmZone = findCompany(context.db)?.timeZone ?? 'UTC';

@@ -13,6 +13,7 @@ import { unwrap } from '../../domain/result.ts';
 import { buildApp } from '../../scripts/buildApp.ts';
 import { isBuildNeeded } from '../../scripts/buildCheck.ts';
 import { type BegunCase, type CaseStage, openCaseStage, withItems } from '../support/caseStage.ts';
+import { grayMosaicJpeg } from '../support/grayMosaicJpeg.ts';
 import { heading, OWNER, switchPersonByKeys, TECHNICIAN } from '../support/officeByKeys.ts';
 import { PIN } from '../support/officeScenario.ts';
 import { APP_ROOT } from '../support/testCore.ts';
@@ -792,6 +793,64 @@ describe('F-08: three derates for one site', () => {
     expect(shown).not.toMatch(/Site rating/);
   });
 });
+
+describe('photos', () => {
+  const photosOf = async (one: BegunCase) => {
+    const { record } = await stage.must('visits.getRun', { visitId: one.run.visitId, runId: one.run.runId });
+    return record.photos.filter(({ itemKey }) => itemKey === 'plate-photo');
+  };
+
+  it('of many pixels are shown by a small picture that is made once; the laptop’s own camera gives one more', async () => {
+    const one = await stage.begin({ until: 'serial' });
+    const large = grayMosaicJpeg({
+      tilesAcross: 500,
+      tilesDown: 375,
+      gray: (column, row) => (37 * column + 91 * row) % 256,
+    });
+    const put = await stage.served
+      .core()
+      .putFile({ bytes: large, mediaType: 'image/jpeg', fileName: 'large.jpg', takenAt: null }, 'test-window');
+    const attachmentId = put.ok ? put.attachmentId : put.code;
+    const at = { visitId: one.run.visitId, runId: one.run.runId, stepKey: 'arrival', itemKey: 'plate-photo' };
+    await stage.must('visits.attachPhoto', { ...at, attachmentId });
+    await stage.page.addInitScript(A_CAMERA);
+    await stage.showRun(one.run, 'arrival');
+    await openItem('plate-photo', /Photo of the data plate/);
+    await expect
+      .poll(async () => (await stage.must('photos.findSmall', { attachmentId })).smallId, PATIENCE)
+      .not.toBeNull();
+    const { smallId } = await stage.must('photos.findSmall', { attachmentId });
+    const small = await stage.served.core().getFile(smallId ?? '', 'test-window');
+    expect(small?.bytes.length).toBeLessThan(large.length / 3);
+
+    const before = (await photosOf(one)).length;
+    await stage.page.getByRole('button', { name: /Take it with this laptop/ }).click();
+    await stage.page.getByRole('dialog', { name: 'Take a picture' }).waitFor();
+    await stage.page.locator('dialog [role="status"]:empty').waitFor({ state: 'attached' });
+    await stage.hands.press('Enter');
+    await expect.poll(async () => (await photosOf(one)).length, PATIENCE).toBe(before + 1);
+  });
+});
+
+/** In place of a camera: a stream of the page's own drawing. Text, because it runs in the page. */
+const A_CAMERA = `(() => {
+  const canvas = document.createElement('canvas');
+  canvas.width = 640;
+  canvas.height = 480;
+  const paint = () => {
+    const drawing = canvas.getContext('2d');
+    drawing.fillStyle = 'rgb(' + (Date.now() % 255) + ' 90 60)';
+    drawing.fillRect(0, 0, 640, 480);
+    requestAnimationFrame(paint);
+  };
+  paint();
+  Object.defineProperty(navigator, 'mediaDevices', {
+    value: Object.assign(new EventTarget(), {
+      enumerateDevices: async () => [{ kind: 'videoinput' }],
+      getUserMedia: async () => canvas.captureStream(15),
+    }),
+  });
+})()`;
 
 describe('afterwards', () => {
   it('nothing went wrong inside, neither in the core nor in the page', () => {

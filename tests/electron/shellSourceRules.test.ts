@@ -73,7 +73,7 @@ describe('the source of shell and page', () => {
       [
         'appMenu',
         'coreSupervisor',
-        'denyPermissions',
+        'grantPermissions',
         'guardContents',
         'handleFromWindow',
         'preload',

@@ -1,7 +1,6 @@
 import { EventEmitter } from 'node:events';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { connectChannel, portMessage } from '../../electron/contract/wire.ts';
-import { allowedPermissions } from '../../electron/denyPermissions.ts';
 import { startShell } from '../../electron/startShell.ts';
 import { app, type BrowserWindow, FrameDouble, state, utilityProcess } from '../support/electronDouble.ts';
 import { makePageFolder } from '../support/pageFolder.ts';
@@ -51,22 +50,33 @@ describe('startShell', () => {
     expect(child.heard[0]).toEqual({ kind: 'open', ...location });
   });
 
-  it('grants no permission, asked for or looked up', () => {
-    expect(allowedPermissions).toEqual([]);
+  it('grants the camera to its own page, without sound, and nothing else: asked for or looked up', () => {
     const handler = (name: string) => state.permissionHandlers.get(name) as (...args: unknown[]) => unknown;
-    for (const permission of [
-      'media',
-      'geolocation',
-      'notifications',
-      'clipboard-read',
-      'openExternal',
-      'usb',
-      'fullscreen',
-    ]) {
+    const ownPage = 'app://lightoff/index.html#/visits';
+    const asked = (permission: string, details: object): unknown => {
       const answers: unknown[] = [];
-      handler('request')(null, permission, (answer: unknown) => answers.push(answer));
-      expect(answers).toEqual([false]);
-      expect(handler('check')(null, permission)).toBe(false);
+      handler('request')(null, permission, (answer: unknown) => answers.push(answer), details);
+      expect(answers).toHaveLength(1);
+      return answers[0];
+    };
+    expect(asked('media', { requestingUrl: ownPage, mediaTypes: ['video'] })).toBe(true);
+    expect(handler('check')(null, 'media', 'app://lightoff/', { mediaType: 'video' })).toBe(true);
+    for (const mediaTypes of [['audio'], ['video', 'audio'], [], undefined])
+      expect(asked('media', { requestingUrl: ownPage, mediaTypes })).toBe(false);
+    for (const mediaType of ['audio', 'unknown', undefined])
+      expect(handler('check')(null, 'media', 'app://lightoff/', { mediaType })).toBe(false);
+    for (const requestingUrl of [
+      'https://example.com/',
+      'app://lightoff.example/index.html',
+      'file:///index.html',
+      undefined,
+    ])
+      expect(asked('media', { requestingUrl, mediaTypes: ['video'] })).toBe(false);
+    for (const origin of ['https://example.com', 'app://lightoff.example', ''])
+      expect(handler('check')(null, 'media', origin, { mediaType: 'video' })).toBe(false);
+    for (const permission of ['geolocation', 'notifications', 'clipboard-read', 'openExternal', 'usb', 'fullscreen']) {
+      expect(asked(permission, { requestingUrl: ownPage, mediaTypes: ['video'] })).toBe(false);
+      expect(handler('check')(null, permission, 'app://lightoff/', { mediaType: 'video' })).toBe(false);
     }
     expect(handler('device')({})).toBe(false);
     const streams: unknown[] = [];

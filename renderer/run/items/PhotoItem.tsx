@@ -6,6 +6,7 @@ import { FieldSaved, type SaveState } from '../../kit/FieldSaved.tsx';
 import { KeyHint } from '../../kit/KeyHint.tsx';
 import { PhotoFiles } from '../../kit/PhotoFiles.tsx';
 import { useCore } from '../../operations/CoreAccess.tsx';
+import { CameraButton } from '../../photos/CameraButton.tsx';
 import { RouteLink } from '../../RouteLink.tsx';
 import { useRun } from '../state/RunContext.ts';
 import { useItemWrites } from '../state/useItemWrites.ts';
@@ -80,6 +81,7 @@ export function PhotoItem({ item, address }: { readonly item: ItemOf<'photo'>; r
             </>
           )}
         </button>
+        <CameraButton onFiles={(files) => void attach(files)} />
         {photos.length === 0 ? (
           <button type="button" className="run-button" onClick={() => void saveAndGoOn(here, async () => true)}>
             Later, by cable

@@ -3,6 +3,7 @@ import { useRef, useState } from 'react';
 import { FieldSaved, type SaveState } from '../../kit/FieldSaved.tsx';
 import { PhotoFiles } from '../../kit/PhotoFiles.tsx';
 import { useCore } from '../../operations/CoreAccess.tsx';
+import { CameraButton } from '../../photos/CameraButton.tsx';
 import { Thumbnail } from '../items/Thumbnail.tsx';
 import { putEach } from '../items/takePhotos.ts';
 import { useRun } from '../state/RunContext.ts';
@@ -39,6 +40,7 @@ export function MakeSafePhoto({ makeSafe }: { readonly makeSafe: MakeSafe }) {
         <button type="button" className="run-button" onClick={() => input.current?.click()}>
           {photoIds.length === 0 ? 'Choose a photo …' : 'Another photo …'}
         </button>
+        <CameraButton onFiles={(files) => void take(files)} />
         <FieldSaved state={state} />
       </div>
     </div>

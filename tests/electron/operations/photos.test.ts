@@ -116,4 +116,27 @@ describe('photos from a camera', () => {
     expect(readPhotoFacts(withPlace).mayTellPlace).toBe(true);
     expect(verifyFile(zip)).toMatchObject({ isIntact: true, problems: [] });
   });
+
+  it('keeps one small picture beside a photo, of a photo only, and nothing that is no picture', async () => {
+    const photo = await put(withPlace, 'DSC_0100.JPG');
+    const small = (attachmentId: string) => test.must('photos.findSmall', { attachmentId });
+    const keep = (attachmentId: string, bytes: Uint8Array) =>
+      test.ask('photos.keepSmall', { attachmentId, jpegBase64: Buffer.from(bytes).toString('base64') });
+    expect(await small(photo)).toEqual({ smallId: null });
+    expect(await keep(photo, new TextEncoder().encode('<svg/>'))).toMatchObject({ error: { code: 'no-photo' } });
+    const jpeg = exifJpeg({ taken: '2026:03:02 09:10:00' });
+    expect(await keep(photo, jpeg)).toMatchObject({ ok: true });
+    const { smallId } = await small(photo);
+    expect((await test.core.getFile(smallId ?? '', 'test-window'))?.bytes.length).toBe(jpeg.length);
+    // The original is what it was, and a second one says nothing.
+    expect((await test.core.getFile(photo, 'test-window'))?.bytes.length).toBe(withPlace.length);
+    expect(await keep(photo, withPlace)).toMatchObject({ ok: true });
+    expect(await small(photo)).toEqual({ smallId });
+    const table = await test.core.putFile(
+      { bytes: new TextEncoder().encode('a,b'), mediaType: 'text/csv', fileName: 'a.csv', takenAt: null },
+      'test-window',
+    );
+    expect(await keep(table.ok ? table.attachmentId : '', jpeg)).toMatchObject({ error: { code: 'no-photo' } });
+    expect(await keep('019caeb0-0000-7000-8000-000000000000', jpeg)).toMatchObject({ error: { code: 'not-found' } });
+  });
 });
