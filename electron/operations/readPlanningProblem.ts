@@ -1,5 +1,6 @@
 /** A range of days of the store as the planner takes it: people, visits on the board, jobs that wait, ways between them. */
 import { Temporal } from 'temporal-polyfill';
+import { listServiceWindows, type ServiceWindow } from '../../db/dues/serviceWindows.ts';
 import type { ReadableDb } from '../../db/openStore.ts';
 import { findCompany } from '../../db/people.ts';
 import { findVisit, listJobsOverDays } from '../../db/visits.ts';
@@ -88,6 +89,10 @@ export function readPlanningProblem(db: ReadableDb, question: PlanningQuestion):
     db,
     board.visits.flatMap((visit) => visit.jobs.map(({ jobId }) => jobId)),
   );
+  const windows = listServiceWindows(
+    db,
+    [...board.visits.flatMap((visit) => visit.jobs), ...jobs].map(({ applianceId }) => applianceId),
+  );
   const visits: PlanVisit[] = [];
   const sources = new Map<string, PlanSource>();
   const current = new Map<string, Placement>();
@@ -116,7 +121,7 @@ export function readPlanningProblem(db: ReadableDb, question: PlanningQuestion):
     const isOverDays = visit.jobs.some(({ jobId }) => overDays.has(jobId));
     const isHeld = isRecorded || question.holdsPlaced || visit.crew.length > 1 || isOverDays;
     visits.push({
-      ...demandsOf(visit.jobs, question.from),
+      ...demandsOf(visit.jobs, question, windows),
       visitId: visit.visitId,
       placeId: visit.siteId,
       durationMin: visit.durationMin,
@@ -135,7 +140,7 @@ export function readPlanningProblem(db: ReadableDb, question: PlanningQuestion):
   for (const job of taken) {
     sources.set(job.jobId, { kind: 'job', job, part: null });
     visits.push({
-      ...demandsOf([job], question.from),
+      ...demandsOf([job], question, windows),
       visitId: job.jobId,
       placeId: job.siteId,
       durationMin: job.suggestedMin,
@@ -358,17 +363,33 @@ export function jobsOf(source: PlanSource): readonly BoardJob[] {
   return source.kind === 'visit' ? source.visit.jobs : [source.job];
 }
 
-/** What comes before everything else is due on the first of the days: each later one counts against it. */
-function demandsOf(jobs: readonly BoardJob[], firstDate: string): Demands {
+/**
+ * What comes before everything else is due on the first of the days: each later one counts against it. A service is due in
+ * its window; one opened before that begins is wanted early, and by somebody who knew.
+ */
+function demandsOf(
+  jobs: readonly BoardJob[],
+  days: Pick<PlanningQuestion, 'from' | 'to'>,
+  windows: ReadonlyMap<string, ServiceWindow>,
+): Demands {
   const latest = jobs.flatMap((job) => (job.latestOn === null ? [] : [job.latestOn])).sort();
+  const due = jobs.flatMap((job) => windows.get(job.jobId) ?? []).filter(({ windowFrom }) => windowFrom <= days.to);
+  const dueTo = [
+    ...due.map(({ latestOn }) => latestOn),
+    ...(jobs.some((job) => job.priority === BEFORE_EVERYTHING) ? [days.from] : []),
+  ].sort();
   return {
     needs: [...new Set(mustsOf(jobs).map(codeOf))],
     wishes: [...new Set(wishesOf(jobs).map(codeOf))],
     deadline: latest[0] ?? null,
     deadlineKind: latest.length === 0 ? 'none' : jobs.some((job) => job.kind === 'startup') ? 'warranty' : 'service',
     priority: Math.max(0, ...jobs.map((job) => job.priority)) as Demands['priority'],
-    dueFrom: null,
-    dueTo: jobs.some((job) => job.priority === BEFORE_EVERYTHING) ? firstDate : null,
+    dueFrom:
+      due
+        .map(({ windowFrom }) => windowFrom)
+        .sort()
+        .at(-1) ?? null,
+    dueTo: dueTo[0] ?? null,
   };
 }
 

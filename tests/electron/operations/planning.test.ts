@@ -149,6 +149,23 @@ describe('the planner, through the operations', () => {
     expect(second.moves.map(({ to, toWeigh }) => [to.date >= '2026-03-05', toWeigh])).toEqual([[true, []]]);
   });
 
+  it('waits for a service’s window where it begins in these days; one opened long before comes as it fits', async () => {
+    await bookAt('2026-03-03', 540, false);
+    const appliance = { serial: 'TK204418' };
+    const { applianceId } = await setUpHouse(test, { installedOn: '2025-05-01', appliance }, office.customerId);
+    await test.must('jobs.open', { applianceId, kind: 'service', note: null });
+    const plannedOn = async (startedOn: string) => {
+      const date = { kind: 'started', on: startedOn, precision: 'day', source: 'card' } as const;
+      await test.must('appliances.setDate', { applianceId, date });
+      const { moves, goals } = await propose('fill');
+      expect([moves.length, goals?.daysOutside]).toEqual([1, 0]);
+      return moves[0]?.to.date ?? '';
+    };
+    // Due a year after without a maker's sheet, and offered from 60 days before: from 4 April, then from 4 March.
+    expect(await plannedOn('2025-06-03')).toBe('2026-03-03');
+    expect((await plannedOn('2025-05-03')) >= '2026-03-04').toBe(true);
+  });
+
   it('books work longer than a day as a visit for each of several days in a row, and moves it by itself no more', async () => {
     const jobId = await openJob('2026-03-06');
     const planning = { wantedFromOn: null, wantedToOn: null, latestOn: '2026-03-06', latestWhy: null, skills: [] };
