@@ -6,5 +6,6 @@ export * from './people.ts';
 export * from './places.ts';
 export * from './planning.ts';
 export * from './records.ts';
+export * from './runs.ts';
 export * from './sheets.ts';
 export * from './work.ts';

@@ -8,7 +8,8 @@ import { day, flag, instant, isDay, isJson, json, oneOf, primaryId, rule } from 
 import { parties, staff } from './people.ts';
 import { appliances } from './places.ts';
 import { attachments } from './records.ts';
-import { runs, visits } from './work.ts';
+import { runs } from './runs.ts';
+import { visits } from './work.ts';
 
 /** One file taken in as one transaction; what it wrote is a span of the change log, which undoing reads back. */
 export const imports = sqliteTable(

@@ -5,7 +5,8 @@ import { REGISTRATION_STATES } from '../../domain/vocabulary/work.ts';
 import { day, flag, instant, isDay, isJson, oneOf, primaryId, rule } from './columns.ts';
 import { parties, staff } from './people.ts';
 import { appliances, sites } from './places.ts';
-import { jobs, runs, visits } from './work.ts';
+import { runs } from './runs.ts';
+import { jobs, visits } from './work.ts';
 
 /** The bytes lie beside the database, named by their hash; originals are never altered. */
 export const attachments = sqliteTable(
