@@ -1,7 +1,7 @@
 /** Makes the handover sheet from what stands in the run: settings, pressures, the service's day, whom to call. */
 import { readDueFacts } from '../../db/dues/readDueFacts.ts';
 import { findCompany } from '../../db/people.ts';
-import { readRunRecord } from '../../db/runs.ts';
+import { readRunRecord } from '../../db/runRecord.ts';
 import { awaitsNativeReader, safetyWords } from '../../domain/messages/builtInWordings.ts';
 import { dayInLanguage } from '../../domain/messages/dayInLanguage.ts';
 import type { RunRecord } from '../../domain/procedure/runRecord.ts';

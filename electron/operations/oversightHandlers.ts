@@ -1,7 +1,7 @@
 /** What the owner had better look at, worked out from the newest records. */
 import { listRunsBegun } from '../../db/oversight.ts';
 import { listStaff } from '../../db/people.ts';
-import { readRunRecord } from '../../db/runs.ts';
+import { readRunRecord } from '../../db/runRecord.ts';
 import { getRevisionById } from '../../db/sheets.ts';
 import { addDays } from '../../domain/coverage/period.ts';
 import { oddRecords } from '../../domain/judgement/audit/oddRecords.ts';

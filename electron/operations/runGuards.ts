@@ -1,7 +1,8 @@
 /** What must hold before anything is written into a run: not sealed, the step opened, the item known, the person licensed. */
 import { findAppliance } from '../../db/appliances.ts';
 import type { ReadableDb } from '../../db/openStore.ts';
-import { isStepOpened, readRunRecord } from '../../db/runs.ts';
+import { readRunRecord } from '../../db/runRecord.ts';
+import { isStepOpened } from '../../db/runs.ts';
 import { findVisit, isJobOfVisit, type VisitRecord } from '../../db/visits.ts';
 import type { FuelKey, ItemKind, ItemOf, SheetStep, StepItem } from '../../domain/procedure/modelSheet.ts';
 import { plateRatingKw } from '../../domain/procedure/plateRating.ts';

@@ -1,5 +1,6 @@
 import { findAttachment } from '../../db/attachments.ts';
-import { findPhotoLink, findSignOff, isStepOpened, listOpenedSteps, readRunRecord } from '../../db/runs.ts';
+import { readRunRecord } from '../../db/runRecord.ts';
+import { findPhotoLink, findSignOff, isStepOpened, listOpenedSteps } from '../../db/runs.ts';
 import { attachmentLinks, runAnswers, runSteps, runs, signOffs } from '../../db/schema/index.ts';
 import { findLastSealSha256 } from '../../db/seals.ts';
 import { findVisit, isJobOfVisit } from '../../db/visits.ts';

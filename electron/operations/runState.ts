@@ -2,7 +2,8 @@
 import type { ReadableDb } from '../../db/openStore.ts';
 import { listPastRuns } from '../../db/pastRuns.ts';
 import { findSiteIdOfJob } from '../../db/placements.ts';
-import { findLastMakeSafeClosedAt, findRun, type RunRow, readRunRecord } from '../../db/runs.ts';
+import { readRunRecord } from '../../db/runRecord.ts';
+import { findLastMakeSafeClosedAt, findRun, type RunRow } from '../../db/runs.ts';
 import type { jobs } from '../../db/schema/index.ts';
 import { getRevisionById } from '../../db/sheets.ts';
 import { findSite } from '../../db/sites.ts';

@@ -3,7 +3,7 @@
  * something was last recorded is remembered per store: only once in hours has the whole run to be read for it.
  */
 import type { ReadableDb } from '../../db/openStore.ts';
-import { readRunRecord } from '../../db/runs.ts';
+import { readRunRecord } from '../../db/runRecord.ts';
 import type { VisitRecord } from '../../db/visits.ts';
 import {
   isOnlyToBeEnded,
