@@ -28,6 +28,8 @@ export type Stop = {
     readonly wantedToOn: string | null;
     readonly openReadiness: readonly string[];
     readonly agedReadiness: readonly AgedAnswer[];
+    /** Finished on another visit. */
+    readonly isDone: boolean;
   })[];
 };
 
@@ -55,6 +57,8 @@ export type Conflict =
   | { readonly code: 'after-latest'; readonly latestOn: string; readonly why: string | null }
   | { readonly code: 'outside-wanted'; readonly wantedFromOn: string | null; readonly wantedToOn: string | null }
   | { readonly code: 'readiness-open'; readonly items: readonly string[] }
+  /** All of it was finished on another visit: nobody has to go any more. */
+  | { readonly code: 'work-done' }
   /** Given, but so long ago that it has to be asked again. */
   | { readonly code: 'readiness-old'; readonly answers: readonly AgedAnswer[] };
 
@@ -89,7 +93,10 @@ export function planDay(
 export function isGrave(conflict: Conflict): boolean {
   return conflict.code === 'obstacle'
     ? isForbidding(conflict.obstacle)
-    : conflict.code === 'overlap' || conflict.code === 'after-latest' || conflict.code === 'readiness-open';
+    : conflict.code === 'overlap' ||
+        conflict.code === 'work-done' ||
+        conflict.code === 'after-latest' ||
+        conflict.code === 'readiness-open';
 }
 
 type TimedStop = Stop & { readonly startMin: number };
@@ -123,6 +130,7 @@ function legsOf(timed: readonly TimedStop[], base: WayPlace, travel: TravelTimes
 }
 
 function ownConflicts(stop: Stop): readonly Conflict[] {
+  if (stop.jobs.length > 0 && stop.jobs.every(({ isDone }) => isDone)) return [{ code: 'work-done' }];
   const found: Conflict[] = [];
   const { promisedFromMin, promisedToMin, startMin } = stop;
   if (stop.promisedOn !== null && stop.promisedOn !== stop.on)

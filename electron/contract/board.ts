@@ -38,6 +38,8 @@ const boardJob = z.strictObject({
   /** State or province of the site, and its country. */
   region: z.string().nullable(),
   country: z.string().nullable(),
+  /** Finished: a visit still to come has nothing left to do. */
+  isDone: z.boolean(),
   openMakeSafes: z.number().int(),
   openNotices: z.array(openNotice),
   /** What its sheet asks of whoever goes: measured with what, and what the maker insists on. */

@@ -200,6 +200,7 @@ function toJob(
     ratedInputKw: appliance.ratedInputKw,
     region: place?.region ?? null,
     country: place?.country ?? null,
+    isDone: job.closedAt !== null,
     ...demands,
     instruments: [...demands.instruments],
     openMakeSafes,

@@ -33,6 +33,8 @@ export function conflictWords(conflict: Conflict, nameOf: (visitId: string) => s
       return `outside the days that suit the customer (${daysWords(conflict.wantedFromOn, conflict.wantedToOn)})`;
     case 'readiness-open':
       return `planned, but the site is not ready: ${conflict.items.map(readinessLabel).join('; ')}`;
+    case 'work-done':
+      return 'its work is finished already: cancel the visit';
     case 'readiness-old':
       return `ask again: ${agedWords(conflict.answers)}`;
     default:

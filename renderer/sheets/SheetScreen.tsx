@@ -103,6 +103,7 @@ function Sheet({ sheet }: { readonly sheet: ModelSheet }) {
               ),
             ],
             ['Clocked input may differ by', `${sheet.inputTolerancePct} %`],
+            ...startupByFacts(sheet),
           ]}
         />
       </Panel>
@@ -172,6 +173,17 @@ function StepsPanel({ title, steps }: { readonly title: string; readonly steps: 
       </ol>
     </Panel>
   );
+}
+
+/** What the maker demands of whoever lights it first; nothing where nothing is said. */
+function startupByFacts({ startupBy }: ModelSheet): readonly (readonly [string, string])[] {
+  if (startupBy === undefined) return [];
+  const { training, instruments } = startupBy;
+  const demands = [
+    ...(training === undefined ? [] : [`a course on this line, in date (${basisWords(training)})`]),
+    ...(instruments === undefined ? [] : [`instruments in calibration (${basisWords(instruments)})`]),
+  ];
+  return demands.length === 0 ? [] : [['Startup only with', demands.join('; ')]];
 }
 
 function CoverPanel({ cover }: { readonly cover: ModelSheet['cover'] }) {

@@ -9,7 +9,11 @@ export type Section = {
 };
 
 const CLAIMED: readonly (readonly [key: string, title: string, fields: readonly string[]])[] = [
-  ['head', 'What it covers', ['title', 'maker', 'models', 'revision', 'issuedOn', 'sheetId', 'appliance', 'fuels']],
+  [
+    'head',
+    'What it covers',
+    ['title', 'maker', 'models', 'revision', 'issuedOn', 'sheetId', 'appliance', 'fuels', 'startupBy'],
+  ],
   ['readings', 'Firing points and steadiness', ['firingPoints', 'steady', 'inputTolerancePct', 'lapseHours']],
   ['limits', 'Limits', ['limits', 'relations']],
   ['system', 'Altitude, emitters, settings', ['altitude', 'supplyByEmitter', 'factoryDefaults']],

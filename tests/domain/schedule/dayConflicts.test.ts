@@ -47,6 +47,7 @@ const job = {
   wantedToOn: null,
   openReadiness: [],
   agedReadiness: [],
+  isDone: false,
 };
 const stop = (visitId: string, startMin: number | null, patch: Partial<Stop> = {}): Stop => ({
   visitId,
@@ -106,6 +107,12 @@ describe('what does not fit on a day', () => {
       [stop('a', 600, { isPencilled: true, jobs: [{ ...job, openReadiness: ['power'] }] })],
       [],
     ],
+    [
+      'work finished on another visit',
+      [stop('a', 600, { jobs: [{ ...job, isDone: true, latestOn: '2026-03-03' }] })],
+      ['work-done'],
+    ],
+    ['work of which some is left', [stop('a', 600, { jobs: [job, { ...job, isDone: true }] })], []],
     [
       'answers of long ago',
       [stop('a', 600, { jobs: [{ ...job, agedReadiness: [{ itemKey: 'power', askedDaysAgo: 9 }] }] })],

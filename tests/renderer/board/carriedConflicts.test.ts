@@ -105,6 +105,7 @@ const JOB: UnplacedJob = {
   insistsOnInstruments: false,
   openReadiness: [],
   agedReadiness: [],
+  isDone: false,
   openedAt: '2026-03-01T12:00:00.000Z',
   priority: 1,
   wantedFromOn: null,
