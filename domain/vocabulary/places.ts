@@ -2,3 +2,7 @@
 export const BUILDING_KINDS = ['home', 'rental', 'new-build', 'commercial'] as const;
 export const DATE_PRECISIONS = ['day', 'month', 'year'] as const;
 export type DatePrecision = (typeof DATE_PRECISIONS)[number];
+
+/** What may rest on a house having changed hands, so that it cannot be put back any more. */
+export const TRANSFER_CONSEQUENCES = ['seals', 'agreements', 'messages', 'notices', 'sign-offs', 'roles'] as const;
+export type TransferConsequence = (typeof TRANSFER_CONSEQUENCES)[number];

@@ -1,5 +1,6 @@
 /** An appliance's whole life: what happened to it, who owned it, what was claimed for it. */
 import { z } from 'zod';
+import { TRANSFER_CONSEQUENCES } from '../../domain/vocabulary/places.ts';
 import { day, id, instant, line, nothing, operation, optionalLine, words } from './operation.ts';
 import { partyFields } from './parties.ts';
 
@@ -39,6 +40,7 @@ const historyEntry = z.strictObject({
 });
 export type HistoryEntry = z.output<typeof historyEntry>;
 
+const transferConsequence = z.enum(TRANSFER_CONSEQUENCES);
 const outcomeOfPart = z.enum(['granted', 'granted-in-part', 'refused']);
 const money = z.number().int().min(0).max(100_000_000_00);
 
@@ -143,5 +145,32 @@ export const historyOperations = {
     }),
     output: z.strictObject({ customerId: id }),
     errors: { 'same-owner': nothing, 'day-in-future': nothing },
+  }),
+  /** The newest change of hands that stands, and what rests on it since; null: there was none. */
+  'sites.lastTransfer': operation({
+    access: 'signed-in',
+    input: z.strictObject({ siteId: id }),
+    output: z
+      .strictObject({
+        transferId: id,
+        changedOn: day,
+        fromName: z.string(),
+        toName: z.string(),
+        byName: z.string(),
+        at: instant,
+        restsOnIt: z.array(transferConsequence),
+      })
+      .nullable(),
+  }),
+  /** It was a mistake: the house is whose it was before. The history keeps both, and who was filed for it stays on file. */
+  'sites.takeBackTransfer': operation({
+    access: ['owner', 'dispatcher'],
+    input: z.strictObject({ siteId: id, transferId: id, why: line }),
+    output: z.strictObject({ customerId: id }),
+    errors: {
+      'not-the-last-transfer': nothing,
+      'person-erased': nothing,
+      'transfer-rested-on': z.strictObject({ what: z.array(transferConsequence) }),
+    },
   }),
 } as const;

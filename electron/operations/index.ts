@@ -17,6 +17,7 @@ import type { Handlers } from './handler.ts';
 import { handoverHandlers } from './handoverHandlers.ts';
 import { claimHandlers } from './history/claimHandlers.ts';
 import { historyHandlers } from './history/historyHandlers.ts';
+import { transferHandlers } from './history/transferHandlers.ts';
 import { importHandlers } from './imports/importHandlers.ts';
 import { instrumentChangeHandlers } from './instrumentChangeHandlers.ts';
 import { makeSafeHandlers } from './makeSafeHandlers.ts';
@@ -100,5 +101,6 @@ export const handlers: Handlers<OperationName> = {
   ...importHandlers,
   ...exportHandlers,
   ...historyHandlers,
+  ...transferHandlers,
   ...claimHandlers,
 };

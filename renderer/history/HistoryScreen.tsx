@@ -21,6 +21,7 @@ import { RouteLink } from '../RouteLink.tsx';
 import { Thumbnail } from '../run/items/Thumbnail.tsx';
 import { TrendsPanel } from '../service/TrendsPanel.tsx';
 import { historyWords } from './historyWords.ts';
+import { PutBackTransfer } from './PutBackTransfer.tsx';
 
 type History = OutputOf<'history.get'>;
 
@@ -107,6 +108,7 @@ function Owners({ history: { owners, siteId } }: { readonly history: History }) 
           ]}
         />
       )}
+      {siteId === null ? null : <PutBackTransfer siteId={siteId} />}
     </Panel>
   );
 }

@@ -24,7 +24,8 @@ export function historyWords({ kind, what, detail }: HistoryEntry): string {
     case 'make-safe':
       return what === 'opened' ? `Made safe${rest}` : `Make-safe closed${rest}`;
     case 'owner':
-      return `New owner${rest}`;
+      if (what === 'taken-back') return `Change of owner put back${rest}`;
+      return what === 'mistaken' ? `Handed over by mistake${rest}` : `New owner${rest}`;
     case 'claim':
       return `Claim, ${what.replaceAll('-', ' ')}${rest}`;
     case 'message':

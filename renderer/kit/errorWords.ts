@@ -9,6 +9,7 @@ import type { ErrorsOf, OperationName } from '../../electron/contract/index.ts';
 import { COVER_DATE_WORDS } from './coverDates.ts';
 import { clockWords, dayWords, weekdayWords } from './dayWords.ts';
 import { OUTCOME_WORDS } from './tradeWords.ts';
+import { transferConsequenceWords } from './transferWords.ts';
 
 type AnyError = { [N in OperationName]: ErrorsOf<N> }[OperationName];
 export type ErrorCode = AnyError['code'];
@@ -54,6 +55,9 @@ const WORDS: { readonly [C in ErrorCode]: (data: DataByCode[C]) => string } = {
     `${name} is neither the customer where the appliance stands nor anybody at the site. Choose somebody from the list, or give them a part in the site first.`,
   'granted-more-than-asked': ({ what }) =>
     `More was granted for ${what} than was asked for. Is one of the two mistyped?`,
+  'not-the-last-transfer': () => 'The house has changed hands again meanwhile, or was put back already.',
+  'transfer-rested-on': ({ what }) =>
+    `It cannot be put back, other things rest on it: ${transferConsequenceWords(what)}. Hand the house over once more instead.`,
   'same-owner': () => 'This is the owner already.',
   'unknown-fields': ({ names }) =>
     `${names.map((name) => `{{${name}}}`).join(', ')} is no field of a message. Take it out, or choose one of those listed.`,

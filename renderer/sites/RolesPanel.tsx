@@ -9,6 +9,7 @@ import { DayField } from '../form/DayField.tsx';
 import { DraftFormFrame } from '../form/DraftFormFrame.tsx';
 import { SelectField } from '../form/SelectField.tsx';
 import { useDraftForm } from '../form/useDraftForm.ts';
+import { PutBackTransfer } from '../history/PutBackTransfer.tsx';
 import { DateText } from '../kit/DateText.tsx';
 import { EmptyState } from '../kit/EmptyState.tsx';
 import { ErrorText } from '../kit/ErrorText.tsx';
@@ -91,6 +92,7 @@ export function RolesPanel({ site, mayEdit }: { readonly site: OutputOf<'sites.g
             ]}
           />
         )}
+        <PutBackTransfer siteId={site.siteId} />
       </Stack>
     </Panel>
   );

@@ -1,11 +1,10 @@
-/** What happened to an appliance, and the change of its owner. */
+/** What happened to an appliance. */
 import {
   listClaims,
   listCurrentReadings,
   listDocumentsOfAppliance,
   listFittedParts,
   listMessagesAbout,
-  listOpenRolesAtSite,
   listOwners,
   listPhotosOfRuns,
   listRecallOutcomesOf,
@@ -22,16 +21,12 @@ import { findCustomer } from '../../../db/customers.ts';
 import type { ReadableDb } from '../../../db/openStore.ts';
 import { findCompany } from '../../../db/people.ts';
 import { findRegistration } from '../../../db/registrations.ts';
-import { customers, parties, partyRoles, sites } from '../../../db/schema/index.ts';
-import { findSite } from '../../../db/sites.ts';
-import type { StoreWriter } from '../../../db/storeWriter.ts';
+import { listSiteTransfers } from '../../../db/siteTransfers.ts';
 import type { HistoryEntry } from '../../contract/history.ts';
-import type { PartyFields } from '../../contract/parties.ts';
-import { fail, type Handlers, notFound } from '../handler.ts';
-import { toPartyRow } from '../partyFields.ts';
+import { type Handlers, notFound } from '../handler.ts';
 import { dayIn } from '../today.ts';
 
-export const historyHandlers: Handlers<'history.get' | 'sites.transfer'> = {
+export const historyHandlers: Handlers<'history.get'> = {
   'history.get': (input, context) => {
     const { db } = context;
     const appliance = findAppliance(db, input.applianceId);
@@ -50,46 +45,7 @@ export const historyHandlers: Handlers<'history.get' | 'sites.transfer'> = {
       entries: entriesOf(db, appliance.id, summary.siteId, timeZone),
     };
   },
-
-  'sites.transfer': (input, context) => {
-    const site = findSite(context.db, input.siteId);
-    if (site === undefined) return notFound('sites', input.siteId);
-    if (input.on > dayIn(site.timeZone, context.now)) return fail('day-in-future', {});
-    const before = findCustomer(context.db, site.customerId);
-    if (before === undefined) throw new Error(`site ${site.id} has no customer`);
-    const { to } = input;
-    if ('customerId' in to && to.customerId === site.customerId) return fail('same-owner', {});
-    if ('customerId' in to && findCustomer(context.db, to.customerId) === undefined) {
-      return notFound('customers', to.customerId);
-    }
-    const customerId = context.write((writer) => {
-      endRoles(writer, site.id, before.party.id, input.on);
-      const next = 'customerId' in to ? to.customerId : fileCustomer(writer, to, input.on);
-      const partyId = findCustomer(writer.db, next)?.party.id ?? notFound('customers', next);
-      writer.insert(partyRoles, { partyId, role: 'owner', siteId: site.id, fromOn: input.on });
-      writer.update(sites, site.id, { customerId: next });
-      return next;
-    });
-    context.services.changed(['customers', 'sites', 'appliances', 'registrations']);
-    return { customerId };
-  },
 };
-
-/** Everybody's ownership ends, and whatever else the former owner was here; an owner never written down as one is, for the history. */
-function endRoles(writer: StoreWriter, siteId: string, formerPartyId: string, on: string): void {
-  const open = listOpenRolesAtSite(writer.db, siteId);
-  for (const role of open) {
-    if (role.role === 'owner' || role.partyId === formerPartyId) writer.update(partyRoles, role.id, { toOn: on });
-  }
-  if (!open.some((role) => role.role === 'owner')) {
-    writer.insert(partyRoles, { partyId: formerPartyId, role: 'owner', siteId, fromOn: null, toOn: on });
-  }
-}
-
-function fileCustomer(writer: StoreWriter, party: PartyFields, since: string): string {
-  const partyId = writer.insert(parties, toPartyRow(party, findCompany(writer.db)?.country ?? ''));
-  return writer.insert(customers, { partyId, since, note: null });
-}
 
 function ownersOf(db: ReadableDb, applianceId: string, siteId: string | null, customerId: string | null) {
   const written = listOwners(db, applianceId, siteId).map(({ role, party }) => ({
@@ -154,6 +110,7 @@ function entriesOf(db: ReadableDb, applianceId: string, siteId: string | null, t
     ...listOwners(db, applianceId, siteId).flatMap(({ role, party }) =>
       role.fromOn === null ? [] : [entry(role.fromOn, 'owner', 'from', party.name)],
     ),
+    ...(siteId === null ? [] : takenBackTransfers(db, siteId, timeZone)),
     ...listClaims(db, { applianceId, openOnly: false }).map(({ claim }) =>
       entry(claim.openedOn, 'claim', claim.outcome, [claim.partNumber, claim.partName].filter(Boolean).join(', ')),
     ),
@@ -166,6 +123,18 @@ function entriesOf(db: ReadableDb, applianceId: string, siteId: string | null, t
     ),
   ];
   return entries.toSorted((a, b) => b.on.localeCompare(a.on));
+}
+
+/** A house handed over by mistake: both stand, the handing over and the way back from it. */
+function takenBackTransfers(db: ReadableDb, siteId: string, timeZone: string): readonly HistoryEntry[] {
+  return listSiteTransfers(db, siteId).flatMap(({ transfer, toName }) =>
+    transfer.takenBackAt === null
+      ? []
+      : [
+          entry(transfer.changedOn, 'owner', 'mistaken', toName),
+          entry(dayIn(timeZone, transfer.takenBackAt), 'owner', 'taken-back', transfer.takenBackWhy),
+        ],
+  );
 }
 
 function visitEntries(db: ReadableDb, applianceId: string): readonly HistoryEntry[] {
