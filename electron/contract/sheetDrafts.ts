@@ -16,22 +16,24 @@ const draftErrors = {
   'draft-ended': nothing,
 } as const;
 
+const draftRow = z.strictObject({
+  draftId: id,
+  fromSheetId: z.string(),
+  fromRevision: z.string(),
+  title: z.string(),
+  startedByName: z.string(),
+  startedAt: instant,
+  lastEditAt: instant.nullable(),
+});
+
 export const sheetDraftOperations = {
   /** Those under way, newest first. */
-  'sheetDrafts.list': operation({
+  'sheetDrafts.list': operation({ access: 'signed-in', input: nothing, output: z.array(draftRow) }),
+  /** The last ones thrown away, the latest first. */
+  'sheetDrafts.listDiscarded': operation({
     access: 'signed-in',
     input: nothing,
-    output: z.array(
-      z.strictObject({
-        draftId: id,
-        fromSheetId: z.string(),
-        fromRevision: z.string(),
-        title: z.string(),
-        startedByName: z.string(),
-        startedAt: instant,
-        lastEditAt: instant.nullable(),
-      }),
-    ),
+    output: z.array(draftRow.extend({ discardedAt: instant })),
   }),
   /** `asSheet` null: the next revision of the same sheet. */
   'sheetDrafts.start': operation({
@@ -76,6 +78,13 @@ export const sheetDraftOperations = {
     input: z.strictObject({ draftId: id }),
     output: nothing,
     errors: { 'draft-ended': nothing },
+  }),
+  /** One thrown away is in the making again, as it was left. */
+  'sheetDrafts.takeUp': operation({
+    access: WRITERS,
+    input: z.strictObject({ draftId: id }),
+    output: nothing,
+    errors: { 'draft-not-thrown-away': nothing },
   }),
   /** Makes it a revision, for visits begun from now on. Nothing of it changes afterwards. */
   'sheetDrafts.publish': operation({

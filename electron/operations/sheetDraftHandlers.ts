@@ -4,6 +4,7 @@ import { findCompany } from '../../db/people.ts';
 import { sheetDraftEdits, sheetDrafts } from '../../db/schema/index.ts';
 import {
   findSheetDraft,
+  listDiscardedSheetDrafts,
   listOpenSheetDrafts,
   listSheetDraftEdits,
   type SheetDraftEditRow,
@@ -25,21 +26,17 @@ export const sheetDraftHandlers: Handlers<
   | 'sheetDrafts.edit'
   | 'sheetDrafts.undo'
   | 'sheetDrafts.discard'
+  | 'sheetDrafts.listDiscarded'
+  | 'sheetDrafts.takeUp'
   | 'sheetDrafts.publish'
 > = {
-  'sheetDrafts.list': (_input, context) =>
-    listOpenSheetDrafts(context.db).map(({ draft, from, startedByName }) => {
-      const edits = listSheetDraftEdits(context.db, draft.id);
-      return {
-        draftId: draft.id,
-        fromSheetId: from.sheetId,
-        fromRevision: from.revision,
-        title: titleOf(bodyOf(context.db, draft, edits)) ?? from.title,
-        startedByName,
-        startedAt: draft.startedAt,
-        lastEditAt: edits.findLast((row) => row.undoneAt === null)?.at ?? null,
-      };
-    }),
+  'sheetDrafts.list': (_input, context) => listOpenSheetDrafts(context.db).map((row) => toDraftRow(context.db, row)),
+
+  'sheetDrafts.listDiscarded': (_input, context) =>
+    listDiscardedSheetDrafts(context.db, SHOWN_DISCARDED).map((row) => ({
+      ...toDraftRow(context.db, row),
+      discardedAt: row.draft.discardedAt ?? '',
+    })),
 
   'sheetDrafts.start': (input, context) => {
     const from =
@@ -108,6 +105,14 @@ export const sheetDraftHandlers: Handlers<
     return {};
   },
 
+  'sheetDrafts.takeUp': (input, context) => {
+    const draft = findSheetDraft(context.db, input.draftId) ?? notFound('sheet_drafts', input.draftId);
+    if (draft.discardedAt === null) return fail('draft-not-thrown-away', {});
+    context.write((writer) => writer.update(sheetDrafts, draft.id, { discardedAt: null }));
+    context.services.changed(['sheets']);
+    return {};
+  },
+
   'sheetDrafts.publish': (input, context) => {
     const { draft, edits } = requireDraft(input, context);
     const parsed = parseModelSheet(bodyOf(context.db, draft, edits));
@@ -123,6 +128,22 @@ export const sheetDraftHandlers: Handlers<
     return { sheetId, revision };
   },
 };
+
+/** Older ones nobody is looking for. */
+const SHOWN_DISCARDED = 20;
+
+function toDraftRow(db: ReadableDb, { draft, from, startedByName }: ReturnType<typeof listOpenSheetDrafts>[number]) {
+  const edits = listSheetDraftEdits(db, draft.id);
+  return {
+    draftId: draft.id,
+    fromSheetId: from.sheetId,
+    fromRevision: from.revision,
+    title: titleOf(bodyOf(db, draft, edits)) ?? from.title,
+    startedByName,
+    startedAt: draft.startedAt,
+    lastEditAt: edits.findLast((row) => row.undoneAt === null)?.at ?? null,
+  };
+}
 
 function set(key: string, value: string): SheetEdit {
   return { kind: 'set', path: [key], value };

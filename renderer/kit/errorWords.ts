@@ -150,6 +150,7 @@ const WORDS: { readonly [C in ErrorCode]: (data: DataByCode[C]) => string } = {
     `Revision ${newest} is here already: a new one needs a later year and month, or the next number behind the point.`,
   'sheet-exists': ({ sheetId }) => `There is a sheet “${sheetId}” already. Give the new one another name.`,
   'draft-changed': () => 'The draft was changed in another window meanwhile. Nothing was lost there; look again.',
+  'draft-not-thrown-away': () => 'The draft was taken up again already.',
   'draft-ended': () => 'This draft was published or thrown away meanwhile.',
   'no-such-place': () => 'This part of the draft is not there any more; look again.',
   'nothing-to-undo': () => 'There is nothing to take back.',

@@ -2,6 +2,7 @@
 import { Button, FileButton } from '@mantine/core';
 import { useState } from 'react';
 import { Answer } from '../kit/Answer.tsx';
+import { InstantText } from '../kit/DateText.tsx';
 import { EmptyState } from '../kit/EmptyState.tsx';
 import { ErrorText } from '../kit/ErrorText.tsx';
 import { Note } from '../kit/Note.tsx';
@@ -13,6 +14,7 @@ import { useHasRole } from '../operations/AppStatus.tsx';
 import { useAct } from '../operations/useAct.ts';
 import { useOperation } from '../operations/useOperation.ts';
 import { RouteLink } from '../RouteLink.tsx';
+import { goTo } from '../route.ts';
 
 export function SheetsScreen() {
   const sheets = useOperation('sheets.list', {});
@@ -62,6 +64,7 @@ export function SheetsScreen() {
         <ErrorText error={take.error} />
       )}
       <DraftsPanel />
+      <DiscardedDrafts />
       <Answer of={sheets}>
         {(rows) =>
           rows.length === 0 ? (
@@ -133,6 +136,45 @@ function DraftsPanel() {
         ]}
       />
     </Panel>
+  );
+}
+
+/** Thrown away by mistake, or wanted after all. */
+function DiscardedDrafts() {
+  const drafts = useOperation('sheetDrafts.listDiscarded', {});
+  const takeUp = useAct('sheetDrafts.takeUp');
+  const mayWrite = useHasRole('owner', 'dispatcher', 'technician');
+  if (drafts.state !== 'ready' || drafts.value.length === 0 || !mayWrite) return null;
+  return (
+    <details>
+      <summary>Drafts thrown away ({drafts.value.length})</summary>
+      <ErrorText error={takeUp.error} />
+      <PlainTable
+        caption="Drafts thrown away"
+        rows={drafts.value}
+        keyOf={({ draftId }) => draftId}
+        columns={[
+          { label: 'Draft', cell: ({ title }) => title },
+          { label: 'Begun from', cell: ({ fromSheetId, fromRevision }) => `${fromSheetId} ${fromRevision}` },
+          { label: 'By', cell: ({ startedByName }) => startedByName },
+          { label: 'Thrown away', cell: ({ discardedAt }) => <InstantText at={discardedAt} /> },
+          {
+            label: 'Take up',
+            cell: ({ draftId, title }) => (
+              <Button
+                variant="default"
+                onClick={async () => {
+                  const reply = await takeUp.act({ draftId });
+                  if (reply.ok) goTo('sheet-draft', { draftId });
+                }}
+              >
+                Take up again<span className="lo-hidden"> {title}</span>
+              </Button>
+            ),
+          },
+        ]}
+      />
+    </details>
   );
 }
 

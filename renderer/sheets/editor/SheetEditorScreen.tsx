@@ -141,7 +141,7 @@ function SheetEditor({ loaded, part, field }: EditorPlace & { readonly loaded: O
                   if (reply.ok) goTo('sheets', {});
                 }}
               >
-                Nothing of it is published. Its edits stay on file, but it cannot be gone on with.
+                Nothing of it is published. It can be taken up again from the list of sheets.
               </ConfirmUndo>
             </div>
           </div>

@@ -118,6 +118,27 @@ describe('sheets in the making', () => {
     expect(await test.must('sheetDrafts.list', {})).toEqual([]);
   });
 
+  it('are taken up again when they were thrown away, with all that was typed', async () => {
+    const { draftId } = await start(SHEET_ID, { sheetId: 'taken-up', title: 'Thrown away too soon' });
+    await edit(draftId, set('Typed before', 'title'));
+    const before = await test.must('sheetDrafts.get', { draftId });
+    expect(await test.ask('sheetDrafts.takeUp', { draftId })).toMatchObject({
+      error: { code: 'draft-not-thrown-away' },
+    });
+    await test.must('sheetDrafts.discard', { draftId });
+    const [thrownAway] = await test.must('sheetDrafts.listDiscarded', {});
+    expect(thrownAway).toMatchObject({ draftId, title: 'Typed before', discardedAt: test.now() });
+    await test.must('sheetDrafts.takeUp', { draftId });
+    expect(await test.must('sheetDrafts.get', { draftId })).toEqual(before);
+    expect((await test.must('sheetDrafts.list', {})).map((row) => row.draftId)).toContain(draftId);
+    expect((await test.must('sheetDrafts.listDiscarded', {})).map((row) => row.draftId)).not.toContain(draftId);
+    const { editCount } = before;
+    await test.must('sheetDrafts.publish', { draftId, editCount });
+    expect(await test.ask('sheetDrafts.takeUp', { draftId })).toMatchObject({
+      error: { code: 'draft-not-thrown-away' },
+    });
+  });
+
   it('never let the same revision come in with other contents', async () => {
     const sheet = await test.must('sheets.get', { sheetId: SHEET_ID, revision: null });
     const text = JSON.stringify({ ...sheet, inputTolerancePct: 24 });
