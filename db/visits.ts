@@ -1,7 +1,9 @@
 /** Queries over jobs, readiness, visits and their crews. */
+import type { Database } from 'better-sqlite3';
 import { and, asc, between, desc, eq, inArray, isNotNull, isNull, ne, sql } from 'drizzle-orm';
 import type { ReadableDb } from './openStore.ts';
 import { preparedOnce } from './preparedOnce.ts';
+import { rawStatement } from './rawStatement.ts';
 import {
   appliances,
   customers,
@@ -206,4 +208,27 @@ export function listFinishedServices(db: ReadableDb, applianceId: string) {
     .where(and(eq(jobs.applianceId, applianceId), eq(jobs.kind, 'service'), eq(visits.outcome, 'finished')))
     .orderBy(asc(visits.plannedOn))
     .all();
+}
+
+/** Cancelled, the last planned day first. */
+export function listCancelledVisitsOfJob(db: ReadableDb, jobId: string): readonly { readonly visit: VisitRecord }[] {
+  return db
+    .select({ visit: visits })
+    .from(visitJobs)
+    .innerJoin(visits, eq(visits.id, visitJobs.visitId))
+    .where(and(eq(visitJobs.jobId, jobId), eq(visits.state, 'cancelled')))
+    .orderBy(desc(visits.plannedOn), desc(visits.id))
+    .all();
+}
+
+/** As the change log has it: the state that stood when the last one was written. null: the log does not tell. */
+export function readStateBeforeCancel(raw: Database, visitId: string): string | null {
+  const states = rawStatement(
+    raw,
+    `SELECT fields ->> '$.state.value' AS state FROM op
+     WHERE entity = 'visits' AND entity_id = ? AND fields ->> '$.state.value' IS NOT NULL ORDER BY rowid DESC LIMIT 2`,
+  )
+    .pluck()
+    .all(visitId) as string[];
+  return states[1] ?? null;
 }

@@ -156,6 +156,34 @@ export const visitOperations = {
     output: nothing,
     errors: { 'visit-begun': z.strictObject({ state: visitState }) },
   }),
+  /** Visits of a job that were cancelled. */
+  'visits.listCancelled': operation({
+    access: 'signed-in',
+    input: z.strictObject({ jobId: id }),
+    output: z.array(
+      z.strictObject({
+        visitId: id,
+        plannedOn: day,
+        startMin: minuteOfDay.nullable(),
+        reason: z.string().nullable(),
+        crew: z.array(z.string()),
+      }),
+    ),
+  }),
+  /** A cancelled visit stands in the diary again, day, people and jobs as they were; pencilled where readiness is open. */
+  'visits.bringBack': operation({
+    access: ['dispatcher', 'owner'],
+    input: z.strictObject({ visitId: id }),
+    output: z.strictObject({ isPencilled: z.boolean(), revision: z.number().int() }),
+    errors: {
+      'visit-not-cancelled': nothing,
+      'job-booked-elsewhere': z.strictObject({ visitId: id }),
+      'job-closed': nothing,
+      'not-standing': nothing,
+      'jobs-on-several-sites': nothing,
+      'needs-licence': licenceProblem,
+    },
+  }),
   'visits.list': operation({
     access: 'signed-in',
     input: z.strictObject({ from: day, to: day, staffId: id.nullable().default(null) }),

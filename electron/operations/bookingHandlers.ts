@@ -243,7 +243,8 @@ function requireTimes({ plannedFrom, plannedTo }: Times): void {
     fail('times-reversed', { plannedFrom, plannedTo });
 }
 
-function oneSiteOf(db: ReadableDb, jobIds: readonly string[]): string {
+/** Where the jobs' appliances stand: one visit goes to one site. */
+export function oneSiteOf(db: ReadableDb, jobIds: readonly string[]): string {
   const rows = listJobs(db, { applianceId: null, jobIds });
   const missing = jobIds.find((jobId) => !rows.some((row) => row.job.id === jobId));
   if (missing !== undefined) return notFound('jobs', missing);

@@ -6,6 +6,7 @@ import { applianceHandlers } from './applianceHandlers.ts';
 import { backupHandlers } from './backupHandlers.ts';
 import { boardHandlers } from './boardHandlers.ts';
 import { bookingHandlers } from './bookingHandlers.ts';
+import { cancelledVisitHandlers } from './cancelledVisitHandlers.ts';
 import { chargeHandlers } from './chargeHandlers.ts';
 import { coverageHandlers } from './coverageHandlers.ts';
 import { credentialHandlers } from './credentialHandlers.ts';
@@ -100,6 +101,7 @@ export const handlers: Handlers<OperationName> = {
   ...backupHandlers,
   ...importHandlers,
   ...exportHandlers,
+  ...cancelledVisitHandlers,
   ...historyHandlers,
   ...transferHandlers,
   ...claimHandlers,

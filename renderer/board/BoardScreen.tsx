@@ -229,6 +229,7 @@ function Board({
             data={data}
             staffId={chosen.staffId}
             onMove={onDrop}
+            onTakeOff={acts.takeOff}
             onClose={() => {
               setWanted({ ...chosen });
               setChosen(null);

@@ -6,6 +6,7 @@ import { wallMinute } from '../../domain/schedule/wallClock.ts';
 import { DayInput } from '../form/DayField.tsx';
 import { readDay } from '../form/FormReader.ts';
 import { durationWords, readDuration, readTime } from '../form/readTime.ts';
+import { AskReason } from '../kit/AskReason.tsx';
 import { capital } from '../kit/capital.ts';
 import { clockWords, dayWords } from '../kit/dayWords.ts';
 import { ErrorText } from '../kit/ErrorText.tsx';
@@ -26,6 +27,7 @@ export function VisitDetails({
   data,
   staffId,
   onMove,
+  onTakeOff,
   onClose,
 }: {
   readonly block: BoardBlock;
@@ -33,6 +35,8 @@ export function VisitDetails({
   /** In whose row it was chosen. */
   readonly staffId: string;
   readonly onMove: (carried: Carried) => Promise<void>;
+  /** true: it is off the board. */
+  readonly onTakeOff: (visit: { readonly visitId: string; readonly title: string }, reason: string) => Promise<boolean>;
   readonly onClose: () => void;
 }) {
   const { visit, conflicts } = block;
@@ -96,6 +100,13 @@ export function VisitDetails({
               startMin={visit.startMin}
               durationMin={visit.durationMin}
             />
+            <AskReason
+              label="Cancel the visit …"
+              confirmLabel="Cancel the visit"
+              onConfirm={(why) => onTakeOff({ visitId: visit.visitId, title: visit.customerName }, why)}
+            >
+              It leaves the board and its jobs wait beside it. “Take back” brings it back as it was.
+            </AskReason>
           </>
         ) : null}
       </Stack>

@@ -7,12 +7,14 @@ import { useAct } from '../operations/useAct.ts';
 import type { BoardData } from './boardModel.ts';
 import type { Carried } from './carryStore.ts';
 
-type Names = 'visits.place' | 'visits.book' | 'visits.cancel';
+type Names = 'visits.place' | 'visits.book' | 'visits.cancel' | 'visits.bringBack';
 type Done = { readonly label: string; readonly undo: () => Promise<boolean> };
 
 export type BoardActs = {
   /** The visit that now lies there; null: it was refused and nothing changed. */
   readonly drop: (data: BoardData, carried: Carried) => Promise<string | null>;
+  /** Off the board: its jobs wait again. true: done. */
+  readonly takeOff: (visit: { readonly visitId: string; readonly title: string }, reason: string) => Promise<boolean>;
   readonly undo: () => Promise<void>;
   /** What undo would take back. */
   readonly undoLabel: string | null;
@@ -27,6 +29,7 @@ export function useBoardActs(): BoardActs {
   const place = useAct('visits.place');
   const book = useAct('visits.book');
   const cancel = useAct('visits.cancel');
+  const bringBack = useAct('visits.bringBack');
   const [done, setDone] = useState<readonly Done[]>([]);
   const [error, setError] = useState<ErrorsOf<Names> | null>(null);
   const [said, setSaid] = useState('');
@@ -39,6 +42,7 @@ export function useBoardActs(): BoardActs {
   const { act: placeVisit } = place;
   const { act: bookJob } = book;
   const { act: cancelVisit } = cancel;
+  const { act: bringVisitBack } = bringBack;
 
   const drop = useCallback(
     async (data: BoardData, carried: Carried): Promise<string | null> => {
@@ -110,6 +114,26 @@ export function useBoardActs(): BoardActs {
     [placeVisit, bookJob, cancelVisit, remember],
   );
 
+  const takeOff = useCallback(
+    async ({ visitId, title }: { readonly visitId: string; readonly title: string }, reason: string) => {
+      const reply = await cancelVisit({ visitId, reason });
+      if (!reply.ok) {
+        setError(reply.error);
+        return false;
+      }
+      remember({
+        label: `Cancelled ${title}`,
+        undo: async () => {
+          const back = await bringVisitBack({ visitId });
+          if (!back.ok) setError(back.error);
+          return back.ok;
+        },
+      });
+      return true;
+    },
+    [cancelVisit, bringVisitBack, remember],
+  );
+
   const undo = useCallback(async () => {
     const last = done.at(-1);
     if (last === undefined) return;
@@ -121,6 +145,7 @@ export function useBoardActs(): BoardActs {
 
   return {
     drop,
+    takeOff,
     undo,
     undoLabel: done.at(-1)?.label ?? null,
     error,

@@ -18,6 +18,7 @@ import { replaceWith } from '../route.ts';
 import { useShortcut } from '../shortcuts/Shortcuts.tsx';
 import { VisitFields } from '../visits/VisitFields.tsx';
 import { emptyVisit, type VisitForm, visitFromForm } from '../visits/visitForm.ts';
+import { CancelledVisits } from './CancelledVisits.tsx';
 import { PlanningPanel } from './PlanningPanel.tsx';
 import { ReadinessPanel } from './ReadinessPanel.tsx';
 
@@ -100,6 +101,7 @@ function Job({ job, others }: { readonly job: Job; readonly others: readonly Job
       {job.kind === 'startup' ? (
         <Answer of={readiness}>{(given) => <ReadinessPanel readiness={given} siteId={job.siteId} />}</Answer>
       ) : null}
+      <CancelledVisits jobId={job.jobId} />
       {job.visitId === null && mayBook ? <BookingPanel job={job} others={others} /> : null}
       {mayBook ? <PlanningPanel jobId={job.jobId} /> : null}
     </>

@@ -241,6 +241,7 @@ function Visit({ visit }: { readonly visit: VisitRow }) {
       <ChargePanel jobs={visit.jobs} />
       {mayPlan && mayBeWasted(visit) ? <WastedTripPanel visit={visit} /> : null}
       {isAhead(visit) && mayCancel ? <CancelPanel visitId={visit.visitId} /> : null}
+      {visit.state === 'cancelled' && mayCancel ? <BringBackPanel visitId={visit.visitId} /> : null}
       {visit.jobs.map(({ runId, applianceId, isSealed, serial }) =>
         runId !== null && isSealed ? (
           <AmendPanel key={runId} runId={runId} applianceId={applianceId} serial={serial} />
@@ -267,6 +268,23 @@ function MoveForm({ visit, onDone }: { readonly visit: VisitRow; readonly onDone
     <DraftFormFrame form={form} submitLabel="Save" failure={<ErrorText error={form.error} />} onLeave={onDone}>
       <VisitFields form={form} jobIds={visit.jobs.map(({ jobId }) => jobId)} isReady={isReady} />
     </DraftFormFrame>
+  );
+}
+
+function BringBackPanel({ visitId }: { readonly visitId: string }) {
+  const bringBack = useAct('visits.bringBack');
+  return (
+    <Panel title="Cancelled">
+      <Stack gap="sm" align="start">
+        <p style={{ margin: 0 }}>
+          It is not in the diary. Brought back, day, people and jobs are as they were. Tell the customer.
+        </p>
+        <ErrorText error={bringBack.error} />
+        <Button variant="default" loading={bringBack.isBusy} onClick={() => void bringBack.act({ visitId })}>
+          Bring it back
+        </Button>
+      </Stack>
+    </Panel>
   );
 }
 
