@@ -135,7 +135,7 @@ export const registrations = sqliteTable(
     number: text('number'),
     proofAttachmentId: text('proof_attachment_id').references(() => attachments.id, { onDelete: 'restrict' }),
     note: text('note'),
-    /** Why the last step was taken back. */
+    /** Why the last step was taken back or put right; gone with the next one. */
     takenBackWhy: text('taken_back_why'),
   },
   (t) => [

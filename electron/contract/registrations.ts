@@ -82,6 +82,8 @@ export const registrationOperations = {
       submittedOn: day.nullable(),
       confirmedOn: day.nullable(),
       number: optionalLine,
+      /** Why the last step was taken back or put right. */
+      takenBackWhy: z.string().nullable(),
       /** What the maker sent as proof. */
       proofAttachmentId: id.nullable(),
       note: words,
@@ -120,6 +122,32 @@ export const registrationOperations = {
     input: z.strictObject({ applianceId: id, confirmedOn: day, number: line, proofAttachmentId: id.nullable() }),
     output: nothing,
     errors: { 'not-submitted': nothing, 'day-in-future': nothing, 'day-too-early': dayTooEarly },
+  }),
+  /** A day or number typed wrong, put right with a reason; what stood there is in the change log. */
+  'registrations.correct': operation({
+    access: ['owner', 'dispatcher'],
+    input: z.strictObject({
+      applianceId: id,
+      submittedOn: day,
+      note: words,
+      /** null: the maker has not confirmed it. */
+      confirmation: z.strictObject({ confirmedOn: day, number: line }).nullable(),
+      why: line,
+    }),
+    output: nothing,
+    errors: {
+      'not-submitted': nothing,
+      'registration-changed': nothing,
+      'day-in-future': nothing,
+      'day-too-early': dayTooEarly,
+    },
+  }),
+  /** It was not handed in, or not confirmed, after all: the last step is taken back with a reason. */
+  'registrations.takeBack': operation({
+    access: ['owner', 'dispatcher'],
+    input: z.strictObject({ applianceId: id, step: z.enum(['submitted', 'confirmed']), why: line }),
+    output: nothing,
+    errors: { 'registration-changed': nothing },
   }),
   'packets.check': operation({
     access: 'signed-in',

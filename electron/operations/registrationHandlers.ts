@@ -12,7 +12,13 @@ import { fail, type HandlerContext, type Handlers, notFound } from './handler.ts
 import { listRegistrationRows, readRegistration } from './registrationRows.ts';
 
 export const registrationHandlers: Handlers<
-  'registrations.list' | 'registrations.get' | 'registrations.decide' | 'registrations.submit' | 'registrations.confirm'
+  | 'registrations.list'
+  | 'registrations.get'
+  | 'registrations.decide'
+  | 'registrations.submit'
+  | 'registrations.confirm'
+  | 'registrations.correct'
+  | 'registrations.takeBack'
 > = {
   'registrations.list': (input, context) => listRegistrationRows(context, input),
 
@@ -28,6 +34,7 @@ export const registrationHandlers: Handlers<
       submittedOn: record.submittedOn,
       confirmedOn: record.confirmedOn,
       number: record.number,
+      takenBackWhy: record.takenBackWhy,
       proofAttachmentId: record.proofAttachmentId,
       note: record.note,
       documents:
@@ -67,7 +74,12 @@ export const registrationHandlers: Handlers<
     if (!hasPacket) return fail('packet-missing', {});
     requireSubmittedDay(context, input.applianceId, input.submittedOn);
     context.write((writer) =>
-      writer.update(registrations, record.id, { state: 'submitted', submittedOn: input.submittedOn, note: input.note }),
+      writer.update(registrations, record.id, {
+        state: 'submitted',
+        submittedOn: input.submittedOn,
+        note: input.note,
+        takenBackWhy: null,
+      }),
     );
     context.services.changed(['registrations']);
     return {};
@@ -76,18 +88,50 @@ export const registrationHandlers: Handlers<
   'registrations.confirm': (input, context) => {
     const record = requireRegistration(context.db, input.applianceId);
     if (record.submittedOn === null) return fail('not-submitted', {});
-    if (input.confirmedOn > companyToday(context)) return fail('day-in-future', {});
-    if (input.confirmedOn < record.submittedOn)
-      return fail('day-too-early', { after: 'submitted', on: record.submittedOn });
+    requireConfirmedDay(context, record.submittedOn, input.confirmedOn);
     if (input.proofAttachmentId !== null && findAttachment(context.db, input.proofAttachmentId) === undefined) {
       return notFound('attachments', input.proofAttachmentId);
     }
     const { applianceId: _applianceId, ...fields } = input;
-    context.write((writer) => writer.update(registrations, record.id, { state: 'confirmed', ...fields }));
+    context.write((writer) =>
+      writer.update(registrations, record.id, { state: 'confirmed', ...fields, takenBackWhy: null }),
+    );
+    context.services.changed(['registrations']);
+    return {};
+  },
+
+  'registrations.correct': (input, context) => {
+    const record = requireRegistration(context.db, input.applianceId);
+    if (record.submittedOn === null) return fail('not-submitted', {});
+    const { submittedOn, note, confirmation, why } = input;
+    // Confirmed, or taken back, by somebody else meanwhile.
+    if ((confirmation !== null) !== (record.state === 'confirmed')) return fail('registration-changed', {});
+    requireSubmittedDay(context, input.applianceId, submittedOn);
+    if (confirmation !== null) requireConfirmedDay(context, submittedOn, confirmation.confirmedOn);
+    context.write((writer) =>
+      writer.update(registrations, record.id, { submittedOn, note, ...confirmation, takenBackWhy: why }),
+    );
+    context.services.changed(['registrations']);
+    return {};
+  },
+
+  'registrations.takeBack': (input, context) => {
+    const record = requireRegistration(context.db, input.applianceId);
+    if (record.state !== input.step) return fail('registration-changed', {});
+    const before =
+      input.step === 'confirmed'
+        ? { state: 'submitted', confirmedOn: null, number: null, proofAttachmentId: null }
+        : { state: 'recording', submittedOn: null, note: null };
+    context.write((writer) => writer.update(registrations, record.id, { ...before, takenBackWhy: input.why }));
     context.services.changed(['registrations']);
     return {};
   },
 };
+
+function requireConfirmedDay(context: HandlerContext, submittedOn: string, confirmedOn: string): void {
+  if (confirmedOn > companyToday(context)) fail('day-in-future', {});
+  if (confirmedOn < submittedOn) fail('day-too-early', { after: 'submitted', on: submittedOn });
+}
 
 function requireRegistration(db: ReadableDb, applianceId: string): RegistrationRecord {
   return findRegistration(db, applianceId) ?? notFound('registrations', applianceId);

@@ -105,7 +105,7 @@ export function VisitDetails({
               confirmLabel="Cancel the visit"
               onConfirm={(why) => onTakeOff({ visitId: visit.visitId, title: visit.customerName }, why)}
             >
-              It leaves the board and its jobs wait beside it. “Take back” brings it back as it was.
+              It leaves the board and its jobs wait beside it. “Undo” brings it back as it was.
             </AskReason>
           </>
         ) : null}

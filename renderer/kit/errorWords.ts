@@ -150,6 +150,8 @@ const WORDS: { readonly [C in ErrorCode]: (data: DataByCode[C]) => string } = {
     `Revision ${newest} is here already: a new one needs a later year and month, or the next number behind the point.`,
   'sheet-exists': ({ sheetId }) => `There is a sheet “${sheetId}” already. Give the new one another name.`,
   'draft-changed': () => 'The draft was changed in another window meanwhile. Nothing was lost there; look again.',
+  'registration-changed': () =>
+    'Somebody else has confirmed it or taken it back meanwhile. Look at how it stands now, then try again.',
   'visit-not-cancelled': () => 'The visit stands in the diary already.',
   'job-booked-elsewhere': () => 'It cannot be brought back: its job was booked for another visit meanwhile.',
   'job-closed': () => 'It cannot be brought back: its job was closed meanwhile.',

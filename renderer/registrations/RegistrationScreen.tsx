@@ -4,6 +4,7 @@ import { Answer } from '../kit/Answer.tsx';
 import { capital } from '../kit/capital.ts';
 import { dayWords } from '../kit/dayWords.ts';
 import { EmptyState } from '../kit/EmptyState.tsx';
+import { HistoryPanel } from '../kit/HistoryPanel.tsx';
 import { Note } from '../kit/Note.tsx';
 import { Panel } from '../kit/Panel.tsx';
 import { Screen } from '../kit/Screen.tsx';
@@ -97,6 +98,9 @@ function Registration({ registration }: { readonly registration: OutputOf<'regis
         />
         <SubmitPanel registration={registration} />
       </div>
+      {registration.registrationId === null ? null : (
+        <HistoryPanel entity="registrations" entityId={registration.registrationId} />
+      )}
     </>
   );
 }

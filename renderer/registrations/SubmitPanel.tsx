@@ -16,11 +16,12 @@ import { Panel } from '../kit/Panel.tsx';
 import { useAppStatus } from '../operations/AppStatus.tsx';
 import { useCore } from '../operations/CoreAccess.tsx';
 import { KeyTo } from '../shortcuts/KeyTo.tsx';
+import { CorrectPanel } from './CorrectPanel.tsx';
 
 type Registration = OutputOf<'registrations.get'>;
 
 export function SubmitPanel({ registration }: { readonly registration: Registration }) {
-  const { state, submittedOn, confirmedOn, number, proofAttachmentId, note } = registration;
+  const { state, submittedOn, confirmedOn, number, proofAttachmentId, note, takenBackWhy } = registration;
   return (
     <Panel title="Submitted and confirmed">
       <Stack gap="md">
@@ -35,6 +36,7 @@ export function SubmitPanel({ registration }: { readonly registration: Registrat
                   ['Proof', <DownloadButton key="proof" attachmentId={proofAttachmentId} what="maker’s proof" />],
                 ] as const)),
             ...(note === null ? [] : ([['Note', note]] as const)),
+            ...(takenBackWhy === null ? [] : ([['Last put right', takenBackWhy]] as const)),
           ]}
         />
         {submittedOn === null ? (
@@ -47,6 +49,9 @@ export function SubmitPanel({ registration }: { readonly registration: Registrat
             <ConfirmForm registration={registration} />
           </KeyTo>
         ) : null}
+        {submittedOn === null ? null : (
+          <CorrectPanel key={`${state} ${submittedOn} ${confirmedOn} ${number}`} registration={registration} />
+        )}
       </Stack>
     </Panel>
   );
