@@ -113,7 +113,8 @@ export function openCore(options: CoreOptions): Core {
   const dailyCopies = keepDailyCopies({
     backups: () => backupFolders[purpose],
     store: () => store,
-    isWanted: () => purpose === 'real' && findCompany(store.db) !== undefined,
+    // While a long write has the store the copy waits for the next look.
+    isWanted: () => purpose === 'real' && store.isFree() && findCompany(store.db) !== undefined,
     beforeNewDay: () => {
       const now = clock();
       store.write({ actorId: null, now }, (writer) => closeDays(writer, store.raw, now));
