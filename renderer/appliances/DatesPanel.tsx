@@ -44,7 +44,11 @@ export function DatesPanel({
   const [adding, setAdding] = useState<CoverDate | null>(null);
   const missing = COVER_DATES.find((kind) => !dates.some((date) => date.kind === kind)) ?? 'installed';
   const mayEdit = useHasRole('dispatcher', 'owner', 'technician');
-  const unclear = dateKindsConfused({ cover, dates, isNewBuild, today });
+  const unclear = dateKindsConfused({ cover, dates, isNewBuild, today }).filter(
+    // Before its startup a boiler has no such day, and the visit sets it: asked only once it should long have been started.
+    ({ why, kinds, lastDays }) =>
+      why !== 'rule-date-missing' || !kinds.includes('started') || lastDays.some(({ dueOn }) => dueOn < today),
+  );
   return (
     <Panel
       title="Dates"

@@ -35,7 +35,7 @@ export function FuelPanel({ appliance }: { readonly appliance: OutputOf<'applian
     >
       <Stack>
         {isAdding ? <FuelForm applianceId={appliance.applianceId} onDone={() => setIsAdding(false)} /> : null}
-        {appliance.fuelStates.length === 0 ? (
+        {appliance.fuelStates.length === 0 && isAdding ? null : appliance.fuelStates.length === 0 ? (
           <EmptyState title="As on the plate">
             A conversion is recorded here by the technician who did it, with kit, orifice and photo.
           </EmptyState>

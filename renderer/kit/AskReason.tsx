@@ -4,6 +4,7 @@ import { type ReactNode, useState } from 'react';
 import { readDay } from '../form/FormReader.ts';
 import { dayWords } from './dayWords.ts';
 import { Note } from './Note.tsx';
+import { useAskFocus } from './useAskFocus.ts';
 
 export function AskReason({
   label,
@@ -29,12 +30,13 @@ export function AskReason({
   readonly onConfirm: (why: string, day: string) => Promise<boolean>;
 }) {
   const [isAsking, setIsAsking] = useState(false);
+  const { question, opener } = useAskFocus(isAsking);
   const [why, setWhy] = useState('');
   const [dayText, setDayText] = useState(day === null ? '' : dayWords(day));
   const [wrong, setWrong] = useState<{ readonly why?: string; readonly day?: string }>({});
   if (!isAsking) {
     return (
-      <Button variant="default" onClick={() => setIsAsking(true)}>
+      <Button ref={opener} variant="default" style={{ alignSelf: 'flex-start' }} onClick={() => setIsAsking(true)}>
         {label}
       </Button>
     );
@@ -61,7 +63,7 @@ export function AskReason({
           void send();
         }}
       >
-        <Stack gap="sm">
+        <Stack gap="sm" ref={question}>
           <div>{children}</div>
           {dayLabel === undefined ? null : (
             <TextInput
@@ -77,7 +79,6 @@ export function AskReason({
             value={why}
             error={wrong.why}
             autoComplete="off"
-            data-autofocus
             onChange={(event) => setWhy(event.currentTarget.value)}
           />
           <Group gap="sm">

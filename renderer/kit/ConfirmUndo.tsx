@@ -2,6 +2,7 @@
 import { Button, Group, Stack } from '@mantine/core';
 import { type ReactNode, useState } from 'react';
 import { Note } from './Note.tsx';
+import { useAskFocus } from './useAskFocus.ts';
 
 export function ConfirmUndo({
   label,
@@ -20,9 +21,17 @@ export function ConfirmUndo({
   readonly onConfirm: () => Promise<void> | void;
 }) {
   const [isAsking, setIsAsking] = useState(false);
+  const { question, opener } = useAskFocus(isAsking);
   if (!isAsking) {
     return (
-      <Button variant="default" disabled={isDisabled} onClick={() => setIsAsking(true)}>
+      <Button
+        ref={opener}
+        variant="default"
+        // In a column of fields it stays a button, and no bar across.
+        style={{ alignSelf: 'flex-start' }}
+        disabled={isDisabled}
+        onClick={() => setIsAsking(true)}
+      >
         {label}
       </Button>
     );
@@ -30,7 +39,9 @@ export function ConfirmUndo({
   return (
     <Note tone="caution" isSpoken>
       <Stack gap="sm">
-        <div>{children}</div>
+        <div ref={question} tabIndex={-1} style={{ outline: 'none' }}>
+          {children}
+        </div>
         <Group gap="sm">
           <Button
             color="ember"
@@ -42,7 +53,7 @@ export function ConfirmUndo({
           >
             {confirmLabel}
           </Button>
-          <Button variant="default" data-autofocus onClick={() => setIsAsking(false)}>
+          <Button variant="default" onClick={() => setIsAsking(false)}>
             Leave it
           </Button>
         </Group>

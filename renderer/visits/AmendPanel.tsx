@@ -31,9 +31,10 @@ export function AmendPanel({
   const [isStop, setIsStop] = useState(false);
   const button = useRef<HTMLButtonElement>(null);
   const wasWriting = useRef(false);
-  // What had the keyboard goes away with the form.
+  const stop = useRef<HTMLDivElement>(null);
+  // What had the keyboard goes away with the form; a stop comes before everything else.
   useEffect(() => {
-    if (wasWriting.current && !isWriting) button.current?.focus();
+    if (wasWriting.current && !isWriting) (stop.current?.querySelector('a') ?? button.current)?.focus();
     wasWriting.current = isWriting;
   }, [isWriting]);
   return (
@@ -52,14 +53,16 @@ export function AmendPanel({
           <Stack gap="md">
             <Amendments amendments={amendments} />
             {isStop ? (
-              <Note tone="ember" isSpoken title="Stop: make safe now">
-                The amended number is at a stop. Have the gas shut off at the boiler and the people there told, before
-                anything else. A make-safe is open:{' '}
-                <RouteLink to="appliance" params={{ applianceId }}>
-                  write down what was done
-                </RouteLink>
-                .
-              </Note>
+              <div ref={stop}>
+                <Note tone="ember" isSpoken title="Stop: make safe now">
+                  The amended number is at a stop. Have the gas shut off at the boiler and the people there told, before
+                  anything else. A make-safe is open:{' '}
+                  <RouteLink to="appliance" params={{ applianceId }}>
+                    write down what was done
+                  </RouteLink>
+                  .
+                </Note>
+              </div>
             ) : null}
             {isWriting ? (
               <AmendForm

@@ -107,6 +107,12 @@ describe('what falls due, on screen', () => {
     const [letter] = await Promise.all([page.waitForEvent('download'), hands.pressButton('Prepare 1 message')]);
     expect(letter.suggestedFilename()).toBe('notice-2026-03-02-letters.pdf');
     await page.getByText('1 meant, 0 can’t be told; 1 told').waitFor();
+    // A question that takes a button's place takes the keyboard too, answers nothing by itself, and gives it back.
+    await page.getByRole('button', { name: 'Close the notice' }).focus();
+    await hands.press('Enter');
+    await page.getByRole('button', { name: 'Close it' }).waitFor();
+    for (const key of ['Enter', 'Tab', 'Tab', 'Enter']) await hands.press(key);
+    await expect.poll(() => page.evaluate('document.activeElement?.textContent')).toBe('Close the notice');
   });
 
   it('F-17: finds the boiler of a claim by a serial typed anyhow, and saves one file for it', async () => {

@@ -34,11 +34,11 @@ export function weekOverviewBlocks(week: WeekOverview): readonly Block[] {
             kind: 'table',
             columns: [
               { header: 'Time', width: 66 },
-              { header: 'Who', share: 1.9 },
-              { header: 'Customer', share: 2.6 },
-              { header: 'Where', share: 3.2 },
-              { header: 'What', share: 3.9 },
-              { header: 'State', width: 58 },
+              { header: 'Who', share: 1.8 },
+              { header: 'Customer', share: 2.5 },
+              { header: 'Where', share: 3.9 },
+              { header: 'What', share: 3.6 },
+              { header: 'State', width: 50 },
             ],
             rows: visits.map((visit) => [
               {
