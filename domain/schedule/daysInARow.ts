@@ -14,7 +14,7 @@ import {
 } from './planningProblem.ts';
 import { endOfWork } from './solver/endOfWork.ts';
 import { closedSpansOf } from './solver/fixedVisits.ts';
-import { hasSkill, travelBetween } from './solver/listOptions.ts';
+import { hasSkill, type TravelBetween, travelBetween } from './solver/listOptions.ts';
 import { onGrainFrom, onGrainUntil } from './startGrain.ts';
 
 /** Common practice, no source: nobody drives out again for less; the days before then end that much earlier. */
@@ -28,11 +28,14 @@ type Room = {
 };
 
 /** Somebody may do it, and nobody who may has a day long enough, were nothing else planned. */
-export function isLongerThanADay(problem: PlanningProblem, visit: PlanVisit): boolean {
-  const rooms = problem.technicians
-    .flatMap((technician) => roomsOf(problem, visit, technician))
-    .filter(({ workMin }) => workMin > 0);
-  return rooms.length > 0 && rooms.every(({ workMin }) => workMin < visit.durationMin);
+export function findLongerThanADay(problem: PlanningProblem, visits: readonly PlanVisit[]): readonly PlanVisit[] {
+  const travel = travelBetween(problem);
+  return visits.filter((visit) => {
+    const rooms = problem.technicians
+      .flatMap((technician) => roomsOf(problem.grainMin, travel, visit, technician))
+      .filter(({ workMin }) => workMin > 0);
+    return rooms.length > 0 && rooms.every(({ workMin }) => workMin < visit.durationMin);
+  });
 }
 
 /**
@@ -44,8 +47,9 @@ export function overDaysInARow(
   booked: readonly Route[],
   visit: PlanVisit,
 ): readonly PlanVisit[] | null {
+  const travel = travelBetween(problem);
   const found = problem.technicians.flatMap((technician) => {
-    const rooms = roomsOf(problem, visit, technician);
+    const rooms = roomsOf(problem.grainMin, travel, visit, technician);
     const fits = (parts: readonly PlanVisit[] | null): boolean =>
       parts !== null && fitsBeside(problem, booked, technician, parts);
     const first = rooms.findIndex((_room, at) => fits(partsFrom(visit, rooms.slice(at))));
@@ -63,13 +67,12 @@ export function partId(visitId: string, number: number): string {
 }
 
 /** The working days on which this person may do it, with the longest work that leaves time for the ways there and back. */
-function roomsOf(problem: PlanningProblem, visit: PlanVisit, technician: Technician): readonly Room[] {
-  const travel = travelBetween(problem);
+function roomsOf(grainMin: number, travel: TravelBetween, visit: PlanVisit, technician: Technician): readonly Room[] {
   return technician.days
     .filter((day) => !day.isAbsent)
     .toSorted((a, b) => (a.date < b.date ? -1 : 1))
     .map((day): Room => {
-      const startMin = onGrainFrom(day.startMin + travel(technician.homePlaceId, visit.placeId), problem.grainMin);
+      const startMin = onGrainFrom(day.startMin + travel(technician.homePlaceId, visit.placeId), grainMin);
       const isOpen =
         visit.needs.every((code) => hasSkill(technician, code, day.date)) &&
         (visit.windows?.some(
@@ -77,7 +80,7 @@ function roomsOf(problem: PlanningProblem, visit: PlanVisit, technician: Technic
         ) ??
           true);
       const backMin = day.endMin - travel(visit.placeId, technician.homePlaceId);
-      return { technician, day, startMin, workMin: isOpen ? longestWork(day, startMin, backMin, problem.grainMin) : 0 };
+      return { technician, day, startMin, workMin: isOpen ? longestWork(day, startMin, backMin, grainMin) : 0 };
     });
 }
 

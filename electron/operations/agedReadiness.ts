@@ -10,6 +10,9 @@ import {
 } from '../../domain/procedure/agedReadiness.ts';
 import { dayIn } from './today.ts';
 
+/** `2026-03-02T13:00` */
+const MINUTE_LENGTH = 16;
+
 /** `plannedOn` null: without a visit yet. */
 export type AskedJob = { readonly jobId: string; readonly kind: string; readonly plannedOn: string | null };
 
@@ -25,6 +28,14 @@ export function agedReadinessOf(
     startups.map(({ jobId }) => jobId),
   );
   const given = Map.groupBy(rows, ({ answer }) => answer.jobId);
+  // A call goes through the whole list within minutes, and a board has hundreds of answers: each minute is looked up once.
+  const days = new Map<string, string>();
+  const dayOf = (instant: string): string => {
+    const minute = instant.slice(0, MINUTE_LENGTH);
+    const day = days.get(minute) ?? dayIn(timeZone, instant);
+    days.set(minute, day);
+    return day;
+  };
   return new Map(
     startups.map(({ jobId, plannedOn }) => [
       jobId,
@@ -32,7 +43,7 @@ export function agedReadinessOf(
         (given.get(jobId) ?? []).map(({ answer }) => ({
           itemKey: answer.itemKey,
           answer: answer.answer as GivenAnswer['answer'],
-          askedOn: dayIn(timeZone, answer.recordedAt),
+          askedOn: dayOf(answer.recordedAt),
         })),
         readinessJudgedOn(today, plannedOn),
       ),

@@ -5,7 +5,7 @@ import type { ReadableDb } from '../../db/openStore.ts';
 import { findCompany } from '../../db/people.ts';
 import { findVisit, listJobsOverDays } from '../../db/visits.ts';
 import { addDays, minuteOfWallTime, minutesOfDay, wallTimeOfMinute } from '../../domain/schedule/dayMinutes.ts';
-import { isLongerThanADay, overDaysInARow } from '../../domain/schedule/daysInARow.ts';
+import { findLongerThanADay, overDaysInARow } from '../../domain/schedule/daysInARow.ts';
 import { findDisplaced } from '../../domain/schedule/findDisplaced.ts';
 import type { Placement, Plan, UnplannedVisit } from '../../domain/schedule/plan.ts';
 import {
@@ -190,11 +190,8 @@ export function readPlanningProblem(db: ReadableDb, question: PlanningQuestion):
 }
 
 function longerThanADay(problem: PlanningProblem, sources: ReadonlyMap<string, PlanSource>): ReadonlySet<string> {
-  return new Set(
-    problem.visits
-      .filter((visit) => sources.get(visit.visitId)?.kind === 'job' && isLongerThanADay(problem, visit))
-      .map(({ visitId }) => visitId),
-  );
+  const waiting = problem.visits.filter(({ visitId }) => sources.get(visitId)?.kind === 'job');
+  return new Set(findLongerThanADay(problem, waiting).map(({ visitId }) => visitId));
 }
 
 /** Beside what is on the board, in the order in which the jobs press; one that finds no days in a row stays whole. */

@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { buildPlan } from '../../../domain/schedule/buildPlan.ts';
 import { checkPlan } from '../../../domain/schedule/check/checkPlan.ts';
-import { isLongerThanADay, overDaysInARow, SHORTEST_LAST_DAY_MIN } from '../../../domain/schedule/daysInARow.ts';
+import { findLongerThanADay, overDaysInARow, SHORTEST_LAST_DAY_MIN } from '../../../domain/schedule/daysInARow.ts';
 import { placementsOf, type Route } from '../../../domain/schedule/plan.ts';
 import type { PlanningProblem, PlanVisit, Technician } from '../../../domain/schedule/planningProblem.ts';
 import { MONDAY, sampleTechnician, sampleVisit, sampleWeek, TUESDAY } from './sampleWeek.ts';
@@ -39,11 +39,11 @@ const told = (parts: readonly PlanVisit[] | null) =>
 describe('work longer than a day', () => {
   it('is what fits into no whole day with the ways there and back', () => {
     // On the quarter: from 08:30 until 16:40 less half an hour are 460 minutes, 450 in quarters.
-    expect(isLongerThanADay(week([cascade(450)], [person('ada')]), cascade(450))).toBe(false);
-    expect(isLongerThanADay(week([cascade(451)], [person('ada')]), cascade(451))).toBe(true);
+    expect(findLongerThanADay(week([cascade(450)], [person('ada')]), [cascade(450)])).toHaveLength(0);
+    expect(findLongerThanADay(week([cascade(451)], [person('ada')]), [cascade(451)])).toHaveLength(1);
     // Nobody who may do it: that is the reason then, not its length.
     const oil = cascade(900, { needs: ['oil'] });
-    expect(isLongerThanADay(week([oil], [person('ada')]), oil)).toBe(false);
+    expect(findLongerThanADay(week([oil], [person('ada')]), [oil])).toHaveLength(0);
   });
 
   it('takes the first days in a row, the last one no shorter than is worth the way', () => {
