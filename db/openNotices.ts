@@ -79,11 +79,24 @@ function toNotice(row: typeof recalls.$inferSelect): Notice {
     number,
     source,
     whatToDo,
+    mayFire,
     maker,
     models,
     serialRanges,
     altitudeMinM,
     altitudeMaxM,
   } = row;
-  return { recallId, title, number, source, whatToDo, maker, models, serialRanges, altitudeMinM, altitudeMaxM };
+  return {
+    recallId,
+    title,
+    number,
+    source,
+    whatToDo,
+    mayFire,
+    maker,
+    models,
+    serialRanges,
+    altitudeMinM,
+    altitudeMaxM,
+  };
 }

@@ -112,6 +112,8 @@ export const recalls = sqliteTable(
     issuedOn: day('issued_on').notNull(),
     /** What the notice asks for, in its own words. */
     whatToDo: text('what_to_do').notNull(),
+    /** It informs, or asks for work at the next visit; otherwise nothing may be lit before it is settled. */
+    mayFire: flag('may_fire').notNull().default(false),
     closedOn: day('closed_on'),
     addedById: text('added_by_id')
       .notNull()

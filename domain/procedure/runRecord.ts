@@ -198,6 +198,6 @@ export type RunRecord = {
   readonly signOffs: readonly RecordedSignOff[];
   /** Open make-safe on this appliance: nothing may fire. */
   readonly openMakeSafes: number;
-  /** Recalls and stop-use notices that nobody has settled for this appliance: nothing may fire. */
+  /** Notices that nobody has settled for this appliance: nothing may fire, unless they only inform. */
   readonly openNotices: readonly OpenNotice[];
 };

@@ -13,6 +13,8 @@ export type Notice = RecallRule & {
   readonly number: string | null;
   readonly source: string;
   readonly whatToDo: string;
+  /** It informs, or asks for work at the next visit: the boiler may run until it is settled. */
+  readonly mayFire: boolean;
 };
 
 export type OpenNotice = {
@@ -26,6 +28,7 @@ export type OpenNotice = {
   readonly doubts: readonly RecallDoubt[];
   /** The owner does not want it done. */
   readonly isRefused: boolean;
+  readonly mayFire: boolean;
 };
 
 export function openNotices(
@@ -38,7 +41,8 @@ export function openNotices(
     if (outcome === 'done' || outcome === 'not-affected') return [];
     const match = recallMatch(notice, appliance);
     if (match === null) return [];
-    const { recallId, title, number, source, whatToDo } = notice;
-    return [{ recallId, title, number, source, whatToDo, doubts: match.doubts, isRefused: outcome === 'refused' }];
+    const { recallId, title, number, source, whatToDo, mayFire } = notice;
+    const isRefused = outcome === 'refused';
+    return [{ recallId, title, number, source, whatToDo, mayFire, doubts: match.doubts, isRefused }];
   });
 }

@@ -24,6 +24,8 @@ export const recallFields = z.strictObject({
   altitudeMaxM: altitude,
   issuedOn: day,
   whatToDo: z.string().trim().min(1).max(4000),
+  /** It informs, or asks for work at the next visit; otherwise nothing is lit before it is settled. */
+  mayFire: z.boolean().default(false),
 });
 export type RecallFields = z.output<typeof recallFields>;
 
@@ -86,7 +88,7 @@ export const recallOperations = {
   }),
   /**
    * What was done at one appliance; said again, the newer word counts. Done and not affected open the way to firing: they need
-   * what was found, and somebody licensed for that appliance who did it or looked.
+   * what was found, and somebody licensed for that appliance who did it or looked; where it may run meanwhile, anybody.
    */
   'recalls.settle': operation({
     access: ['owner', 'dispatcher', 'technician'],

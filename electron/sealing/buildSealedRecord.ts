@@ -231,13 +231,16 @@ function recorded({ run, sheet, steps, subjectPartyId, visit }: RecordInput) {
     fuel: run.fuel,
     startedAt: run.startedAt,
     openMakeSafes: run.openMakeSafes,
-    openNotices: run.openNotices.map(({ recallId, title, number, source, isRefused }) => ({
-      recallId,
-      title,
-      number,
-      source,
-      isRefused,
-    })),
+    // One that only informs keeps nobody from anything.
+    openNotices: run.openNotices
+      .filter(({ mayFire }) => !mayFire)
+      .map(({ recallId, title, number, source, isRefused }) => ({
+        recallId,
+        title,
+        number,
+        source,
+        isRefused,
+      })),
     answers: run.answers.map((answer) => ({
       stepKey: answer.stepKey,
       itemKey: answer.itemKey,

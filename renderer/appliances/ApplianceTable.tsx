@@ -11,7 +11,7 @@ type ApplianceRow = OutputOf<'appliances.list'>['rows'][number];
 function openCell({ openMakeSafes, openNotices }: ApplianceRow) {
   return (
     <>
-      <MakeSafeCount count={openMakeSafes} /> <NoticeCount count={openNotices.length} />
+      <MakeSafeCount count={openMakeSafes} /> <NoticeCount of={openNotices} />
     </>
   );
 }

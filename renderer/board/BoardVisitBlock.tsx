@@ -138,7 +138,7 @@ export function BoardVisitBlock({
 /** What must not fire there, before anything else about it. */
 function safetyWords({ jobs }: BoardBlock['visit']): readonly string[] {
   const makeSafes = jobs.reduce((sum, job) => sum + job.openMakeSafes, 0);
-  const notices = jobs.reduce((sum, job) => sum + job.openNotices.length, 0);
+  const notices = jobs.reduce((sum, job) => sum + job.openNotices.filter(({ mayFire }) => !mayFire).length, 0);
   return [
     ...(makeSafes === 0 ? [] : ['a make-safe is open']),
     ...(notices === 0 ? [] : ['a recall or stop-use notice is not settled']),

@@ -63,7 +63,7 @@ export function UnplacedList({
                     <div>
                       {job.street}, {job.city} · {durationWords(job.suggestedMin)}
                     </div>
-                    <MakeSafeCount count={job.openMakeSafes} /> <NoticeCount count={job.openNotices.length} />
+                    <MakeSafeCount count={job.openMakeSafes} /> <NoticeCount of={job.openNotices} />
                     {presses.words === null ? null : (
                       <div style={{ color: presses.isUrgent ? 'var(--lo-ochre)' : undefined }}>{presses.words}</div>
                     )}

@@ -71,7 +71,7 @@ export function JobsScreen() {
                   label: 'Safety',
                   cell: (row) => (
                     <>
-                      <MakeSafeCount count={row.openMakeSafes} /> <NoticeCount count={row.openNotices.length} />
+                      <MakeSafeCount count={row.openMakeSafes} /> <NoticeCount of={row.openNotices} />
                     </>
                   ),
                 },

@@ -1,9 +1,21 @@
-/** How many recalls or stop-use notices are not settled: nothing when none. */
-export function NoticeCount({ count }: { readonly count: number }) {
-  if (count === 0) return null;
+/** How many notices are not settled, those that keep the boiler off apart from those that only inform: nothing when none. */
+import type { OpenNotice } from '../../domain/recalls/openNotices.ts';
+
+export function NoticeCount({ of }: { readonly of: readonly OpenNotice[] }) {
+  const stops = of.filter(({ mayFire }) => !mayFire).length;
+  const informs = of.length - stops;
   return (
-    <span className="lo-verdict" data-tone="stop">
-      {count === 1 ? 'notice not settled' : `${count} notices not settled`}
-    </span>
+    <>
+      {stops === 0 ? null : (
+        <span className="lo-verdict" data-tone="stop">
+          {stops === 1 ? 'notice not settled' : `${stops} notices not settled`}
+        </span>
+      )}
+      {informs === 0 ? null : (
+        <span className="lo-verdict" data-tone="doubt">
+          {informs === 1 ? 'a notice to see to' : `${informs} notices to see to`}
+        </span>
+      )}
+    </>
   );
 }

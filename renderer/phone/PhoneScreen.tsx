@@ -146,7 +146,7 @@ function CallerDetails({ customer }: { readonly customer: OutputOf<'customers.ge
                 </strong>
                 <span className="lo-faint">{[appliance.serial, appliance.street].filter(Boolean).join(', ')}</span>
                 <MakeSafeCount count={appliance.openMakeSafes} />
-                <NoticeCount count={appliance.openNotices.length} />
+                <NoticeCount of={appliance.openNotices} />
               </button>
             ))}
           </fieldset>

@@ -17,7 +17,7 @@ export function OpenNoticeNote({
 }) {
   return (
     <Note
-      tone="ember"
+      tone={notice.mayFire ? 'plain' : 'ember'}
       title={`Not settled: ${noticeName(notice)}`}
       action={
         <RouteLink to="recall" params={{ recallId: notice.recallId }}>
@@ -30,7 +30,10 @@ export function OpenNoticeNote({
           {notice.source}: {notice.whatToDo}
         </span>
         <NoticeDoubts notice={notice} />
-        <span>It must not fire until this is settled with what was found. {refusedWords(notice)}</span>
+        <span>
+          {notice.mayFire ? 'It may run meanwhile.' : 'It must not fire until this is settled with what was found.'}{' '}
+          {refusedWords(notice)}
+        </span>
         {children}
       </Stack>
     </Note>

@@ -3,6 +3,7 @@ import type { RecallRow } from '../../electron/contract/recalls.ts';
 import { AmountField } from '../form/AmountField.tsx';
 import { DayField } from '../form/DayField.tsx';
 import { DraftFormFrame } from '../form/DraftFormFrame.tsx';
+import { SelectField } from '../form/SelectField.tsx';
 import { TextField } from '../form/TextField.tsx';
 import { usualUnit } from '../form/typedAmount.ts';
 import { useDraftForm } from '../form/useDraftForm.ts';
@@ -10,6 +11,11 @@ import { ErrorText } from '../kit/ErrorText.tsx';
 import { useAppStatus, useUnitSystem } from '../operations/AppStatus.tsx';
 import { useOperation } from '../operations/useOperation.ts';
 import { recallFromForm, recallToForm } from './recallForm.ts';
+
+const UNTIL_SETTLED = [
+  { value: 'off', label: 'Nothing is lit' },
+  { value: 'may-run', label: 'It may run: the notice informs, or asks for work at the next visit' },
+];
 
 export function RecallForm({
   recall,
@@ -64,6 +70,13 @@ export function RecallForm({
         description="In the notice’s own words: they go into the letters."
         lines={4}
         isNeeded
+      />
+      <SelectField
+        form={form}
+        name="untilSettled"
+        label="Until it is settled"
+        description="It may run only where the notice itself says so."
+        options={UNTIL_SETTLED}
       />
     </DraftFormFrame>
   );

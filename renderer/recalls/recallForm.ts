@@ -15,6 +15,7 @@ export type RecallForm = {
   readonly altitudeMaxM: TypedAmount;
   readonly issuedOn: string;
   readonly whatToDo: string;
+  readonly untilSettled: string;
 };
 
 export function recallToForm(recall: RecallFields | null, today: string, altitudeUnit: string): RecallForm {
@@ -30,6 +31,7 @@ export function recallToForm(recall: RecallFields | null, today: string, altitud
     altitudeMaxM: altitude(recall?.altitudeMaxM ?? null),
     issuedOn: dayWords(recall?.issuedOn ?? today),
     whatToDo: recall?.whatToDo ?? '',
+    untilSettled: recall?.mayFire === true ? 'may-run' : 'off',
   };
 }
 
@@ -45,6 +47,7 @@ export function recallFromForm(form: RecallForm, reader: FormReader): RecallFiel
     altitudeMaxM: reader.amount('altitudeMaxM', form.altitudeMaxM, 'length'),
     issuedOn: reader.neededDay('issuedOn', form.issuedOn),
     whatToDo: form.whatToDo,
+    mayFire: form.untilSettled === 'may-run',
   };
 }
 

@@ -24,7 +24,7 @@ export function VisitCard({ visit }: { readonly visit: VisitRow }) {
         {outcome === null ? '' : `: ${outcome}`}
       </div>
       <MakeSafeCount count={openMakeSafes} />
-      <NoticeCount count={visit.jobs.reduce((sum, job) => sum + job.openNotices.length, 0)} />
+      <NoticeCount of={visit.jobs.flatMap((job) => job.openNotices)} />
     </article>
   );
 }

@@ -149,7 +149,7 @@ describe('a yearly service', () => {
     await page.getByText(/Next service due/).waitFor();
     await open(`#/run/${run.visitId}/${run.runId}/before-firing`);
     const box = page.locator('[data-card="service-cold-pressure"] input').first();
-    await page.getByRole('button', { name: /Pressure as found, cold/ }).focus();
+    await page.getByRole('button', { name: /^\w+ Pressure as found, cold/ }).focus();
     await hands.press('Enter');
     await box.waitFor();
     await page.locator('[data-card] input:focus').waitFor();

@@ -18,6 +18,7 @@ const RECALL = {
   number: null,
   source: 'the maker',
   whatToDo: 'Do not fire it on LP before tag, kit and orifice have been looked at.',
+  mayFire: false,
   maker: 'Invented maker',
   models: ['X'],
   serialRanges: [{ from: 'AB5071000', to: 'AB5327000' }],

@@ -116,6 +116,7 @@ export function recalls(anchor: Day): Scenario['recalls'] {
         issuedOn: ago(anchor, 24),
         whatToDo:
           'Check that the screw of the gas valve is tight, mark it with paint, read CO at high fire afterwards. If you smell gas: out first, touch no switch, call from outside.',
+        mayFire: false,
       },
       outcomes: [
         { applianceKey: 'boiler-10', outcome: 'done', on: ago(anchor, 9), note: 'screw was tight, marked' },

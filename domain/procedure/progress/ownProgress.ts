@@ -24,7 +24,7 @@ const ASKS_FOR_NOTICES = '2.2/recalls';
 
 /** "None" and "cleared on record" are no answers while a notice in the files stands open: it is settled first. */
 function againstNotices(item: StepItem, own: OwnProgress, { input }: ItemContext): OwnProgress {
-  const [notice] = input.record.openNotices;
+  const notice = input.record.openNotices.find(({ mayFire }) => !mayFire);
   if (notice === undefined || own.state !== 'answered' || own.lastAt === null) return own;
   return item.meets.includes(ASKS_FOR_NOTICES) ? blockedBecause(own.lastAt, { code: 'open-notice', notice }) : own;
 }

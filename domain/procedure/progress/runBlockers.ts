@@ -23,6 +23,7 @@ export function runBlockers(
     blockers.push({ blocks: EVERYTHING, reason: { code: 'open-make-safe', count: record.openMakeSafes } });
   }
   for (const notice of record.openNotices) {
+    if (notice.mayFire) continue;
     blockers.push({ blocks: EVERYTHING, reason: { code: 'open-notice', notice } });
   }
   const fuelProblem = plateProblem(input, steps, byItem);

@@ -59,14 +59,15 @@ export const recallHandlers: Handlers<
   },
 
   'recalls.settle': (input, context) => {
-    requireRecall(context, input.recallId);
+    const recall = requireRecall(context, input.recallId);
     requireAppliance(context, input.applianceId);
     refuseFuture(context, input.on);
     const byId = input.byId ?? actorOf(context).staffId;
     if (findStaff(context.db, byId) === undefined) return notFound('staff', byId);
     if (input.outcome !== 'refused') {
       if ((input.note ?? '') === '') return fail('reason-missing', {});
-      requireLicence(context.db, byId, gasWorkOn(context.db, input.applianceId, input.on));
+      // One that only informs opens no way to firing.
+      if (!recall.mayFire) requireLicence(context.db, byId, gasWorkOn(context.db, input.applianceId, input.on));
     }
     const before = listRecallOutcomes(context.db, input.recallId).get(input.applianceId);
     context.write((writer) => {

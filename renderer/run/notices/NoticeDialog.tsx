@@ -48,7 +48,7 @@ export function NoticeDialog({ notice, onClose }: { readonly notice: OpenNotice;
     onClose();
   };
   return (
-    <Dialog label={notice.title} tone="ember" onEscape={onClose}>
+    <Dialog label={notice.title} tone={notice.mayFire ? 'plain' : 'ember'} onEscape={onClose}>
       <div className="run-stop-head">
         <h2>{notice.title}</h2>
         <button type="button" className="run-button" onClick={onClose}>
@@ -94,7 +94,7 @@ export function NoticeDialog({ notice, onClose }: { readonly notice: OpenNotice;
             onChange={(event) => setReason(event.currentTarget.value)}
           />
         </div>
-        {outcome === 'refused' ? (
+        {outcome === 'refused' && !notice.mayFire ? (
           <p className="run-card-why">It stays shut: what the owner refuses is still open.</p>
         ) : null}
         <div className="run-box-row">

@@ -1,4 +1,4 @@
-/** Recalls and stop-use notices nobody has settled for this appliance: nothing is lit before; always on screen. */
+/** Notices nobody has settled for this appliance, always on screen; before one that asks for it is settled nothing is lit. */
 import { useState } from 'react';
 import { useRun } from '../state/RunContext.ts';
 import { NoticeDialog } from './NoticeDialog.tsx';
@@ -9,12 +9,13 @@ export function NoticeStrip() {
   const { openNotices } = view.record;
   const [first] = openNotices;
   if (first === undefined || isSealed) return null;
+  const stops = openNotices.filter(({ mayFire }) => !mayFire).length;
   const shown = openNotices.find(({ recallId }) => recallId === shownId);
   return (
-    <div className="run-strip" data-tone="ember" role="status">
+    <div className="run-strip" data-tone={stops === 0 ? undefined : 'ember'} role="status">
       <strong>
-        {openNotices.length === 1 ? 'A notice is' : `${openNotices.length} notices are`} not settled on this appliance:
-        it must not fire.
+        {openNotices.length === 1 ? 'A notice is' : `${openNotices.length} notices are`} not settled on this appliance:{' '}
+        {stops === 0 ? 'it may run meanwhile.' : 'it must not fire.'}
       </strong>
       {openNotices.map(({ recallId, title }) => (
         <button key={recallId} type="button" className="run-button" onClick={() => setShownId(recallId)}>

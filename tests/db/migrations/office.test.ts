@@ -48,7 +48,8 @@ describe('the migration to the office’s round', () => {
     ],
     [
       'altitudes the wrong way round',
-      `INSERT INTO recalls VALUES ('r', 't', NULL, 's', 'm', '[]', '[]', 900, 100, '2026-01-01', 'w', NULL, 's1', '${NOW}')`,
+      `INSERT INTO recalls (id, title, source, maker, models, serial_ranges, altitude_min_m, altitude_max_m, issued_on, what_to_do, added_by_id, added_at)
+        VALUES ('r', 't', 's', 'm', '[]', '[]', 900, 100, '2026-01-01', 'w', 's1', '${NOW}')`,
     ],
   ])('refuses %s', (_what, sql) => {
     raw.pragma('foreign_keys = OFF');

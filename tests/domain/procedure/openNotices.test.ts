@@ -12,6 +12,7 @@ const NOTICE: OpenNotice = {
   number: null,
   source: 'the maker',
   whatToDo: 'Do not use it.',
+  mayFire: false,
   doubts: [],
   isRefused: false,
 };
@@ -51,6 +52,15 @@ describe('a notice in the files', () => {
       state: 'blocked-by-finding',
       because: [{ code: 'open-notice', notice: NOTICE }],
     });
+  });
+
+  it('keeps nobody from firing, and takes no answer back, where the notice only informs', () => {
+    const answered = withAnswer(blank, 'asked-for-notices', 'none', DAY_START);
+    const { gates, steps } = progressOf({ ...answered, openNotices: [{ ...NOTICE, mayFire: true }] });
+    expect([gates.firing, gates.registration]).toEqual([[], []]);
+    expect(steps[1]?.state).not.toBe('locked');
+    const both = progressOf({ ...answered, openNotices: [{ ...NOTICE, recallId: 'r0', mayFire: true }, NOTICE] });
+    expect(both.gates.firing).toContainEqual(blocker);
   });
 
   it('shuts what is behind the hold point again when it comes in after the burner was lit', () => {

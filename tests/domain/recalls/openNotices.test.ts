@@ -8,6 +8,7 @@ const NOTICE: Notice = {
   number: 'N-1',
   source: 'the maker',
   whatToDo: 'Do not use it before the tag has been looked at.',
+  mayFire: false,
   maker: 'Invented maker',
   models: ['X 24'],
   serialRanges: [{ from: 'AB5071000', to: 'AB5327000' }],

@@ -16,6 +16,7 @@ const NOTICE: RecallFields = {
   altitudeMaxM: 500,
   issuedOn: '2026-02-20',
   whatToDo: 'Do not use the boiler before tag and orifice have been looked at.',
+  mayFire: false,
 };
 
 describe('a notice about the boiler of a startup', () => {
@@ -66,6 +67,17 @@ describe('a notice about the boiler of a startup', () => {
     expect(await noticesOfRun()).toEqual([]);
     await walkRun(test, office, run, readStartupNotes(), 'light-off');
     expect(await light()).toMatchObject({ ok: true });
+  });
+
+  it('lets the burner be lit where it only informs, and anybody settle it', async () => {
+    await test.must('session.signIn', { staffId: office.ownerId, pin: PIN });
+    await test.must('recalls.save', { recallId, recall: { ...NOTICE, mayFire: true } });
+    await test.must('session.signIn', { staffId: office.technicianId, pin: PIN });
+    expect(await noticesOfRun()).toMatchObject([{ recallId, mayFire: true }]);
+    await walkRun(test, office, run, readStartupNotes(), 'light-off');
+    expect(await light()).toMatchObject({ ok: true });
+    expect(await settle({ outcome: 'done', byId: office.helperId })).toMatchObject({ ok: true });
+    expect(await noticesOfRun()).toEqual([]);
   });
 
   it('keeps a finished startup from being left when it comes in while the burner is on', async () => {

@@ -16,6 +16,7 @@ const NOTICE: RecallFields = {
   altitudeMaxM: null,
   issuedOn: '2026-02-20',
   whatToDo: 'Do not use the boiler until the trap has been replaced.',
+  mayFire: false,
 };
 
 describe('a notice', () => {

@@ -1,0 +1,1 @@
+ALTER TABLE `recalls` ADD `may_fire` integer DEFAULT false NOT NULL;
