@@ -4,6 +4,7 @@ import { useState } from 'react';
 import type { OutputOf } from '../../electron/contract/index.ts';
 import { AgreementsPanel } from '../agreements/AgreementsPanel.tsx';
 import { CoverPanel } from '../cover/CoverPanel.tsx';
+import { readyWords } from '../jobs/readyWords.ts';
 import { AmountText } from '../kit/AmountText.tsx';
 import { Answer } from '../kit/Answer.tsx';
 import { capital } from '../kit/capital.ts';
@@ -197,14 +198,12 @@ function WorkPanel({
       }
     >
       <ErrorText error={open.error} />
-      {unplanned.map(({ jobId, kind, openReadiness }) => (
+      {unplanned.map(({ jobId, kind, ...readiness }) => (
         <p key={jobId} style={{ margin: 0 }}>
           <RouteLink to="job" params={{ jobId }}>
             {capital(JOB_KIND_WORDS[kind])}, not booked yet
           </RouteLink>{' '}
-          <span className="lo-faint">
-            {openReadiness.length === 0 ? 'ready to book' : `${openReadiness.length} readiness items open`}
-          </span>
+          <span className="lo-faint">{readyWords(readiness)}</span>
         </p>
       ))}
       {visits.length === 0 && unplanned.length === 0 ? (

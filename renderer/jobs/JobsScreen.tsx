@@ -59,10 +59,14 @@ export function JobsScreen() {
                   cell: (row) =>
                     row.kind !== 'startup' ? (
                       ''
-                    ) : row.openReadiness.length === 0 ? (
+                    ) : row.openReadiness.length + row.agedReadiness.length === 0 ? (
                       <span style={{ color: 'var(--lo-fir)' }}>ready</span>
                     ) : (
-                      <span style={{ color: 'var(--lo-ochre)' }}>{row.openReadiness.length} open</span>
+                      <span style={{ color: 'var(--lo-ochre)' }}>
+                        {row.openReadiness.length === 0
+                          ? `${row.agedReadiness.length} to ask again`
+                          : `${row.openReadiness.length} open`}
+                      </span>
                     ),
                 },
                 { label: 'Presses', cell: (row) => <Press of={row} today={today} /> },

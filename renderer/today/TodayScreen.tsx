@@ -1,6 +1,7 @@
 /** What today asks of whoever is signed in: visits, open make-safes, registrations that press, jobs without a day. */
 import { useMemo } from 'react';
 import type { VisitRow } from '../../electron/contract/visits.ts';
+import { readyWords } from '../jobs/readyWords.ts';
 import { Answer } from '../kit/Answer.tsx';
 import { capital } from '../kit/capital.ts';
 import { dayWords } from '../kit/dayWords.ts';
@@ -122,11 +123,7 @@ function JobsPanel() {
                   <RouteLink to="job" params={{ jobId: row.jobId }}>
                     {capital(JOB_KIND_WORDS[row.kind])}: {row.customerName ?? row.serial}, {row.city}
                   </RouteLink>
-                  <span className="lo-faint">
-                    {row.openReadiness.length === 0
-                      ? 'ready to book'
-                      : `${row.openReadiness.length} readiness items open`}
-                  </span>
+                  <span className="lo-faint">{readyWords(row)}</span>
                 </li>
               ))}
             </ul>
