@@ -1,12 +1,12 @@
 /** One visit on the board: a button with everything in its name, a mark where something does not fit. */
 import { isGrave } from '../../domain/schedule/dayConflicts.ts';
+import { isOfPapers } from '../../domain/schedule/ofPapers.ts';
 import { clockWords } from '../kit/dayWords.ts';
 import { JOB_KIND_WORDS, VISIT_STATE_WORDS } from '../kit/tradeWords.ts';
 import type { BoardBlock } from './boardModel.ts';
 import { DoubtMark } from './DoubtMark.tsx';
 import type { LabelPlace } from './labelPlaces.ts';
 import type { BoardSpot } from './neighbour.ts';
-import { isOfPapers } from './ofPapers.ts';
 import type { PointerCarry } from './usePointerCarry.ts';
 
 /** A line of text stays to be seen of what lies under it. */

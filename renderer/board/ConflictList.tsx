@@ -1,12 +1,14 @@
 /** How many visits do not fit in the days shown, and where each one is. */
+
 import { Button, Popover } from '@mantine/core';
 import { useMemo, useState } from 'react';
+import { isOfPapers } from '../../domain/schedule/ofPapers.ts';
 import { capital } from '../kit/capital.ts';
 import { dayWords } from '../kit/dayWords.ts';
 import type { BoardData, BoardRowModel } from './boardModel.ts';
 import { conflictWords } from './conflictWords.ts';
 import type { BoardSpot } from './neighbour.ts';
-import { everyVisitFitsWords, isOfPapers, papersOf } from './ofPapers.ts';
+import { everyVisitFitsWords, papersOf } from './ofPapers.ts';
 
 export function ConflictList({
   rows,

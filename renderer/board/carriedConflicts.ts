@@ -1,13 +1,13 @@
 /** What would not fit if a carried visit were put down where it is, and the first place where everything would. */
 import { type Conflict, planDay, type Stop } from '../../domain/schedule/dayConflicts.ts';
 import { isForbidding } from '../../domain/schedule/obstacles.ts';
+import { isOfPlace } from '../../domain/schedule/ofPapers.ts';
 import { START_GRAIN_MIN } from '../../domain/schedule/startGrain.ts';
 import { wayPlaceOf } from '../../domain/schedule/wayPlace.ts';
 import { workSpans } from '../../domain/schedule/workSpans.ts';
 import type { BoardTechnician, UnplacedJob } from '../../electron/contract/board.ts';
 import { type BoardData, baseOf, toStop, travelTimesOf } from './boardModel.ts';
 import type { Carried } from './carryStore.ts';
-import { isOfPlace } from './ofPapers.ts';
 
 /** As if it lay there already, among the other visits of that person's day. */
 export function carriedConflicts(data: BoardData, carried: Carried): readonly Conflict[] {

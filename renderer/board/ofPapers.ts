@@ -1,5 +1,4 @@
 /** What is said once of a person and not of each of their visits: it would hide the visits that really do not fit. */
-import type { Conflict } from '../../domain/schedule/dayConflicts.ts';
 import { hasInDate } from '../../domain/schedule/heldInstruments.ts';
 import { isForbidding } from '../../domain/schedule/obstacles.ts';
 import type { InstrumentKind } from '../../domain/vocabulary/people.ts';
@@ -7,18 +6,6 @@ import { INSTRUMENT_SHORT } from '../instruments/instrumentWords.ts';
 import { shortDayWords } from '../kit/dayWords.ts';
 import { sitePlaceWords } from '../kit/places.ts';
 import type { BoardBlock, BoardRowModel } from './boardModel.ts';
-
-export function isOfPapers(conflict: Conflict): boolean {
-  return (
-    conflict.code === 'obstacle' &&
-    (isOfPlace(conflict) || (conflict.obstacle.code === 'no-instrument' && !isForbidding(conflict.obstacle)))
-  );
-}
-
-/** A question to be asked once, which keeps nobody from the work. */
-export function isOfPlace(conflict: Conflict): boolean {
-  return conflict.code === 'obstacle' && conflict.obstacle.code === 'licence-elsewhere';
-}
 
 type Lacking = { readonly kind: InstrumentKind; readonly fromOn: string };
 

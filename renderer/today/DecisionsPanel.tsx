@@ -30,6 +30,8 @@ export function DecisionsPanel() {
     const days = Array.from({ length: DAYS }, (_, index) => addDays(today, index));
     return findDecisions(board.value, days, today, plans ? null : staffId);
   }, [board, today, plans, staffId]);
+  const people = board.state === 'ready' ? board.value.technicians : [];
+  const nameOf = (wanted: string) => people.find((one) => one.staffId === wanted)?.name ?? '';
   if (decisions.length === 0) return null;
   const shown = isWhole ? decisions : decisions.slice(0, SHOWN);
   return (
@@ -45,14 +47,22 @@ export function DecisionsPanel() {
     >
       <ul className="lo-gaps">
         {shown.map((decision) => (
-          <DecisionLine key={keyOf(decision)} decision={decision} plans={plans} />
+          <DecisionLine key={keyOf(decision)} decision={decision} plans={plans} nameOf={nameOf} />
         ))}
       </ul>
     </Panel>
   );
 }
 
-function DecisionLine({ decision, plans }: { readonly decision: Decision; readonly plans: boolean }) {
+function DecisionLine({
+  decision,
+  plans,
+  nameOf,
+}: {
+  readonly decision: Decision;
+  readonly plans: boolean;
+  readonly nameOf: (staffId: string) => string;
+}) {
   switch (decision.kind) {
     case 'does-not-fit':
     case 'readiness-old':
@@ -125,7 +135,7 @@ function DecisionLine({ decision, plans }: { readonly decision: Decision; readon
           <RouteLink to="board" params={{ day: decision.shortage.on }}>
             One for several
           </RouteLink>
-          <span>{shortageWords(decision.shortage, (staffId) => decision.names.get(staffId) ?? '')}</span>
+          <span>{shortageWords(decision.shortage, nameOf)}</span>
         </li>
       );
     default:

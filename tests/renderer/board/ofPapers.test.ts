@@ -1,13 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import type { Conflict } from '../../../domain/schedule/dayConflicts.ts';
 import type { Obstacle } from '../../../domain/schedule/obstacles.ts';
-import {
-  everyVisitFitsWords,
-  isOfPapers,
-  lackingWords,
-  type Papers,
-  papersOf,
-} from '../../../renderer/board/ofPapers.ts';
+import { isOfPapers } from '../../../domain/schedule/ofPapers.ts';
+import { everyVisitFitsWords, lackingWords, type Papers, papersOf } from '../../../renderer/board/ofPapers.ts';
 
 const NO_ANALYSER = { code: 'no-instrument', kind: 'analyser', isDemanded: false } as const;
 const WEEK = ['2026-03-02', '2026-03-03', '2026-03-04', '2026-03-05', '2026-03-06'];
