@@ -103,6 +103,12 @@ describe('a person and their data', () => {
       },
     });
     const exported = await test.must('persons.export', { partyId });
+    // What is made of a photo to be shown small shows the same house.
+    const [photo] = (await test.must('visits.getRun', { visitId: at.visitId, runId: at.runId })).record.photos;
+    const attachmentId = photo?.attachmentId ?? '';
+    const picture = Buffer.concat([Buffer.from([0xff, 0xd8, 0xff]), Buffer.from('Zephyrine')]);
+    await test.must('photos.keepSmall', { attachmentId, jpegBase64: picture.toString('base64') });
+    expect((await test.must('photos.findSmall', { attachmentId })).smallId).not.toBeNull();
     expect(findSeeded()).not.toEqual([]);
     const look = await test.must('persons.look', { partyId });
     expect(look.holds.map(({ what }) => what)).toContain('cover-may-run');
@@ -119,6 +125,7 @@ describe('a person and their data', () => {
     const chain = await test.must('records.verify', { visitId: at.visitId });
     expect(chain).toMatchObject({ isIntact: true });
     expect(await test.core.getFile(exported.attachmentId, 'test-window')).toBeNull();
+    expect(await test.must('photos.findSmall', { attachmentId })).toEqual({ smallId: null });
     expect((await test.must('customers.list', { query: 'quillfeather' })).rows).toEqual([]);
     expect(await test.must('jobs.getCharge', { jobId })).toMatchObject({ isChargeable: true });
     const { record } = await test.must('visits.getRun', { visitId: at.visitId, runId: at.runId });
