@@ -3,7 +3,7 @@
  * input, who is asking and the output; nothing a caller sends can make it throw.
  */
 
-import { existsSync, mkdirSync, readFileSync } from 'node:fs';
+import { existsSync, mkdirSync, readFileSync, rmSync } from 'node:fs';
 import { uptime } from 'node:os';
 import { extname, join } from 'node:path';
 import { type AttachmentFiles, openAttachmentFiles } from '../db/attachmentFiles.ts';
@@ -25,7 +25,7 @@ import { drawPackets } from './demo/drawPackets.ts';
 import { type FaultLog, openFaultLog } from './faultLog.ts';
 import { closeDays } from './operations/closeDays.ts';
 import type { CoreServices } from './operations/coreServices.ts';
-import { createExportRuns } from './operations/exports/exportRuns.ts';
+import { ASIDE_FOLDER, createExportRuns } from './operations/exports/exportRuns.ts';
 import { type Actor, type HandlerContext, OperationFailure } from './operations/handler.ts';
 import { createListWorks } from './operations/imports/listWorks.ts';
 import { handlers } from './operations/index.ts';
@@ -84,6 +84,7 @@ export function openCore(options: CoreOptions): Core {
   const open = (which: 'real' | 'demo'): Store => {
     const folder = folderOf(which);
     mkdirSync(folder, { recursive: true });
+    rmSync(join(folder, ASIDE_FOLDER), { recursive: true, force: true });
     finishRestore(storePath(folder));
     if (which === 'real' && isGone(storePath(folder), backupFolders.real)) throw new StoreMissing();
     if (which === 'demo' && !existsSync(storePath(folder))) {

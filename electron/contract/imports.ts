@@ -130,6 +130,8 @@ export const importCheck = z.strictObject({
 });
 export type ImportCheck = z.output<typeof importCheck>;
 
+const exportedZip = z.strictObject({ attachmentId: id, fileName: z.string(), byteLength: z.number().int() });
+
 const exportProgress = z.discriminatedUnion('isDone', [
   z.strictObject({
     isDone: z.literal(false),
@@ -139,13 +141,18 @@ const exportProgress = z.discriminatedUnion('isDone', [
     tableCount: z.number().int(),
     rowsDone: z.number().int(),
     rowCount: z.number().int(),
+    /** Photos and documents. */
+    filesDone: z.number().int(),
+    fileCount: z.number().int(),
   }),
-  z.strictObject({
+  exportedZip.extend({
     isDone: z.literal(true),
-    attachmentId: id,
-    fileName: z.string(),
-    byteLength: z.number().int(),
     files: z.array(z.strictObject({ name: z.string(), rowCount: z.number().int() })),
+    /** Photos and documents, as many ZIPs as they fill. */
+    fileZips: z.array(exportedZip),
+    fileCount: z.number().int(),
+    /** On file, but their bytes are gone or spoiled. */
+    missingCount: z.number().int(),
   }),
 ]);
 
@@ -254,7 +261,12 @@ export const importOperations = {
   /** Begins to write every subject as CSV and all of it as JSON, as it stands now. */
   'exports.start': operation({
     access: ['owner', 'dispatcher'],
-    input: nothing,
+    input: z.strictObject({
+      /** Photos and documents too: much larger, and longer. */
+      withFiles: z.boolean().default(false),
+      /** Every change ever made, without PINs. */
+      withLog: z.boolean().default(false),
+    }),
     output: z.strictObject({ exportId: id }),
   }),
   /** Writes for a moment and answers how far it is; asked again until the one ZIP is made, which is kept as a file. */

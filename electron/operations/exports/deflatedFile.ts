@@ -1,10 +1,19 @@
-/** One file of a ZIP that is written a piece at a time: compressed beside the program's own work, kept as what came out. */
+/** The files of a ZIP that is written a piece at a time: compressed beside the program's own work, or put in as they are. */
 import { once } from 'node:events';
 import { crc32, createDeflateRaw } from 'node:zlib';
 import type { Zip, ZipInputFile } from 'fflate';
 
 /** Compression method 8 of the ZIP format (APPNOTE 4.4.5). */
 const DEFLATE = 8;
+const STORED = 0;
+
+/** A file that is compressed in itself, as photos and PDFs are: put in as it is. */
+export function addStored(zip: Zip, name: string, bytes: Uint8Array, mtime: Date): void {
+  const file: ZipInputFile = { filename: name, size: 0, crc: crc32(bytes), compression: STORED, mtime };
+  zip.add(file);
+  file.size = bytes.length;
+  file.ondata?.(null, new Uint8Array(bytes.buffer as ArrayBuffer, bytes.byteOffset, bytes.length), true);
+}
 
 export class DeflatedFile {
   readonly name: string;
