@@ -55,7 +55,8 @@ describe('the sheet editor', () => {
     await page.getByText('Nothing is wrong with it.').waitFor();
 
     await hands.pressButton('Startup, step by step');
-    await page.getByRole('button', { name: /^Up / }).first().waitFor();
+    // The part before has entries too.
+    await page.getByRole('heading', { name: 'Startup, step by step' }).waitFor();
     const firstStep = page.locator('.sheet-list > ol > li').first();
     await firstStep.locator('[data-button="open"]').focus();
     await hands.press('Enter');
