@@ -121,7 +121,7 @@ export function listAnswers(
     .all();
 }
 
-/** Of two rows of the same instant the one written later is the newer: ids made in one millisecond sort by chance. */
+/** Of two rows of the same instant the one written later is the newer, whichever computer made its id. */
 export const AS_STORED = sql`rowid`;
 
 /** The newest hold of an item: earlier ones ended early or were not proven. */

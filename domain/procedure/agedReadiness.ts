@@ -3,7 +3,6 @@
  * practice, no source; what is not listed holds as long as the job is open (a plate, a meter's size, a permit's number), or is
  * judged by the program itself on the day (who goes).
  */
-
 import { daysBetween } from '../schedule/dayMinutes.ts';
 import { READINESS_ITEMS } from './readiness.ts';
 

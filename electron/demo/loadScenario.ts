@@ -423,8 +423,10 @@ function addMakeSafe(writer: StoreWriter, makeSafe: Scenario['makeSafes'][number
   writer.update(visits, visitId, { outcome: 'made-safe', outcomeReason: makeSafe.what });
 }
 
-/** Everything that is not to be come back to was signed the same day. */
-/** One after the other as they ended: a day is closed once something is sealed on a later one. */
+/**
+ * Everything that is not to be come back to was signed the same day; one after the other as they ended, because a day is
+ * closed once something is sealed on a later one.
+ */
 function sealVisits(writer: StoreWriter, raw: Store['raw'], visits: readonly VisitOfScenario[], ids: Ids): void {
   const ended = visits.flatMap(({ key, technicianKey }) => {
     const row = findVisit(writer.db, idOf(ids, key));

@@ -1,5 +1,4 @@
 /** The last time a backup was gone back to by way of trial, and what came of it. */
-
 import { formatNumber } from '../../domain/quantity/formatQuantity.ts';
 import { COPY_PROBLEM_WORDS } from '../../domain/text/copyProblemWords.ts';
 import type { Rehearsal } from '../../electron/contract/backups.ts';

@@ -1,5 +1,4 @@
 /** How many visits do not fit in the days shown, and where each one is. */
-
 import { Button, Popover } from '@mantine/core';
 import { useMemo, useState } from 'react';
 import { isOfPapers } from '../../domain/schedule/ofPapers.ts';

@@ -1,5 +1,4 @@
 /** How far a list is, as a line and as a share of the bar. */
-
 import type { ListWorkKind } from '../../electron/contract/imports.ts';
 import type { OutputOf } from '../../electron/contract/index.ts';
 

@@ -2,13 +2,12 @@
  * Whether the heat that the emitters take keeps the burner at high fire long enough to read it: on a load that is too small
  * the water gets hot and the burner turns down in the middle of the readings.
  */
-
 import type { ModelSheet } from '../../procedure/modelSheet.ts';
 import { plateRatingKw } from '../../procedure/plateRating.ts';
 import type { RunRecord } from '../../procedure/runRecord.ts';
 import { minutesHighFireCanBeHeld } from './zoneVersusMinimumFire.ts';
 
-/** How much warmer the water may get before a burner turns down by itself (startup-practice §2.7, its example; common practice). */
+/** How much warmer the water may get before a burner turns down by itself (common practice, no source). */
 export const USUAL_RISE_K = 30;
 
 export type HighFireHold = {

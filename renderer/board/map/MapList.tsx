@@ -1,5 +1,4 @@
 /** The visits of the map in words, in the order in which they are made; what is not on the map says so, and leads to where that is mended. */
-
 import { moveByArrows } from '../../kit/arrowKeys.ts';
 import { clockWords, dayWords } from '../../kit/dayWords.ts';
 import { RouteLink } from '../../RouteLink.tsx';

@@ -39,7 +39,7 @@ const withLimit = {
       max: 1.8,
       severity: 'outside' as const,
       blocks: ['firing' as const, 'leaving' as const],
-      basis: { kind: 'common-practice' as const, source: 'cold fill 1.0–1.5 bar (startup-practice §5)' },
+      basis: { kind: 'common-practice' as const, source: 'cold fill 1.0–1.5 bar' },
     },
   ],
 };

@@ -1,4 +1,4 @@
-/** What presses today: common practice of a dispatcher's morning (startup-practice §7), no published source for the days. */
+/** What presses today: common practice of a dispatcher's morning, no source for the days. */
 import { describe, expect, it } from 'vitest';
 import type { Conflict } from '../../../domain/schedule/dayConflicts.ts';
 import { addDays } from '../../../domain/schedule/dayMinutes.ts';

@@ -14,7 +14,7 @@ const problem = (licences: readonly HeldLicence[], ratedInputKw: number | null) 
   findLicenceProblem(licences, { on: ON, fuel: 'natural-gas', ratedInputKw });
 
 describe('a licence with an upper limit', () => {
-  // One country draws the line between domestic and other work at 70 kW (startup-practice §1).
+  // One country draws the line between domestic and other work at 70 kW (from memory).
   it.each([
     ['reaches its limit itself', [licence(70)], 70, null],
     ['ends above it', [licence(70)], 70.1, 'too-large'],
