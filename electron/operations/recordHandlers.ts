@@ -2,18 +2,18 @@
 import { randomBytes } from 'node:crypto';
 import { findFirstLogged } from '../../db/history.ts';
 import type { ReadableDb } from '../../db/openStore.ts';
-import { makeSafes, sealDisclosures, seals } from '../../db/schema/index.ts';
+import { makeSafes } from '../../db/schema/index.ts';
 import { findLastSeal, listDisclosures, listSealsOfVisit, type SealRow } from '../../db/seals.ts';
 import { findVisit } from '../../db/visits.ts';
 import { amendRecord } from '../sealing/amendRecord.ts';
-import { canonicalJson, sealHash } from '../sealing/canonicalJson.ts';
 import { type ChainProblem, readSealedRecord } from '../sealing/chainProblems.ts';
 import type { Disclosure } from '../sealing/commitment.ts';
 import { recordDifferences } from '../sealing/recordDifferences.ts';
 import { revealRecord } from '../sealing/revealRecord.ts';
 import type { SealedRecord } from '../sealing/sealedRecord.ts';
+import { addSeal } from './addSeal.ts';
 import { amendableFields } from './amendableFields.ts';
-import { closeDays, findBrokenDays } from './closeDays.ts';
+import { findBrokenDays } from './closeDays.ts';
 import { actorOf, fail, type Handlers, notFound } from './handler.ts';
 import { judgeAmended } from './judgeAmended.ts';
 import { requireLicensedFor } from './runGuards.ts';
@@ -83,25 +83,14 @@ export const recordHandlers: Handlers<'records.verify' | 'records.getAmendments'
       place,
       () => randomBytes(16).toString('hex'),
     );
-    const canonical = canonicalJson(amended.record);
-    const sha256 = sealHash(canonical);
-    const makeSafeId = context.write((writer) => {
-      closeDays(writer, context.store.raw, context.now);
-      const sealId = writer.insert(seals, {
-        visitId: seal.visitId,
-        runId: seal.runId,
-        kind: 'amendment',
-        ...place,
-        canonical,
-        sha256,
-        sealedById: actor.staffId,
-        sealedAt: context.now,
-      });
-      for (const disclosure of amended.disclosures) writer.insert(sealDisclosures, { sealId, ...disclosure });
-      if (!judged.some(({ verdict }) => verdict === 'stop')) return null;
+    const { sha256, makeSafeId } = context.write((writer) => {
+      const by = { sealedById: actor.staffId, sealedAt: context.now };
+      const sealed = { visitId: seal.visitId, runId: seal.runId, kind: 'amendment', ...place, ...by };
+      const sha256 = addSeal(writer, context.store.raw, sealed, amended);
+      if (!judged.some(({ verdict }) => verdict === 'stop')) return { sha256, makeSafeId: null };
       // Nobody has to remember to: what stands at a stop is shut until a licensed person has looked.
       const was = field?.says ?? 'not recorded';
-      return writer.insert(makeSafes, {
+      const makeSafeId = writer.insert(makeSafes, {
         applianceId: open.appliance.applianceId,
         siteId: open.site.siteId,
         visitId: seal.visitId,
@@ -110,6 +99,7 @@ export const recordHandlers: Handlers<'records.verify' | 'records.getAmendments'
         openedById: actor.staffId,
         openedAt: writer.now,
       });
+      return { sha256, makeSafeId };
     });
     context.services.changed(['visits', 'runs', 'registrations', 'appliances', 'sites', 'customers']);
     return { sha256, sequence: place.sequence, judged: [...judged], makeSafeId };
