@@ -10,6 +10,7 @@ import { isTimeZone } from '../../domain/text/isTimeZone.ts';
 import type { StaffRole } from '../../domain/vocabulary/people.ts';
 import type { CompanyProfile, Person, StoreWarning } from '../contract/app.ts';
 import type { SecondPlaceState } from '../secondPlaceKeeper.ts';
+import { companyToday } from './companyToday.ts';
 import type { CoreServices } from './coreServices.ts';
 import { folderWarnings } from './folderWarnings.ts';
 import { actorOf, fail, type Handlers, notFound } from './handler.ts';
@@ -94,7 +95,7 @@ export const appHandlers: Handlers<
     const waitS = pinGuard.waitS(input.staffId);
     if (waitS > 0) return fail('wrong-pin', { waitS });
     const row = findStaff(context.db, input.staffId);
-    const today = dayIn(findCompany(context.db)?.timeZone ?? 'UTC', context.now);
+    const today = companyToday(context);
     if (row === undefined || !isActive(row, today)) return notFound('staff', input.staffId);
     if (!isPin(input.pin, row.pinHash)) {
       pinGuard.wrong(input.staffId);

@@ -15,7 +15,6 @@ import {
 import { findAttachment } from '../../db/attachments.ts';
 import { listOpenNotices, withOpenNotices } from '../../db/openNotices.ts';
 import type { ReadableDb } from '../../db/openStore.ts';
-import { findCompany } from '../../db/people.ts';
 import { findPlacement } from '../../db/placements.ts';
 import { applianceDates, appliances, attachmentLinks, fuelStates, placements } from '../../db/schema/index.ts';
 import { findNewestRevision } from '../../db/sheets.ts';
@@ -26,9 +25,10 @@ import { serialElsewhere } from '../../domain/judgement/mistakes/serialElsewhere
 import type { FuelKey } from '../../domain/procedure/modelSheet.ts';
 import { serialKeyOf } from '../../domain/text/serialKey.ts';
 import type { ApplianceFields } from '../contract/appliances.ts';
+import { companyToday } from './companyToday.ts';
 import { actorOf, fail, type Handlers, notFound } from './handler.ts';
 import { requireLicence } from './licensing.ts';
-import { dayIn } from './today.ts';
+import { siteToday } from './siteToday.ts';
 
 export const applianceHandlers: Handlers<
   | 'appliances.list'
@@ -97,11 +97,11 @@ export const applianceHandlers: Handlers<
     if (findSite(context.db, input.siteId) === undefined) return notFound('sites', input.siteId);
     requireFreeSerial(context.db, input.appliance, { applianceId: null, siteId: input.siteId });
     requireSheet(context.db, input.appliance.sheetId);
-    requireDateOrder(input.dates, todayAt(context.db, input.siteId, context.now));
+    requireDateOrder(input.dates, siteToday(context, input.siteId));
     const applianceId = context.write((writer) => {
       const id = writer.insert(appliances, { ...input.appliance, serialKey: serialKeyOf(input.appliance.serial) });
       for (const date of input.dates) writer.insert(applianceDates, { applianceId: id, ...date });
-      const fromOn = dayIn(findCompany(writer.db)?.timeZone ?? 'UTC', context.now);
+      const fromOn = companyToday(context);
       writer.insert(placements, { applianceId: id, siteId: input.siteId, position: input.position, fromOn });
       return id;
     });
@@ -131,7 +131,7 @@ export const applianceHandlers: Handlers<
     const known = listApplianceDates(context.db, input.applianceId);
     requireDateOrder(
       [...(known.filter((date) => date.kind !== input.date.kind) as KnownDate[]), input.date],
-      todayAt(context.db, findPlacement(context.db, input.applianceId)?.siteId, context.now),
+      siteToday(context, findPlacement(context.db, input.applianceId)?.siteId ?? null),
     );
     context.write((writer) => {
       const existing = known.find((date) => date.kind === input.date.kind);
@@ -145,7 +145,7 @@ export const applianceHandlers: Handlers<
   'appliances.recordFuelState': (input, context) => {
     const { photoIds, ...state } = input;
     const placement = findPlacement(context.db, input.applianceId) ?? notFound('appliances', input.applianceId);
-    const today = dayIn(findSite(context.db, placement.siteId)?.timeZone ?? 'UTC', context.now);
+    const today = siteToday(context, placement.siteId);
     if (input.fromOn > today) return fail('day-in-future', {});
     requireLicence(context.db, actorOf(context).staffId, {
       on: today,
@@ -200,11 +200,6 @@ function requireDateOrder(dates: readonly KnownDate[], today: string): void {
   const { earlier, later } = problem;
   if (later === 'today') fail('day-in-future', {});
   if (earlier !== 'registered' && later !== 'registered') fail('dates-out-of-order', { earlier, later });
-}
-
-function todayAt(db: ReadableDb, siteId: string | undefined, now: string): string {
-  const timeZone = siteId === undefined ? undefined : findSite(db, siteId)?.timeZone;
-  return dayIn(timeZone ?? findCompany(db)?.timeZone ?? 'UTC', now);
 }
 
 export function toApplianceFields(row: ApplianceRow): ApplianceFields {

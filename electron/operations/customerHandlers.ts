@@ -10,7 +10,6 @@ import type { Party } from '../contract/parties.ts';
 import { companyToday } from './companyToday.ts';
 import { fail, type Handlers, notFound } from './handler.ts';
 import { toPartyRow } from './partyFields.ts';
-import { dayIn } from './today.ts';
 
 export const customerHandlers: Handlers<
   'customers.list' | 'customers.get' | 'customers.create' | 'customers.update' | 'customers.recordConsent'
@@ -61,7 +60,7 @@ export const customerHandlers: Handlers<
     }
     const created = context.write((writer) => {
       const partyId = writer.insert(parties, row);
-      const since = dayIn(company?.timeZone ?? 'UTC', context.now);
+      const since = companyToday(context);
       return { partyId, customerId: writer.insert(customers, { partyId, since, note: input.note }) };
     });
     context.services.changed(['customers']);

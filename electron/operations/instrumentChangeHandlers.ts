@@ -1,9 +1,9 @@
 /** Instruments and their calibrations put right; a record sealed before keeps what it said of them. */
-import { findCalibration, findCompany, isInstrument } from '../../db/people.ts';
+import { findCalibration, isInstrument } from '../../db/people.ts';
 import { calibrations, instruments } from '../../db/schema/index.ts';
+import { companyToday } from './companyToday.ts';
 import { fail, type Handlers, notFound } from './handler.ts';
 import { requireStaff } from './requireStaff.ts';
-import { dayIn } from './today.ts';
 
 export const instrumentChangeHandlers: Handlers<
   | 'instruments.update'
@@ -23,7 +23,7 @@ export const instrumentChangeHandlers: Handlers<
 
   'instruments.retire': ({ instrumentId, on, why }, context) => {
     if (!isInstrument(context.db, instrumentId)) return notFound('instruments', instrumentId);
-    if (on > dayIn(findCompany(context.db)?.timeZone ?? 'UTC', context.now)) return fail('day-in-future', {});
+    if (on > companyToday(context)) return fail('day-in-future', {});
     context.write((writer) => writer.update(instruments, instrumentId, { retiredOn: on, endReason: why }));
     context.services.changed(['instruments', 'people']);
     return {};
@@ -39,7 +39,7 @@ export const instrumentChangeHandlers: Handlers<
   'instruments.correctCalibration': ({ calibrationId, ...fields }, context) => {
     const { calibratedOn, dueOn } = fields;
     if (findCalibration(context.db, calibrationId) === undefined) return notFound('calibrations', calibrationId);
-    if (calibratedOn > dayIn(findCompany(context.db)?.timeZone ?? 'UTC', context.now)) return fail('day-in-future', {});
+    if (calibratedOn > companyToday(context)) return fail('day-in-future', {});
     if (dueOn < calibratedOn) return fail('dates-reversed', { calibratedOn, dueOn });
     context.write((writer) => writer.update(calibrations, calibrationId, fields));
     context.services.changed(['instruments', 'runs']);

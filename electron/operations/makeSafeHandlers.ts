@@ -2,15 +2,13 @@
 import { findMakeSafe, listMakeSafePhotos, listOpenMakeSafes } from '../../db/appliances.ts';
 import { findAttachment } from '../../db/attachments.ts';
 import type { ReadableDb } from '../../db/openStore.ts';
-import { findCompany } from '../../db/people.ts';
 import { findPlacement } from '../../db/placements.ts';
 import { attachmentLinks, makeSafes } from '../../db/schema/index.ts';
-import { findSite } from '../../db/sites.ts';
 import { findVisit } from '../../db/visits.ts';
 import { isTellingReason } from '../../domain/judgement/closingReason.ts';
 import { actorOf, fail, type Handlers, notFound } from './handler.ts';
 import { gasWorkOn, requireLicence } from './licensing.ts';
-import { dayIn } from './today.ts';
+import { siteToday } from './siteToday.ts';
 
 export const makeSafeHandlers: Handlers<
   'makeSafes.list' | 'makeSafes.open' | 'makeSafes.describe' | 'makeSafes.attachPhoto' | 'makeSafes.close'
@@ -70,9 +68,8 @@ export const makeSafeHandlers: Handlers<
   'makeSafes.close': (input, context) => {
     const makeSafe = requireOpen(context.db, input.makeSafeId);
     const actor = actorOf(context);
-    const timeZone = findSite(context.db, makeSafe.siteId)?.timeZone ?? findCompany(context.db)?.timeZone ?? 'UTC';
-    const today = dayIn(timeZone, context.now);
-    requireLicence(context.db, actor.staffId, gasWorkOn(context.db, makeSafe.applianceId, today));
+    const gasWork = gasWorkOn(context.db, makeSafe.applianceId, siteToday(context, makeSafe.siteId));
+    requireLicence(context.db, actor.staffId, gasWork);
     if (!isTellingReason(input.reason)) return fail('reason-says-nothing', {});
     context.write((writer) =>
       writer.update(makeSafes, makeSafe.id, {

@@ -1,7 +1,6 @@
 /** An appliance moved, taken out of use, replaced. Only where it stands changes: dates, readings and records are its own. */
 import { findAppliance, listAppliancesOfSite } from '../../db/appliances.ts';
 import type { ReadableDb } from '../../db/openStore.ts';
-import { findCompany } from '../../db/people.ts';
 import {
   findLastPlacement,
   findPlacement,
@@ -14,7 +13,7 @@ import { appliances, placements } from '../../db/schema/index.ts';
 import { findSite } from '../../db/sites.ts';
 import type { StoreWriter } from '../../db/storeWriter.ts';
 import { fail, type HandlerContext, type Handlers, notFound } from './handler.ts';
-import { dayIn } from './today.ts';
+import { siteToday } from './siteToday.ts';
 
 const TOPICS = ['appliances', 'sites', 'customers', 'registrations', 'jobs'] as const;
 
@@ -111,8 +110,7 @@ function endPlacement(writer: StoreWriter, { id, fromOn }: PlacementRow, on: str
 }
 
 function requireUntilToday(context: HandlerContext, { siteId }: PlacementRow, on: string): void {
-  const zone = findSite(context.db, siteId)?.timeZone ?? findCompany(context.db)?.timeZone ?? 'UTC';
-  if (on > dayIn(zone, context.now)) fail('day-in-future', {});
+  if (on > siteToday(context, siteId)) fail('day-in-future', {});
 }
 
 function requireNothingAhead(db: ReadableDb, applianceId: string): void {

@@ -1,6 +1,5 @@
 /** Sheets in the making. A draft is what it began as with its edits done in order; it becomes a revision only when no rule is broken. */
 import type { ReadableDb } from '../../db/openStore.ts';
-import { findCompany } from '../../db/people.ts';
 import { sheetDraftEdits, sheetDrafts } from '../../db/schema/index.ts';
 import {
   findSheetDraft,
@@ -15,9 +14,9 @@ import type { StoreWriter } from '../../db/storeWriter.ts';
 import { parseModelSheet } from '../../domain/procedure/parseModelSheet.ts';
 import { applySheetEdit, type Json, type SheetEdit } from '../../domain/procedure/sheetEdit.ts';
 import { compareRevisions, nextRevision } from '../../domain/procedure/sheetRevision.ts';
+import { companyToday } from './companyToday.ts';
 import { actorOf, fail, type HandlerContext, type Handlers, notFound } from './handler.ts';
 import { addSheetRevision } from './sheetHandlers.ts';
-import { dayIn } from './today.ts';
 
 export const sheetDraftHandlers: Handlers<
   | 'sheetDrafts.list'
@@ -45,7 +44,7 @@ export const sheetDraftHandlers: Handlers<
     const { asSheet } = input;
     if (asSheet !== null && findNewestRevision(context.db, asSheet.sheetId) !== undefined)
       return fail('sheet-exists', { sheetId: asSheet.sheetId });
-    const today = dayIn(findCompany(context.db)?.timeZone ?? 'UTC', context.now);
+    const today = companyToday(context);
     const edits: readonly SheetEdit[] = [
       set('sheetId', asSheet?.sheetId ?? from.sheetId),
       set('title', asSheet?.title ?? from.title),

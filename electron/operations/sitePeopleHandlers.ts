@@ -6,7 +6,7 @@ import { parties, partyRoles } from '../../db/schema/index.ts';
 import { findSite } from '../../db/sites.ts';
 import { fail, type Handlers, notFound } from './handler.ts';
 import { toPartyRow } from './partyFields.ts';
-import { dayIn } from './today.ts';
+import { siteToday } from './siteToday.ts';
 
 export const sitePeopleHandlers: Handlers<
   'sites.addRole' | 'sites.updateRole' | 'sites.removeRole' | 'parties.update'
@@ -33,7 +33,7 @@ export const sitePeopleHandlers: Handlers<
     if (fromOn !== null && toOn !== null && toOn < fromOn)
       return fail('dates-reversed', { validFrom: fromOn, validTo: toOn });
     // Who is here is whoever has no last day: one still to come would take them off today.
-    if (toOn !== null && toOn > todayAt(context.db, row, context.now)) return fail('day-in-future', {});
+    if (toOn !== null && toOn > siteToday(context, row.siteId)) return fail('day-in-future', {});
     context.write((writer) => writer.update(partyRoles, roleId, { role, fromOn, toOn }));
     context.services.changed(['sites', 'registrations']);
     return {};
@@ -59,9 +59,4 @@ export const sitePeopleHandlers: Handlers<
 
 function requireRole(db: ReadableDb, roleId: string): PartyRoleRow {
   return findRole(db, roleId) ?? notFound('party_roles', roleId);
-}
-
-function todayAt(db: ReadableDb, { siteId }: PartyRoleRow, now: string): string {
-  const site = siteId === null ? undefined : findSite(db, siteId);
-  return dayIn(site?.timeZone ?? findCompany(db)?.timeZone ?? 'UTC', now);
 }

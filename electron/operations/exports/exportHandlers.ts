@@ -1,9 +1,8 @@
 /** Giving everything out, a little at a time: nobody else waits for it, and it can be left at that. */
 import { join } from 'node:path';
-import { findCompany } from '../../../db/people.ts';
+import { companyToday } from '../companyToday.ts';
 import { fail, type HandlerContext, type Handlers } from '../handler.ts';
 import { keepMade } from '../keepMade.ts';
-import { dayIn } from '../today.ts';
 import type { ExportFiles } from './exportFiles.ts';
 import { ASIDE_FOLDER } from './exportRuns.ts';
 
@@ -37,7 +36,7 @@ export const exportHandlers: Handlers<'exports.start' | 'exports.goOn' | 'export
 function keep({ zip, ...written }: ExportFiles, fileZips: Iterable<Uint8Array>, context: HandlerContext) {
   // All of it is kept in one go or not yet.
   context.store.requireFree();
-  const day = dayIn(findCompany(context.db)?.timeZone ?? 'UTC', context.now);
+  const day = companyToday(context);
   const keepZip = (bytes: Uint8Array, fileName: string) => ({
     attachmentId: keepMade(context, { bytes, mediaType: 'application/zip', fileName, subject: 'export' }),
     fileName,

@@ -12,8 +12,8 @@ import { findCompany } from '../../../db/people.ts';
 import { listWorks } from '../../../db/schema/index.ts';
 import { guessColumns } from '../../../domain/imports/guessColumns.ts';
 import type { ImportMapping, ListWorkKind } from '../../contract/imports.ts';
+import { companyToday } from '../companyToday.ts';
 import { actorOf, fail, type HandlerContext, type Handlers, notFound } from '../handler.ts';
-import { dayIn } from '../today.ts';
 import { attachedTable } from './attachedTable.ts';
 import { countsOf } from './keepImport.ts';
 import type { ListWorkOrder } from './listWorks.ts';
@@ -42,7 +42,7 @@ export const importHandlers: Handlers<
   'imports.check': async (input, context) => {
     const { table, fileName, sha256 } = await attachedTable(context, input);
     const mapping = input.mapping ?? firstMapping(context, table);
-    const { plan, issues } = planImport(context.db, table, mapping, input.decisions, todayOf(context));
+    const { plan, issues } = planImport(context.db, table, mapping, input.decisions, companyToday(context));
     const suggestions = suggestSame(context.db, plan, input.decisions);
     const before = findImportOf(context.db, sha256);
     return {
@@ -68,7 +68,7 @@ export const importHandlers: Handlers<
   'imports.start': async (input, context) => {
     const { table, fileName, sha256 } = await attachedTable(context, input);
     const { mapping } = input;
-    const today = todayOf(context);
+    const today = companyToday(context);
     const before = findImportOf(context.db, sha256);
     if (before !== undefined && !input.isKnownAgain) return fail('imported-before', { importedAt: before.importedAt });
     const { plan, issues } = planImport(context.db, table, mapping, input.decisions, today);
@@ -210,8 +210,4 @@ export function firstMapping(context: Pick<HandlerContext, 'db'>, table: Table):
 
 function daysBefore(now: string, days: number): string {
   return new Date(Date.parse(now) - days * 86_400_000).toISOString();
-}
-
-function todayOf(context: HandlerContext): string {
-  return dayIn(findCompany(context.db)?.timeZone ?? 'UTC', context.now);
 }

@@ -1,13 +1,12 @@
 /** One person's data given out, and a person erased. */
 import { findParty } from '../../../db/customers.ts';
-import { findCompany } from '../../../db/people.ts';
 import { erasePerson, scrubStore } from '../../../db/persons/erasePerson.ts';
 import { listPersonFiles } from '../../../db/persons/personFiles.ts';
 import { listPersonRows } from '../../../db/persons/personRows.ts';
 import { readPersonScope } from '../../../db/persons/personScope.ts';
+import { companyToday } from '../companyToday.ts';
 import { fail, type Handlers, notFound } from '../handler.ts';
 import { keepMade } from '../keepMade.ts';
-import { dayIn } from '../today.ts';
 import { personHolds } from './personHolds.ts';
 import { personZip } from './personZip.ts';
 
@@ -23,7 +22,7 @@ export const personHandlers: Handlers<'persons.look' | 'persons.export' | 'perso
         .filter(({ rows }) => rows.length > 0)
         .map(({ name, rows }) => ({ what: name, count: rows.length })),
       fileCount: listPersonFiles(raw, scope).length,
-      holds: personHolds(raw, scope, dayIn(findCompany(context.db)?.timeZone ?? 'UTC', context.now)),
+      holds: personHolds(raw, scope, companyToday(context)),
       sharedSiteCount: scope.siteIds.length - scope.soleSiteIds.length,
       copyCount: context.services.backups.list().length,
     };
@@ -33,7 +32,7 @@ export const personHandlers: Handlers<'persons.look' | 'persons.export' | 'perso
     const { raw } = context.store;
     if (findParty(context.db, partyId) === undefined) return notFound('parties', partyId);
     const zip = personZip(listPersonRows(raw, readPersonScope(raw, partyId)), context.now);
-    const fileName = `person-${dayIn(findCompany(context.db)?.timeZone ?? 'UTC', context.now)}.zip`;
+    const fileName = `person-${companyToday(context)}.zip`;
     const attachmentId = keepMade(context, {
       bytes: zip,
       mediaType: 'application/zip',
