@@ -4,11 +4,12 @@
  */
 import { findSiteIdOfJob } from '../../db/placements.ts';
 import { findStandingReadingId, listAnswers } from '../../db/runs.ts';
-import { readings, runAnswers } from '../../db/schema/index.ts';
+import { runAnswers } from '../../db/schema/index.ts';
 import { findGasSupply } from '../../db/sites.ts';
 import type { StoreWriter } from '../../db/storeWriter.ts';
 import { meterItems } from '../../domain/procedure/meterItems.ts';
 import type { SheetStep } from '../../domain/procedure/modelSheet.ts';
+import { readTyped, storeReading } from './readingHandlers.ts';
 import type { RunRef } from './runGuards.ts';
 import type { LoadedRun } from './runState.ts';
 
@@ -26,27 +27,11 @@ export function answerWithoutMeter(
   const isUnanswered = (itemKey: string): boolean => listAnswers(writer.db, runId, itemKey).length === 0;
   const { readings: read, confirmed } = meterItems(step);
   const at = { visitId, runId, stepKey: step.key };
-  for (const item of read) {
-    const place = { runId, itemKey: item.key, quantity: item.quantity, sample: 1 };
-    if (!isUnanswered(item.key) || findStandingReadingId(writer.db, place) !== undefined) continue;
-    writer.insert(readings, {
-      ...at,
-      itemKey: item.key,
-      quantity: item.quantity,
-      point: item.point,
-      sample: 1,
-      typedText: '',
-      typedUnit: '',
-      valueOwn: null,
-      comparator: '=',
-      notMeasuredReason: NO_METER,
-      instrumentId: null,
-      measuredById: byId,
-      typedById: byId,
-      measuredAt: writer.now,
-      typedAt: writer.now,
-      origin: 'typed',
-    });
+  for (const { key: itemKey, quantity, point } of read) {
+    const place = { ...at, itemKey, quantity, point, sample: 1, measuredById: byId, typedById: byId };
+    if (!isUnanswered(itemKey) || findStandingReadingId(writer.db, place) !== undefined) continue;
+    const typed = readTyped(quantity, { typedText: '', typedUnit: '', notMeasuredReason: NO_METER });
+    storeReading(writer, place, { ...typed, instrumentId: null, measuredAt: writer.now, origin: 'typed' });
   }
   for (const item of confirmed.filter(({ key }) => isUnanswered(key)))
     writer.insert(runAnswers, {
