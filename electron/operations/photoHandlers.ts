@@ -1,13 +1,13 @@
 /** Matches photos to the steps of a run by when they were taken. */
 import { findAttachment, findSmallPicture, SMALL_PICTURE } from '../../db/attachments.ts';
 import { findCompany } from '../../db/people.ts';
-import { attachments } from '../../db/schema/index.ts';
 import { matchPhotos } from '../../domain/photos/matchPhotos.ts';
 import { readPhotoFacts } from '../../domain/photos/readPhotoFacts.ts';
 import { takenInstant } from '../../domain/photos/takenInstant.ts';
 import { zoneDoubtS } from '../../domain/photos/zoneDoubt.ts';
 import type { RunRecord } from '../../domain/procedure/runRecord.ts';
-import { actorOf, fail, type Handlers, notFound } from './handler.ts';
+import { fail, type Handlers, notFound } from './handler.ts';
+import { keepMade } from './keepMade.ts';
 import { readRunState, stepsOf } from './runState.ts';
 import { sniffMediaType } from './sniffMediaType.ts';
 
@@ -20,22 +20,14 @@ export const photoHandlers: Handlers<'photos.match' | 'photos.findSmall' | 'phot
     const bytes = Buffer.from(input.jpegBase64, 'base64');
     if (!photo.mediaType.startsWith('image/') || sniffMediaType(bytes) !== 'image/jpeg') return fail('no-photo', {});
     if (findSmallPicture(context.db, photo.id) !== undefined) return {};
-    const { sha256 } = context.services.attachments.put(bytes);
-    context.write((writer) =>
-      writer.insert(attachments, {
-        sha256,
-        mediaType: 'image/jpeg',
-        byteLength: bytes.length,
-        fileName: photo.fileName,
-        subject: SMALL_PICTURE,
-        origin: 'derived',
-        // Erased together with what it shows.
-        derivedFromId: photo.id,
-        takenAt: photo.takenAt,
-        addedById: actorOf(context).staffId,
-        addedAt: context.now,
-      }),
-    );
+    keepMade(context, {
+      bytes,
+      mediaType: 'image/jpeg',
+      fileName: photo.fileName,
+      subject: SMALL_PICTURE,
+      derivedFromId: photo.id,
+      takenAt: photo.takenAt,
+    });
     return {};
   },
 

@@ -3,11 +3,12 @@ import { type ClaimRecord, findClaim, listClaims, listSealedRunIds } from '../..
 import { findAppliance, findApplianceSummary, listApplianceDates } from '../../../db/appliances.ts';
 import { findCompany } from '../../../db/people.ts';
 import { findRegistration } from '../../../db/registrations.ts';
-import { attachmentLinks, attachments, claims } from '../../../db/schema/index.ts';
+import { attachmentLinks, claims } from '../../../db/schema/index.ts';
 import type { ClaimFields } from '../../contract/history.ts';
 import { type ClaimFileClaim, claimFilePdf } from '../../documents/claimFile/claimFilePdf.ts';
 import { DATE_WORDS } from '../../documents/packet/packetWords.ts';
-import { actorOf, type HandlerContext, type Handlers, notFound } from '../handler.ts';
+import { type Handlers, notFound } from '../handler.ts';
+import { keepMade } from '../keepMade.ts';
 import { listServiceProofs, readPacketState } from '../packetInput.ts';
 import { dayIn } from '../today.ts';
 import { toClaimRow } from './claimRow.ts';
@@ -73,36 +74,19 @@ export const claimHandlers: Handlers<'claims.list' | 'claims.open' | 'claims.upd
       madeAt: now,
       madeOn: dayIn(company.timeZone, now),
     });
-    const { sha256 } = services.attachments.put(bytes);
     const fileName = `claim-file-${appliance.serial.replaceAll(/[^A-Za-z0-9-]/g, '')}.pdf`;
-    const attachmentId = keepFile(context, { sha256, byteLength: bytes.length, fileName }, appliance.id);
+    const made = { bytes, mediaType: 'application/pdf' as const, fileName, subject: 'claim-file' };
+    const attachmentId = keepMade(context, made, (writer, keptId) => {
+      writer.insert(attachmentLinks, {
+        attachmentId: keptId,
+        entity: 'appliances',
+        entityId: appliance.id,
+        itemKey: 'claim-file',
+      });
+    });
     return { attachmentId, fileName, recordCount: records.length, madeAt: now };
   },
 };
-
-function keepFile(
-  context: HandlerContext,
-  file: { readonly sha256: string; readonly byteLength: number; readonly fileName: string },
-  applianceId: string,
-): string {
-  return context.write((writer) => {
-    const attachmentId = writer.insert(attachments, {
-      ...file,
-      mediaType: 'application/pdf',
-      origin: 'derived',
-      subject: 'claim-file',
-      addedById: actorOf(context).staffId,
-      addedAt: writer.now,
-    });
-    writer.insert(attachmentLinks, {
-      attachmentId,
-      entity: 'appliances',
-      entityId: applianceId,
-      itemKey: 'claim-file',
-    });
-    return attachmentId;
-  });
-}
 
 function toClaimFields(row: ClaimRecord): ClaimFields {
   const { id: _id, applianceId: _applianceId, outcome, partsOutcome, labourOutcome, ...fields } = row;

@@ -8,11 +8,10 @@ import { emailDraft } from '../../documents/messages/emailDraft.ts';
 import { type Letter, lettersPdf } from '../../documents/messages/lettersPdf.ts';
 import { mailMergeCsv } from '../../documents/messages/mailMergeCsv.ts';
 import { fail, type HandlerContext, notFound } from '../handler.ts';
+import type { MadeFile } from '../keepMade.ts';
 import { dayIn } from '../today.ts';
 import { addressLines, type Composed } from './composeMessages.ts';
 import { toMergeRow } from './toMergeRow.ts';
-
-type MadeFile = { readonly bytes: Uint8Array; readonly fileName: string; readonly mediaType: string };
 
 export async function makeMessageFile(
   context: HandlerContext,

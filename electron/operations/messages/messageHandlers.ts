@@ -1,7 +1,7 @@
 /** Messages as things people can send: looked at, made into files, and what came of each. */
 import { countMessages, listMessageEvents, listMessages, listTemplates } from '../../../db/messages.ts';
 import { findCompany } from '../../../db/people.ts';
-import { attachments, messageEvents, messageTemplates } from '../../../db/schema/index.ts';
+import { messageEvents, messageTemplates } from '../../../db/schema/index.ts';
 import { awaitsNativeReader, builtInWording } from '../../../domain/messages/builtInWordings.ts';
 import { unknownFields } from '../../../domain/messages/fillTemplate.ts';
 import {
@@ -13,6 +13,7 @@ import {
 import type { ParsedInputOf } from '../../contract/index.ts';
 import { type DueEntry, dueCalendar } from '../../documents/messages/dueCalendar.ts';
 import { actorOf, fail, type HandlerContext, type Handlers, notFound } from '../handler.ts';
+import { keepMade } from '../keepMade.ts';
 import { readReminders } from '../reminderRows.ts';
 import { dayIn } from '../today.ts';
 import { type Composed, composeMessages, toPreview } from './composeMessages.ts';
@@ -88,22 +89,9 @@ export const messageHandlers: Handlers<
       return fail('nothing-to-prepare', { because: because.length > 0 ? because : ['stands-no-longer'] });
     }
     const file = await makeMessageFile(context, input, going);
-    const { sha256 } = context.services.attachments.put(file.bytes);
-    const preparedById = actorOf(context).staffId;
-    const attachmentId = context.write((writer) => {
-      const id = writer.insert(attachments, {
-        sha256,
-        byteLength: file.bytes.length,
-        mediaType: file.mediaType,
-        fileName: file.fileName,
-        origin: 'derived',
-        subject: 'messages',
-        takenAt: null,
-        addedById: preparedById,
-        addedAt: context.now,
-      });
-      keepMessages(writer, going, { channel: input.channel, attachmentId: id, preparedById, preparedAt: context.now });
-      return id;
+    const attachmentId = keepMade(context, { ...file, subject: 'messages' }, (writer, keptId) => {
+      const by = { preparedById: actorOf(context).staffId, preparedAt: context.now };
+      keepMessages(writer, going, { channel: input.channel, attachmentId: keptId, ...by });
     });
     context.services.changed(['messages']);
     return {
