@@ -3,12 +3,13 @@
  * machine's own, and PINs; the change log and the list of files only where they are asked for.
  */
 import Database from 'better-sqlite3';
-import { asc, eq, getTableColumns, is, isNull, sql } from 'drizzle-orm';
+import { asc, eq, getTableColumns, isNull, sql } from 'drizzle-orm';
 import { drizzle } from 'drizzle-orm/better-sqlite3';
-import { getTableConfig, SQLiteTable } from 'drizzle-orm/sqlite-core';
+import { getTableConfig } from 'drizzle-orm/sqlite-core';
 import type { ReadableDb } from './openStore.ts';
 import * as schema from './schema/index.ts';
 import { applianceDates, appliances, customers, parties, placements, sites } from './schema/index.ts';
+import { SCHEMA_TABLES } from './schemaTables.ts';
 
 /** `json` is kept as the text of a JSON value, `flag` as 0 or 1. */
 export type ExportColumn = { readonly name: string; readonly kind: 'plain' | 'json' | 'flag' };
@@ -39,7 +40,6 @@ export type ExportSnapshot = {
 const LOG = 'op';
 const LEFT_OUT = new Set(['device', 'appliance_dues', 'registration_gaps', 'derived_tables', 'list_works']);
 const SECRET_COLUMNS = new Set(['pin_hash', 'salt']);
-const EXPORTED: readonly unknown[] = Object.values(schema);
 
 /** A connection of its own in one reading transaction: what is written meanwhile is not seen. Must be closed, also in the middle of a table. */
 export function openExportSnapshot(storePath: string, choice: ExportChoice): ExportSnapshot {
@@ -73,8 +73,7 @@ export function openExportSnapshot(storePath: string, choice: ExportChoice): Exp
 type Reader = (text: string, params?: readonly unknown[]) => Iterable<ExportRow>;
 
 function listTables(raw: Database.Database, read: Reader, withLog: boolean): readonly ExportTable[] {
-  return EXPORTED.filter((one): one is SQLiteTable => is(one, SQLiteTable))
-    .filter((table) => !LEFT_OUT.has(getTableConfig(table).name))
+  return SCHEMA_TABLES.filter((table) => !LEFT_OUT.has(getTableConfig(table).name))
     .filter((table) => withLog || getTableConfig(table).name !== LOG)
     .map((table) => {
       const { name } = getTableConfig(table);
@@ -196,7 +195,7 @@ function belongingsTable(raw: Database.Database, read: Reader): Omit<ExportTable
 
 /** Every column that holds the id of an attachment. */
 function listFileColumns(): readonly { readonly table: string; readonly column: string }[] {
-  return EXPORTED.filter((one): one is SQLiteTable => is(one, SQLiteTable)).flatMap((table) => {
+  return SCHEMA_TABLES.flatMap((table) => {
     const { name, columns, foreignKeys } = getTableConfig(table);
     const pointing = new Set(
       foreignKeys

@@ -3,21 +3,16 @@
  * the connection's own, so that each table that points at them is asked once and not once per row.
  */
 import type { Database } from 'better-sqlite3';
-import { is } from 'drizzle-orm';
-import { type AnySQLiteColumn, getTableConfig, SQLiteTable } from 'drizzle-orm/sqlite-core';
+import { type AnySQLiteColumn, getTableConfig, type SQLiteTable } from 'drizzle-orm/sqlite-core';
 import type { ImportRecord } from './imports.ts';
 import { rawStatement } from './rawStatement.ts';
-import * as schema from './schema/index.ts';
+import { SCHEMA_TABLES } from './schemaTables.ts';
 
 type TableWithId = SQLiteTable & { readonly id: AnySQLiteColumn };
 export type ImportedRow = { readonly table: TableWithId; readonly entityId: string };
 
-const EXPORTED: readonly unknown[] = Object.values(schema);
 const TABLES = new Map(
-  EXPORTED.filter((one): one is TableWithId => is(one, SQLiteTable) && 'id' in one).map((table) => [
-    getTableConfig(table).name,
-    table,
-  ]),
+  SCHEMA_TABLES.filter((one): one is TableWithId => 'id' in one).map((table) => [getTableConfig(table).name, table]),
 );
 
 /** Parameters: device, incarnation, first and last place in its log. The row of the import itself is no part of what it wrote. */
