@@ -72,31 +72,6 @@ export function withOpenNotices<R extends { readonly applianceId: string }>(
   return rows.map((row) => ({ ...row, openNotices: [...(open.get(row.applianceId) ?? [])] }));
 }
 
-function toNotice(row: typeof recalls.$inferSelect): Notice {
-  const {
-    id: recallId,
-    title,
-    number,
-    source,
-    whatToDo,
-    mayFire,
-    maker,
-    models,
-    serialRanges,
-    altitudeMinM,
-    altitudeMaxM,
-  } = row;
-  return {
-    recallId,
-    title,
-    number,
-    source,
-    whatToDo,
-    mayFire,
-    maker,
-    models,
-    serialRanges,
-    altitudeMinM,
-    altitudeMaxM,
-  };
+function toNotice({ id, ...row }: typeof recalls.$inferSelect): Notice {
+  return { recallId: id, ...row };
 }

@@ -1,6 +1,6 @@
 /** Houses that changed hands, and what was done in the new owner's name since. */
 import type { Database } from 'better-sqlite3';
-import { and, asc, desc, eq, isNull } from 'drizzle-orm';
+import { asc, eq } from 'drizzle-orm';
 import { alias } from 'drizzle-orm/sqlite-core';
 import { TRANSFER_CONSEQUENCES, type TransferConsequence } from '../domain/vocabulary/places.ts';
 import type { ReadableDb } from './openStore.ts';
@@ -36,13 +36,8 @@ export function listSiteTransfers(db: ReadableDb, siteId: string) {
 }
 
 /** The newest that stands. */
-export function findLastTransfer(db: ReadableDb, siteId: string): SiteTransfer | undefined {
-  return db
-    .select()
-    .from(siteTransfers)
-    .where(and(eq(siteTransfers.siteId, siteId), isNull(siteTransfers.takenBackAt)))
-    .orderBy(desc(siteTransfers.at), desc(siteTransfers.id))
-    .get();
+export function findLastTransfer(db: ReadableDb, siteId: string) {
+  return listSiteTransfers(db, siteId).findLast(({ transfer }) => transfer.takenBackAt === null);
 }
 
 /**

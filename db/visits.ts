@@ -1,6 +1,7 @@
 /** Queries over jobs, readiness, visits and their crews. */
 import type { Database } from 'better-sqlite3';
-import { and, asc, between, desc, eq, inArray, isNotNull, isNull, ne, sql } from 'drizzle-orm';
+import { and, asc, between, desc, eq, inArray, isNotNull, isNull, ne, type SQL, sql } from 'drizzle-orm';
+import type { AnySQLiteColumn } from 'drizzle-orm/sqlite-core';
 import type { ReadableDb } from './openStore.ts';
 import { preparedOnce } from './preparedOnce.ts';
 import { rawStatement } from './rawStatement.ts';
@@ -52,16 +53,10 @@ export function listJobs(
       customerId: customers.id,
       customerName: parties.name,
       openMakeSafes: sql<number>`(SELECT count(*) FROM ${makeSafes} WHERE ${makeSafes.applianceId} = ${appliances.id} AND ${makeSafes.closedAt} IS NULL)`,
-      visitId: sql<
-        string | null
-      >`(SELECT ${visitJobs.visitId} FROM ${visitJobs} JOIN ${visits} ON ${visits.id} = ${visitJobs.visitId} WHERE ${visitJobs.jobId} = ${jobs.id} AND ${counts} ORDER BY ${visits.plannedOn} DESC LIMIT 1)`,
+      visitId: ofLastVisit(visits.id, counts, visits.plannedOn),
       /** The day of that visit. */
-      visitOn: sql<
-        string | null
-      >`(SELECT ${visits.plannedOn} FROM ${visitJobs} JOIN ${visits} ON ${visits.id} = ${visitJobs.visitId} WHERE ${visitJobs.jobId} = ${jobs.id} AND ${counts} ORDER BY ${visits.plannedOn} DESC LIMIT 1)`,
-      lastOutcome: sql<
-        string | null
-      >`(SELECT ${visits.outcome} FROM ${visitJobs} JOIN ${visits} ON ${visits.id} = ${visitJobs.visitId} WHERE ${visitJobs.jobId} = ${jobs.id} AND ${visits.outcome} IS NOT NULL ORDER BY ${visits.endedAt} DESC LIMIT 1)`,
+      visitOn: ofLastVisit(visits.plannedOn, counts, visits.plannedOn),
+      lastOutcome: ofLastVisit(visits.outcome, isNotNull(visits.outcome), visits.endedAt),
     })
     .from(jobs)
     .innerJoin(appliances, eq(appliances.id, jobs.applianceId))
@@ -72,6 +67,13 @@ export function listJobs(
     .where(and(...conditions))
     .orderBy(desc(jobs.openedAt))
     .all();
+}
+
+/** Of the job's visits that count, the one that comes last. */
+function ofLastVisit(column: AnySQLiteColumn, counts: SQL, by: AnySQLiteColumn): SQL<string | null> {
+  return sql<
+    string | null
+  >`(SELECT ${column} FROM ${visitJobs} JOIN ${visits} ON ${visits.id} = ${visitJobs.visitId} WHERE ${visitJobs.jobId} = ${jobs.id} AND ${counts} ORDER BY ${by} DESC LIMIT 1)`;
 }
 
 export function findJob(db: ReadableDb, jobId: string): JobRecord | undefined {
@@ -211,14 +213,15 @@ export function listFinishedServices(db: ReadableDb, applianceId: string) {
 }
 
 /** Cancelled, the last planned day first. */
-export function listCancelledVisitsOfJob(db: ReadableDb, jobId: string): readonly { readonly visit: VisitRecord }[] {
+export function listCancelledVisitsOfJob(db: ReadableDb, jobId: string): readonly VisitRecord[] {
   return db
     .select({ visit: visits })
     .from(visitJobs)
     .innerJoin(visits, eq(visits.id, visitJobs.visitId))
     .where(and(eq(visitJobs.jobId, jobId), eq(visits.state, 'cancelled')))
     .orderBy(desc(visits.plannedOn), desc(visits.id))
-    .all();
+    .all()
+    .map((row) => row.visit);
 }
 
 /** As the change log has it: the state that stood when the last one was written. null: the log does not tell. */

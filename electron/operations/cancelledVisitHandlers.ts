@@ -7,7 +7,7 @@ import { readVisitRows } from './visitRows.ts';
 
 export const cancelledVisitHandlers: Handlers<'visits.listCancelled' | 'visits.bringBack'> = {
   'visits.listCancelled': (input, context) =>
-    listCancelledVisitsOfJob(context.db, input.jobId).map(({ visit }) => ({
+    listCancelledVisitsOfJob(context.db, input.jobId).map((visit) => ({
       visitId: visit.id,
       plannedOn: visit.plannedOn,
       startMin: visit.startMin,

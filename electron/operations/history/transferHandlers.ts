@@ -4,7 +4,7 @@ import { findCustomer } from '../../../db/customers.ts';
 import { findCompany } from '../../../db/people.ts';
 import { customers, parties, partyRoles, sites, siteTransfers } from '../../../db/schema/index.ts';
 import { findSite } from '../../../db/sites.ts';
-import { findLastTransfer, listSiteTransfers, listTransferConsequences } from '../../../db/siteTransfers.ts';
+import { findLastTransfer, listTransferConsequences } from '../../../db/siteTransfers.ts';
 import type { StoreWriter } from '../../../db/storeWriter.ts';
 import type { PartyFields } from '../../contract/parties.ts';
 import { actorOf, fail, type Handlers, notFound } from '../handler.ts';
@@ -47,22 +47,22 @@ export const transferHandlers: Handlers<'sites.transfer' | 'sites.lastTransfer' 
 
   'sites.lastTransfer': (input, context) => {
     const last = findLastTransfer(context.db, input.siteId);
-    const named = listSiteTransfers(context.db, input.siteId).find(({ transfer }) => transfer.id === last?.id);
-    if (last === undefined || named === undefined) return null;
+    if (last === undefined) return null;
+    const { transfer, fromName, toName, byName } = last;
     return {
-      transferId: last.id,
-      changedOn: last.changedOn,
-      fromName: named.fromName,
-      toName: named.toName,
-      byName: named.byName,
-      at: last.at,
-      restsOnIt: [...listTransferConsequences(context.store.raw, last)],
+      transferId: transfer.id,
+      changedOn: transfer.changedOn,
+      fromName,
+      toName,
+      byName,
+      at: transfer.at,
+      restsOnIt: [...listTransferConsequences(context.store.raw, transfer)],
     };
   },
 
   'sites.takeBackTransfer': (input, context) => {
     const site = findSite(context.db, input.siteId) ?? notFound('sites', input.siteId);
-    const last = findLastTransfer(context.db, site.id);
+    const last = findLastTransfer(context.db, site.id)?.transfer;
     // Somebody else put it back, or handed it on, meanwhile.
     if (last?.id !== input.transferId) return fail('not-the-last-transfer', {});
     const before = findCustomer(context.db, last.fromCustomerId) ?? notFound('customers', last.fromCustomerId);
