@@ -44,6 +44,7 @@ export function keepWeeklyRehearsal(options: {
   const { backups, clock } = options;
   const resultPath = join(backups.folder, 'tried-out.json');
   let running: Worker | null = null;
+  let isStopped = false;
 
   function last(): Rehearsal | null {
     if (!existsSync(resultPath)) return null;
@@ -85,8 +86,8 @@ export function keepWeeklyRehearsal(options: {
       writeDurably(resultPath, Buffer.from(`${JSON.stringify(result, null, 2)}\n`));
       options.changed();
     } catch (error) {
-      // Of the place, not of the backup: it is tried again the next hour.
-      options.logFault(error);
+      // Of the place, not of the backup: it is tried again the next hour. Cut off by the end of the program it is no fault.
+      if (!isStopped) options.logFault(error);
     }
   }
 
@@ -112,6 +113,7 @@ export function keepWeeklyRehearsal(options: {
     look,
     last,
     stop: () => {
+      isStopped = true;
       clearTimeout(first);
       clearInterval(timer);
       void running?.terminate();

@@ -18,16 +18,18 @@ describe('a backup tried out once a week', () => {
   let copyName: string;
   const copiesFolder = () => join(test.folder, 'copies');
   const copies = () => openBackupFolder(copiesFolder(), MIGRATIONS, hasIntactChains);
-  const keep = () =>
+  const keep = (
+    logFault = (error: unknown): void => {
+      throw error;
+    },
+  ) =>
     keepWeeklyRehearsal({
       backups: copies(),
       migrationsFolder: MIGRATIONS,
       workerUrl: pathToFileURL(join(APP_ROOT, 'electron/rehearsalWorker.ts')),
       isWanted: () => true,
       clock: test.now,
-      logFault: (error) => {
-        throw error;
-      },
+      logFault,
       changed: () => undefined,
     });
   /** As a disk that forgets: bytes in the middle of the file are others. */
@@ -85,6 +87,19 @@ describe('a backup tried out once a week', () => {
     await keep().look();
     expect(keep().last()).toMatchObject({ copyName: name, problem: null });
     expect((await test.must('app.status', {})).warnings).not.toContain('backup-does-not-hold');
+  });
+
+  it('cut off by the end of the program is no fault, and tries again the next time', async () => {
+    test.wait(DAY_S);
+    const faults: unknown[] = [];
+    const rehearsal = keep((error) => faults.push(error));
+    const looking = rehearsal.look();
+    rehearsal.stop();
+    await looking;
+    expect(faults).toEqual([]);
+    expect(rehearsal.last()).toBeNull();
+    await keep().look();
+    expect(keep().last()).toMatchObject({ copyName, problem: null });
   });
 
   it('notices records that are gone after going back', () => {
