@@ -2,7 +2,6 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { listListWorks } from '../../db/imports.ts';
-import type { ReadableDb } from '../../db/openStore.ts';
 import { findCompany, findStaff, listStaff } from '../../db/people.ts';
 import { companies, staff, staffRoles } from '../../db/schema/index.ts';
 import type { StoreWriter } from '../../db/storeWriter.ts';
@@ -11,9 +10,8 @@ import type { StaffRole } from '../../domain/vocabulary/people.ts';
 import type { CompanyProfile, Person, StoreWarning } from '../contract/app.ts';
 import type { SecondPlaceState } from '../secondPlaceKeeper.ts';
 import { companyToday } from './companyToday.ts';
-import type { CoreServices } from './coreServices.ts';
 import { folderWarnings } from './folderWarnings.ts';
-import { actorOf, fail, type Handlers, notFound } from './handler.ts';
+import { actorOf, fail, type HandlerContext, type Handlers, notFound } from './handler.ts';
 import { hashPin, isPin } from './pins.ts';
 import { addShippedSheets } from './shippedSheets.ts';
 import { dayIn } from './today.ts';
@@ -46,10 +44,7 @@ export const appHandlers: Handlers<
       signedIn: own === undefined ? null : toPerson(own),
       unitSystem: (own?.unitSystem as 'metric' | 'us' | null | undefined) ?? companyUnits,
       dataFolder: context.services.dataFolder,
-      warnings: [
-        ...folderWarnings(context.services.dataFolder),
-        ...storeWarnings(context.now, company !== undefined, context),
-      ],
+      warnings: [...folderWarnings(context.services.dataFolder), ...storeWarnings(context, company !== undefined)],
       copyTrouble: context.services.isDemo() ? null : context.services.dailyCopies.failure(),
       version: appVersion(context.services.appRoot),
       today,
@@ -161,31 +156,22 @@ export function toProfile(row: typeof companies.$inferSelect): CompanyProfile {
   return { ...rest, unitSystem: unitSystem as 'metric' | 'us', language: language as 'en' | 'fr' | 'es' };
 }
 
-function storeWarnings(
-  now: string,
-  isSetUp: boolean,
-  context: {
-    store: { raw: { prepare: (sql: string) => { get: () => unknown } } };
-    db: ReadableDb;
-    services: Pick<CoreServices, 'backups' | 'dailyCopies' | 'rehearsal' | 'secondPlace' | 'isDemo' | 'listWorks'>;
-  },
-): readonly StoreWarning[] {
+function storeWarnings({ store, db, services, now }: HandlerContext, isSetUp: boolean): readonly StoreWarning[] {
   const warnings: StoreWarning[] = [];
-  const last = context.store.raw.prepare('SELECT last_hlc FROM device').get() as { last_hlc: string };
+  const last = store.raw.prepare('SELECT last_hlc FROM device').get() as { last_hlc: string };
   // A minute of grace: laptops correct their clocks by seconds all the time.
   if (Number(last.last_hlc.split('-')[0] ?? 0) > Date.parse(now) + 60_000) warnings.push('clock-before-last-change');
-  const newest = context.services.backups.list()[0]?.madeAt ?? '';
+  const newest = services.backups.list()[0]?.madeAt ?? '';
   const dayMs = 86_400_000;
   // A copy that could not be made says so itself, with the reason.
-  const isOwed = isSetUp && !context.services.isDemo() && context.services.dailyCopies.failure() === null;
+  const isOwed = isSetUp && !services.isDemo() && services.dailyCopies.failure() === null;
   if (isOwed && (newest === '' || Date.parse(now) - Date.parse(newest) > dayMs)) warnings.push('no-backup-today');
-  if (!context.services.isDemo() && isBehind(context.services.secondPlace.state(), now))
-    warnings.push('second-place-behind');
-  if (!context.services.isDemo() && (context.services.rehearsal.last()?.problem ?? null) !== null)
+  if (!services.isDemo() && isBehind(services.secondPlace.state(), now)) warnings.push('second-place-behind');
+  if (!services.isDemo() && (services.rehearsal.last()?.problem ?? null) !== null)
     warnings.push('backup-does-not-hold');
-  const going = context.services.listWorks.going();
+  const going = services.listWorks.going();
   if (going !== null) warnings.push('list-under-way');
-  if (listListWorks(context.db).some(({ work }) => work.id !== going)) warnings.push('list-cut-off');
+  if (listListWorks(db).some(({ work }) => work.id !== going)) warnings.push('list-cut-off');
   return warnings;
 }
 
