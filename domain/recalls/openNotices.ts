@@ -31,6 +31,11 @@ export type OpenNotice = {
   readonly mayFire: boolean;
 };
 
+/** Those that keep the boiler off until they are settled. */
+export function stoppingNotices<N extends Pick<OpenNotice, 'mayFire'>>(notices: readonly N[]): readonly N[] {
+  return notices.filter(({ mayFire }) => !mayFire);
+}
+
 export function openNotices(
   notices: readonly Notice[],
   appliance: RecallSubject,

@@ -4,6 +4,7 @@ import { siteDay } from '../../domain/judgement/proof/siteDay.ts';
 import type { ModelSheet, StepItem } from '../../domain/procedure/modelSheet.ts';
 import type { RecordedAnswer } from '../../domain/procedure/runRecord.ts';
 import { stepsOfList } from '../../domain/procedure/stepListOf.ts';
+import { stoppingNotices } from '../../domain/recalls/openNotices.ts';
 import { canonicalJson, sha256Hex } from './canonicalJson.ts';
 import type { Disclosure } from './commitment.ts';
 import {
@@ -232,15 +233,13 @@ function recorded({ run, sheet, steps, subjectPartyId, visit }: RecordInput) {
     startedAt: run.startedAt,
     openMakeSafes: run.openMakeSafes,
     // One that only informs keeps nobody from anything.
-    openNotices: run.openNotices
-      .filter(({ mayFire }) => !mayFire)
-      .map(({ recallId, title, number, source, isRefused }) => ({
-        recallId,
-        title,
-        number,
-        source,
-        isRefused,
-      })),
+    openNotices: stoppingNotices(run.openNotices).map(({ recallId, title, number, source, isRefused }) => ({
+      recallId,
+      title,
+      number,
+      source,
+      isRefused,
+    })),
     answers: run.answers.map((answer) => ({
       stepKey: answer.stepKey,
       itemKey: answer.itemKey,

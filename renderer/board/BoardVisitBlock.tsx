@@ -1,4 +1,5 @@
 /** One visit on the board: a button with everything in its name, a mark where something does not fit. */
+import { stoppingNotices } from '../../domain/recalls/openNotices.ts';
 import { isGrave } from '../../domain/schedule/dayConflicts.ts';
 import { isOfPapers } from '../../domain/schedule/ofPapers.ts';
 import { clockWords } from '../kit/dayWords.ts';
@@ -138,7 +139,7 @@ export function BoardVisitBlock({
 /** What must not fire there, before anything else about it. */
 function safetyWords({ jobs }: BoardBlock['visit']): readonly string[] {
   const makeSafes = jobs.reduce((sum, job) => sum + job.openMakeSafes, 0);
-  const notices = jobs.reduce((sum, job) => sum + job.openNotices.filter(({ mayFire }) => !mayFire).length, 0);
+  const notices = jobs.reduce((sum, job) => sum + stoppingNotices(job.openNotices).length, 0);
   return [
     ...(makeSafes === 0 ? [] : ['a make-safe is open']),
     ...(notices === 0 ? [] : ['a recall or stop-use notice is not settled']),

@@ -1,8 +1,8 @@
 /** How many notices are not settled, those that keep the boiler off apart from those that only inform: nothing when none. */
-import type { OpenNotice } from '../../domain/recalls/openNotices.ts';
+import { type OpenNotice, stoppingNotices } from '../../domain/recalls/openNotices.ts';
 
 export function NoticeCount({ of }: { readonly of: readonly OpenNotice[] }) {
-  const stops = of.filter(({ mayFire }) => !mayFire).length;
+  const stops = stoppingNotices(of).length;
   const informs = of.length - stops;
   return (
     <>

@@ -1,4 +1,5 @@
 /** An item by its own record: each kind has its rule, and an answer that has grown too old is none. */
+import { stoppingNotices } from '../../recalls/openNotices.ts';
 import { assertNever } from '../../result.ts';
 import type { StepItem } from '../modelSheet.ts';
 import { chooseProgress, confirmProgress, noteProgress } from './answerProgress.ts';
@@ -24,7 +25,7 @@ const ASKS_FOR_NOTICES = '2.2/recalls';
 
 /** "None" and "cleared on record" are no answers while a notice in the files stands open: it is settled first. */
 function againstNotices(item: StepItem, own: OwnProgress, { input }: ItemContext): OwnProgress {
-  const notice = input.record.openNotices.find(({ mayFire }) => !mayFire);
+  const [notice] = stoppingNotices(input.record.openNotices);
   if (notice === undefined || own.state !== 'answered' || own.lastAt === null) return own;
   return item.meets.includes(ASKS_FOR_NOTICES) ? blockedBecause(own.lastAt, { code: 'open-notice', notice }) : own;
 }

@@ -1,4 +1,5 @@
 /** What shuts a gate without any item being to blame: a make-safe or a notice still open, a fuel that does not fit, a finding on the whole run. */
+import { stoppingNotices } from '../../recalls/openNotices.ts';
 import { plateFuelOf } from '../conversion.ts';
 import type { Block, SheetStep } from '../modelSheet.ts';
 import type { RunProgressInput, RunReason } from '../progressTypes.ts';
@@ -22,8 +23,7 @@ export function runBlockers(
   if (record.openMakeSafes > 0) {
     blockers.push({ blocks: EVERYTHING, reason: { code: 'open-make-safe', count: record.openMakeSafes } });
   }
-  for (const notice of record.openNotices) {
-    if (notice.mayFire) continue;
+  for (const notice of stoppingNotices(record.openNotices)) {
     blockers.push({ blocks: EVERYTHING, reason: { code: 'open-notice', notice } });
   }
   const fuelProblem = plateProblem(input, steps, byItem);

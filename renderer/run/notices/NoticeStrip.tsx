@@ -1,5 +1,6 @@
 /** Notices nobody has settled for this appliance, always on screen; before one that asks for it is settled nothing is lit. */
 import { useState } from 'react';
+import { stoppingNotices } from '../../../domain/recalls/openNotices.ts';
 import { useRun } from '../state/RunContext.ts';
 import { NoticeDialog } from './NoticeDialog.tsx';
 
@@ -9,7 +10,7 @@ export function NoticeStrip() {
   const { openNotices } = view.record;
   const [first] = openNotices;
   if (first === undefined || isSealed) return null;
-  const stops = openNotices.filter(({ mayFire }) => !mayFire).length;
+  const stops = stoppingNotices(openNotices).length;
   const shown = openNotices.find(({ recallId }) => recallId === shownId);
   return (
     <div className="run-strip" data-tone={stops === 0 ? undefined : 'ember'} role="status">
