@@ -35,11 +35,7 @@ export function FuelPanel({ appliance }: { readonly appliance: OutputOf<'applian
     >
       <Stack>
         {isAdding ? <FuelForm applianceId={appliance.applianceId} onDone={() => setIsAdding(false)} /> : null}
-        {appliance.fuelStates.length === 0 && isAdding ? null : appliance.fuelStates.length === 0 ? (
-          <EmptyState title="As on the plate">
-            A conversion is recorded here by the technician who did it, with kit, orifice and photo.
-          </EmptyState>
-        ) : (
+        {appliance.fuelStates.length > 0 ? (
           <PlainTable
             caption="Fuel over time"
             rows={appliance.fuelStates}
@@ -53,6 +49,10 @@ export function FuelPanel({ appliance }: { readonly appliance: OutputOf<'applian
               { label: 'Photo', cell: (state) => <ConversionPhotos state={state} /> },
             ]}
           />
+        ) : isAdding ? null : (
+          <EmptyState title="As on the plate">
+            A conversion is recorded here by the technician who did it, with kit, orifice and photo.
+          </EmptyState>
         )}
       </Stack>
     </Panel>
