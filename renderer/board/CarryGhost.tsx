@@ -1,6 +1,7 @@
 /** What is being carried, drawn where it would be put down, with what would not fit there. */
-import { useEffect, useMemo, useRef, useSyncExternalStore } from 'react';
+import { useEffect, useMemo, useRef } from 'react';
 import { clockWords, dayWords } from '../kit/dayWords.ts';
+import { useSharedValue } from '../kit/sharedValue.ts';
 import type { BoardHandle } from './boardHandle.ts';
 import type { BoardData } from './boardModel.ts';
 import { HEAD_HEIGHT, NAME_WIDTH, ROW_HEIGHT, xOf } from './boardScale.ts';
@@ -20,7 +21,7 @@ export function CarryGhost({
   readonly data: BoardData;
   readonly carry: CarryStore;
 }) {
-  const carried = useSyncExternalStore(carry.subscribe, carry.get);
+  const carried = useSharedValue(carry);
   if (carried === null) return null;
   return <Ghost handle={handle} data={data} carried={carried} />;
 }

@@ -1,4 +1,5 @@
 /** What is being carried over the board, by mouse or by keys, outside React: only the ghost is drawn again while it moves. */
+import { createSharedValue, type SharedValue } from '../kit/sharedValue.ts';
 
 export type Carried = {
   readonly what:
@@ -12,27 +13,10 @@ export type Carried = {
   readonly by: 'pointer' | 'keys';
 };
 
-export type CarryStore = {
-  readonly get: () => Carried | null;
-  readonly set: (carried: Carried | null) => void;
-  readonly subscribe: (listener: () => void) => () => void;
-};
+export type CarryStore = SharedValue<Carried | null>;
 
 export function createCarryStore(): CarryStore {
-  let current: Carried | null = null;
-  const listeners = new Set<() => void>();
-  return {
-    get: () => current,
-    set: (carried) => {
-      if (isSame(current, carried)) return;
-      current = carried;
-      for (const listener of listeners) listener();
-    },
-    subscribe: (listener) => {
-      listeners.add(listener);
-      return () => listeners.delete(listener);
-    },
-  };
+  return createSharedValue<Carried | null>(null, isSame);
 }
 
 /** A pointer moves by pixels, a carried visit by quarters of an hour. */

@@ -2,8 +2,8 @@
  * Keeps an export going while its person does something else: asked again and again until the file is made, on whatever
  * screen one is. Closing the window ends it, and nothing of it stays.
  */
-import { useSyncExternalStore } from 'react';
 import type { ErrorsOf, OutputOf } from '../../electron/contract/index.ts';
+import { createSharedValue, useSharedValue } from '../kit/sharedValue.ts';
 import type { Transport } from '../transport/Transport.ts';
 
 type Progress = OutputOf<'exports.goOn'>;
@@ -16,43 +16,34 @@ export type ExportDrive = {
 };
 
 const RESTING: ExportDrive = { exportId: null, step: null, made: null, error: null };
-let drive = RESTING;
-const listeners = new Set<() => void>();
+const drive = createSharedValue(RESTING);
 
 export async function driveExport(core: Transport, exportId: string): Promise<void> {
-  set({ ...RESTING, exportId });
+  drive.set({ ...RESTING, exportId });
   for (;;) {
     const reply = await core.call('exports.goOn', { exportId });
-    if (drive.exportId !== exportId) return;
-    if (reply.ok && !reply.value.isDone) set({ ...drive, step: reply.value });
+    if (drive.get().exportId !== exportId) return;
+    if (reply.ok && !reply.value.isDone) drive.set({ ...drive.get(), step: reply.value });
     else {
-      set(reply.ok && reply.value.isDone ? { ...RESTING, made: reply.value } : { ...RESTING, error: errorOf(reply) });
+      drive.set(
+        reply.ok && reply.value.isDone ? { ...RESTING, made: reply.value } : { ...RESTING, error: errorOf(reply) },
+      );
       return;
     }
   }
 }
 
 export async function stopExport(core: Transport): Promise<void> {
-  const { exportId } = drive;
+  const { exportId } = drive.get();
   if (exportId === null) return;
-  set(RESTING);
+  drive.set(RESTING);
   await core.call('exports.stop', { exportId });
 }
 
 export function useExportDrive(): ExportDrive {
-  return useSyncExternalStore(listen, () => drive);
+  return useSharedValue(drive);
 }
 
 function errorOf(reply: Awaited<ReturnType<Transport['call']>>): ExportDrive['error'] {
   return reply.ok ? null : (reply.error as ExportDrive['error']);
-}
-
-function set(next: ExportDrive): void {
-  drive = next;
-  for (const listener of listeners) listener();
-}
-
-function listen(listener: () => void): () => void {
-  listeners.add(listener);
-  return () => listeners.delete(listener);
 }

@@ -5,6 +5,7 @@
 import { useSyncExternalStore } from 'react';
 import type { ErrorsOf } from '../../electron/contract/index.ts';
 import type { PacketBatch } from '../../electron/contract/packetBatches.ts';
+import { createSharedValue } from '../kit/sharedValue.ts';
 import type { Transport } from '../transport/Transport.ts';
 
 type DriveError = ErrorsOf<'packetBatches.goOn'>;
@@ -15,17 +16,16 @@ export type Drive = {
   readonly error: DriveError | null;
 };
 
-const drives = new Map<string, Drive>();
-const listeners = new Set<() => void>();
+const drives = createSharedValue<ReadonlyMap<string, Drive>>(new Map());
 
 /** A batch that is going already is left alone. */
 export async function driveBatch(core: Transport, batchId: string): Promise<void> {
-  if (drives.get(batchId)?.isGoing === true) return;
+  if (drives.get().get(batchId)?.isGoing === true) return;
   set(batchId, { isGoing: true, batch: null, error: null });
   for (;;) {
     const reply = await core.call('packetBatches.goOn', { batchId });
     const isOver = !reply.ok || reply.value.waiting === 0;
-    const batch = reply.ok ? reply.value : (drives.get(batchId)?.batch ?? null);
+    const batch = reply.ok ? reply.value : (drives.get().get(batchId)?.batch ?? null);
     set(batchId, {
       isGoing: !isOver,
       batch: isOver ? null : batch,
@@ -37,15 +37,9 @@ export async function driveBatch(core: Transport, batchId: string): Promise<void
 
 /** null: this window has not worked on it. */
 export function useDrive(batchId: string): Drive | null {
-  return useSyncExternalStore(listen, () => drives.get(batchId) ?? null);
+  return useSyncExternalStore(drives.subscribe, () => drives.get().get(batchId) ?? null);
 }
 
 function set(batchId: string, drive: Drive): void {
-  drives.set(batchId, drive);
-  for (const listener of listeners) listener();
-}
-
-function listen(listener: () => void): () => void {
-  listeners.add(listener);
-  return () => listeners.delete(listener);
+  drives.set(new Map(drives.get()).set(batchId, drive));
 }
