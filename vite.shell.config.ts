@@ -15,7 +15,8 @@ const manifest: { readonly dependencies: Readonly<Record<string, string>> } = JS
 /** Native code can't be bundled, and pdfkit reads files that lie beside its own. */
 const external = ['electron', ...Object.keys(manifest.dependencies)];
 
-const node: UserConfig = {
+/** What runs in Node, each entry a file under its own name. */
+export const forNode = (entries: readonly string[]): UserConfig => ({
   publicDir: false,
   build: {
     outDir,
@@ -23,20 +24,16 @@ const node: UserConfig = {
     target: 'node24',
     ssr: true,
     rolldownOptions: {
-      input: {
-        main: shellFile('main.ts'),
-        coreProcess: shellFile('coreProcess.ts'),
-        planWorker: shellFile('planWorker.ts'),
-        rehearsalWorker: shellFile('rehearsalWorker.ts'),
-        // One file read instead of some eight hundred: `npm start` is quick also where the browser is the window.
-        serveInBrowser: shellFile('serveInBrowser.ts'),
-      },
+      input: Object.fromEntries(entries.map((name) => [name, shellFile(`${name}.ts`)])),
       external,
       output: { format: 'es', entryFileNames: '[name].js', chunkFileNames: '[name]-[hash].js' },
     },
   },
   ssr: { noExternal: true, external },
-};
+});
+
+// With `serveInBrowser` as one file instead of some eight hundred, `npm start` is quick also where the browser is the window.
+const node = forNode(['main', 'coreProcess', 'planWorker', 'rehearsalWorker', 'serveInBrowser']);
 
 const preload: UserConfig = {
   publicDir: false,

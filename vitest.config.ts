@@ -29,6 +29,7 @@ export default defineConfig({
         extends: true,
         test: {
           name: 'unit',
+          globalSetup: ['./tests/support/buildThreads.ts'],
           // Real stores sync to a real disk.
           testTimeout: 60_000,
           hookTimeout: 60_000,
@@ -40,6 +41,7 @@ export default defineConfig({
         extends: true,
         test: {
           name: 'e2e',
+          globalSetup: ['./tests/support/buildThreads.ts'],
           include: ['tests/e2e/**/*.test.ts'],
           testTimeout: 180_000,
           hookTimeout: 120_000,

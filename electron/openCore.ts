@@ -5,7 +5,7 @@
 
 import { existsSync, mkdirSync, readFileSync, rmSync } from 'node:fs';
 import { uptime } from 'node:os';
-import { extname, join } from 'node:path';
+import { join } from 'node:path';
 import { type AttachmentFiles, openAttachmentFiles } from '../db/attachmentFiles.ts';
 import { findAttachment } from '../db/attachments.ts';
 import { type BackupFolder, openBackupFolder } from '../db/backups.ts';
@@ -44,6 +44,8 @@ export type CoreOptions = {
   readonly dataFolder: string;
   readonly appRoot: string;
   readonly startInDemo?: boolean;
+  /** The built files of the program's threads; another folder than that of the built program only in tests. */
+  readonly threadsFolder?: URL;
   /** UTC now, ISO; another clock only in tests. */
   readonly clock?: () => string;
   readonly steadyClockMs?: () => number;
@@ -63,7 +65,9 @@ export function openCore(options: CoreOptions): Core {
   const signedIn = new Map<ClientId, string>();
   const pinGuard = createPinGuard(() => Date.parse(clock()));
 
-  const plans = createPlanRuns<ProposalBasis, readonly DoneMove[]>(besideThisFile('planWorker'), logFault);
+  const threadsFolder = options.threadsFolder ?? new URL('.', import.meta.url);
+  const planWorkerUrl = new URL('planWorker.js', threadsFolder);
+  const plans = createPlanRuns<ProposalBasis, readonly DoneMove[]>(planWorkerUrl, logFault);
 
   const exports = createExportRuns();
   const listWorks = createListWorks();
@@ -130,7 +134,7 @@ export function openCore(options: CoreOptions): Core {
   const rehearsal = keepWeeklyRehearsal({
     backups: backupFolders.real,
     migrationsFolder,
-    workerUrl: besideThisFile('rehearsalWorker'),
+    workerUrl: new URL('rehearsalWorker.js', threadsFolder),
     isWanted: () => purpose === 'real',
     clock,
     logFault,
@@ -351,11 +355,6 @@ export function openCore(options: CoreOptions): Core {
       store.close();
     },
   };
-}
-
-/** A thread's file, under this file's own ending: from the sources and from the build. */
-function besideThisFile(name: string): URL {
-  return new URL(`./${name}${extname(import.meta.url)}`, import.meta.url);
 }
 
 /** Copies of a store without the store: an empty one in its place would pass for a first run. */

@@ -3,6 +3,7 @@
  * with --check a missed goal is an error. All of it takes some eight minutes.
  */
 
+import { buildThreads } from '../support/buildThreads.ts';
 import { type BenchResult, isMet } from './benchResult.ts';
 import { benchBoard } from './board.bench.ts';
 import { benchDues } from './dues.bench.ts';
@@ -29,10 +30,12 @@ if (only !== undefined && !(only in BENCHES)) {
   process.stderr.write(`no benchmark ${only}; there are ${Object.keys(BENCHES).join(', ')}\n`);
   process.exit(2);
 }
+const removeThreads = await buildThreads();
 const results: BenchResult[] = [];
 for (const [name, bench] of Object.entries(BENCHES)) {
   if (only === undefined || only === name) results.push(...(await bench()));
 }
+removeThreads();
 for (const result of results) {
   const unit = result.unit ?? 'ms';
   const ours = `${result.ms.toFixed(3)} ${unit}`;

@@ -2,6 +2,7 @@
 import { existsSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
+import { fileURLToPath } from 'node:url';
 import { afterAll, describe, expect, it } from 'vitest';
 import { findAppRoot } from '../../electron/appRoot.ts';
 import { everyTopic } from '../../electron/contract/wire.ts';
@@ -9,13 +10,14 @@ import { type CoreSupervisor, superviseCore } from '../../electron/coreSuperviso
 import { createPortTransport } from '../../renderer/transport/portTransport.ts';
 import { state } from '../support/electronDouble.ts';
 import { openWindowDouble } from '../support/openWindowDouble.ts';
+import { threadFile } from '../support/threads.ts';
 
 const appRoot = findAppRoot(import.meta.url);
 const root = mkdtempSync(join(tmpdir(), 'lightoff-core-'));
 afterAll(() => rmSync(root, { recursive: true, force: true }));
 
 function supervise(dataFolder: string, onCannotOpen: (why: string) => void): CoreSupervisor {
-  const coreProcessPath = join(appRoot, 'electron', 'coreProcess.ts');
+  const coreProcessPath = fileURLToPath(threadFile('coreProcess'));
   return superviseCore({ coreProcessPath, location: { appRoot, dataFolder, startInDemo: false }, onCannotOpen });
 }
 

@@ -1,6 +1,5 @@
 import { cpSync, existsSync, openSync, readdirSync, readFileSync, rmSync, writeFileSync, writeSync } from 'node:fs';
 import { join } from 'node:path';
-import { pathToFileURL } from 'node:url';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { openBackupFolder } from '../../db/backups.ts';
 import { rehearseRestore } from '../../db/rehearseRestore.ts';
@@ -8,6 +7,7 @@ import { hasIntactChains } from '../../electron/operations/sealChains.ts';
 import { keepWeeklyRehearsal } from '../../electron/weeklyRehearsal.ts';
 import { type Office, PIN, setUpOffice } from '../support/officeScenario.ts';
 import { APP_ROOT, openTestCore, type TestCore } from '../support/testCore.ts';
+import { threadFile } from '../support/threads.ts';
 
 const MIGRATIONS = join(APP_ROOT, 'db/migrations');
 const DAY_S = 86_400;
@@ -26,7 +26,7 @@ describe('a backup tried out once a week', () => {
     keepWeeklyRehearsal({
       backups: copies(),
       migrationsFolder: MIGRATIONS,
-      workerUrl: pathToFileURL(join(APP_ROOT, 'electron/rehearsalWorker.ts')),
+      workerUrl: threadFile('rehearsalWorker'),
       isWanted: () => true,
       clock: test.now,
       logFault,

@@ -6,6 +6,7 @@
 import { EventEmitter } from 'node:events';
 import { MessageChannel, type MessagePort, Worker } from 'node:worker_threads';
 import type * as Electron from 'electron';
+import { threadFile } from './threads.ts';
 
 type Handler = (event: unknown, ...args: unknown[]) => unknown;
 type Partly<T> = Partial<Record<keyof T, unknown>>;
@@ -249,7 +250,7 @@ export class UtilityProcessDouble extends EventEmitter {
   readonly #worker: Worker;
   constructor(modulePath: string) {
     super();
-    this.#worker = new Worker(new URL('./utilityProcessWorker.ts', import.meta.url), { workerData: { modulePath } });
+    this.#worker = new Worker(threadFile('utilityProcessWorker'), { workerData: { modulePath } });
     this.#worker.on('message', (message: unknown) => this.emit('message', message));
     this.#worker.on('error', (error) => {
       process.stderr.write(`${error.stack ?? error.message}\n`);

@@ -6,6 +6,7 @@ import { type BrowserHost, startBrowserHost } from '../../electron/browserHost.t
 import type { Core } from '../../electron/core.ts';
 import { createCore } from '../../electron/createCore.ts';
 import { APP_ROOT } from './testCore.ts';
+import { threadsFolder } from './threads.ts';
 import type { TurnedClock } from './turnedClock.ts';
 
 export type ServedCore = {
@@ -30,6 +31,7 @@ export async function serveCore(clock: TurnedClock): Promise<ServedCore> {
   const open = (dataFolder: string): Core => {
     const core = createCore({
       appRoot: APP_ROOT,
+      threadsFolder: threadsFolder(),
       dataFolder,
       clock: clock.now,
       steadyClockMs: clock.steadyMs,

@@ -7,6 +7,7 @@ import { storePath } from '../../db/openStore.ts';
 import type { InputOf, OperationName, OutputOf, ReplyOf } from '../../electron/contract/index.ts';
 import type { Core } from '../../electron/core.ts';
 import { createCore } from '../../electron/createCore.ts';
+import { threadsFolder } from './threads.ts';
 
 export const APP_ROOT = new URL('../..', import.meta.url).pathname;
 
@@ -37,6 +38,7 @@ export function openTestCore(startAt = '2026-03-02T13:00:00.000Z', clientId = 't
     createCore({
       dataFolder: folder,
       appRoot: APP_ROOT,
+      threadsFolder: threadsFolder(),
       clock: () => new Date(wallMs).toISOString(),
       steadyClockMs: () => steadyMs,
       logFault: (error) => String(faults.push(error)),

@@ -1,6 +1,7 @@
 /** The planner in its own thread, as the core starts it. */
 import { Worker } from 'node:worker_threads';
 import type { PlanOrder, PlanReport } from '../../../electron/operations/planRun.ts';
+import { threadFile } from '../threads.ts';
 
 export type DoneReport = Extract<PlanReport, { readonly kind: 'done' }>;
 
@@ -12,7 +13,7 @@ export type PlanWorkerRun = {
 
 export function runPlanWorker(order: Omit<PlanOrder, 'cancelFlag'>): PlanWorkerRun {
   const cancelFlag = new SharedArrayBuffer(4);
-  const worker = new Worker(new URL('../../../electron/planWorker.ts', import.meta.url), {
+  const worker = new Worker(threadFile('planWorker'), {
     workerData: { ...order, cancelFlag } satisfies PlanOrder,
   });
   const reported = Promise.withResolvers<void>();
