@@ -30,6 +30,7 @@ export default defineConfig({
         test: {
           name: 'unit',
           globalSetup: ['./tests/support/buildThreads.ts'],
+          setupFiles: ['./tests/support/cheapPins.ts'],
           // Real stores sync to a real disk.
           testTimeout: 60_000,
           hookTimeout: 60_000,
@@ -42,6 +43,7 @@ export default defineConfig({
         test: {
           name: 'e2e',
           globalSetup: ['./tests/support/buildThreads.ts'],
+          setupFiles: ['./tests/support/cheapPins.ts'],
           include: ['tests/e2e/**/*.test.ts'],
           testTimeout: 180_000,
           hookTimeout: 120_000,
