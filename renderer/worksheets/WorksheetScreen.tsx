@@ -11,6 +11,7 @@ import { ChartPicture } from './chart/ChartPicture.tsx';
 import { isAsked } from './core/evaluate.ts';
 import type { Worksheet } from './core/worksheet.ts';
 import { ResultTable } from './ResultTable.tsx';
+import { UsualFigures } from './UsualFigures.tsx';
 import { useWorksheetInputs } from './useWorksheetInputs.ts';
 import { VisitPanel } from './visit/VisitPanel.tsx';
 import { WorksheetField } from './WorksheetField.tsx';
@@ -88,6 +89,7 @@ function OneWorksheet({ worksheet, from }: { readonly worksheet: Worksheet; read
             <ResultTable title={worksheet.title} lines={lines} />
           </Panel>
           {chart === null ? null : <ChartPicture chart={chart} />}
+          {worksheet.usual === undefined ? null : <UsualFigures tables={worksheet.usual} />}
           <Panel title="How it is worked out">
             <About title="Formula" lines={worksheet.formula} className="ws-formula" />
             <About title="Holds for" lines={worksheet.valid} />

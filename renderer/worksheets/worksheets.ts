@@ -7,6 +7,7 @@ import { condensate } from './sheets/condensate.ts';
 import { condensing } from './sheets/condensing.ts';
 import { emissions } from './sheets/emissions.ts';
 import { emitterOutput } from './sheets/emitterOutput.ts';
+import { gasComposition } from './sheets/gasComposition.ts';
 import { gasPipe } from './sheets/gasPipe.ts';
 import { gasRate } from './sheets/gasRate.ts';
 import { glycol } from './sheets/glycol.ts';
@@ -26,6 +27,7 @@ export const WORKSHEETS: readonly Worksheet[] = [
   emissions,
   condensate,
   gasRate,
+  gasComposition,
   altitude,
   gasPipe,
   coldFill,

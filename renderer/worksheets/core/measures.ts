@@ -18,6 +18,8 @@ import type { Measure } from './measure.ts';
 
 export const TEMPERATURE = ofDimension('temperature', '°F', 1);
 export const TEMPERATURE_DIFFERENCE = ofDimension('temperature-difference', '°F', 1);
+export const WHOLE_TEMPERATURE: Measure = { ...TEMPERATURE, decimals: 0 };
+export const WHOLE_DIFFERENCE: Measure = { ...TEMPERATURE_DIFFERENCE, decimals: 0 };
 export const GAS_PRESSURE = ofDimension('gas-pressure', 'in w.c.', 1);
 export const SYSTEM_PRESSURE = ofDimension('system-pressure', 'psi', 2);
 export const POWER = ofDimension('power', 'Btu/h');
@@ -35,6 +37,7 @@ export const PERCENT_FINE: Measure = { ...SHARE, decimals: 1 };
 export const LAMBDA: Measure = { ...PLAIN, decimals: 2 };
 export const PH: Measure = { dimension: 'ph', units: ENTRY_UNITS.ph, decimals: 1 };
 export const WEEKS: Measure = { dimension: null, units: [linear('weeks', ['week', 'w'], 1)], decimals: 0 };
+export const MONTHS: Measure = { dimension: null, units: [linear('months', ['month'], 1)], decimals: 0 };
 export const TIMES: Measure = { dimension: null, units: [linear('times', ['x', '×'], 1)], decimals: 0 };
 
 export const GAS_RATE: Measure = {
@@ -92,6 +95,12 @@ export const AREA_POWER: Measure = {
   dimension: null,
   units: [linear('W/m²', ['w/m2'], 1), linear('Btu/h·ft²', ['btu/hft2'], W_PER_M2_PER_BTU_PER_H_FT2)],
   us: 'Btu/h·ft²',
+};
+/** Output of an emitter by its length. */
+export const LINE_POWER: Measure = {
+  dimension: null,
+  units: [linear('W/m', ['w/m'], 1), linear('Btu/h·ft', ['btu/hft'], W_PER_BTU_PER_H / METRES_PER_FOOT)],
+  us: 'Btu/h·ft',
 };
 export const MG_PER_KWH: Measure = { dimension: null, units: [linear('mg/kWh', [], 1)] };
 export const MG_PER_M3: Measure = { dimension: null, units: [linear('mg/m³', ['mg/m3'], 1)] };

@@ -7,6 +7,7 @@ import type { Chart } from '../chart/chart.ts';
 import { type Evaluated, evaluate, type TypedInputs } from './evaluate.ts';
 import type { Fields, Given } from './fields.ts';
 import type { Line } from './line.ts';
+import type { UsualTable } from './usual.ts';
 
 export type WorksheetGroup = 'Burner and flue' | 'Gas' | 'Water side' | 'Hot water and water quality';
 
@@ -23,6 +24,7 @@ type About = {
   /** Where the formulas hold, and how far off they can be. */
   readonly valid: readonly string[];
   readonly source: readonly string[];
+  readonly usual?: readonly UsualTable[];
 };
 
 export type WorksheetDefinition<F extends Fields> = About & {

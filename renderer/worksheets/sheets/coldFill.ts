@@ -1,6 +1,6 @@
 /** The pressure to fill a cold system to, and how far below the relief valve it stays. */
 import { coldFillPressure, heightServed } from '../../../domain/hydronics/pressure/coldFillPressure.ts';
-import { PRESSURE_CUSTOMS } from '../../../domain/hydronics/pressure/pressureCustoms.ts';
+import { PRESSURE_CUSTOMS, type PressurePractice } from '../../../domain/hydronics/pressure/pressureCustoms.ts';
 import { highestNormalHotPressure, reliefHeadroom } from '../../../domain/hydronics/pressure/reliefHeadroom.ts';
 import { METRIC_RULE_BAR_PER_M, US_RULE_BAR_PER_M } from '../../../domain/hydronics/pressure/staticGradient.ts';
 import { preChargeToSet } from '../../../domain/hydronics/vessel/preCharge.ts';
@@ -8,11 +8,22 @@ import { ok } from '../../../domain/result.ts';
 import { number, reading } from '../core/fields.ts';
 import { numberLine, rangeLine, wordsLine } from '../core/line.ts';
 import { LENGTH, SYSTEM_PRESSURE } from '../core/measures.ts';
+import { between, type UsualRow } from '../core/usual.ts';
 import { said, work } from '../core/worked.ts';
 import { defineWorksheet } from '../core/worksheet.ts';
-import { practiceField } from './practiceChoice.ts';
+import { PRACTICES, practiceField } from './practiceChoice.ts';
 
 const GRADIENTS = { europe: METRIC_RULE_BAR_PER_M, 'north-america': US_RULE_BAR_PER_M } as const;
+
+function usualPressures(practice: PressurePractice): readonly UsualRow[] {
+  const { marginBar, marginBasis, usualColdFillBarG, coldFillBasis, reliefSettingBarG, reliefBasis } =
+    PRESSURE_CUSTOMS[practice];
+  return [
+    [`Left over at the top, ${PRACTICES[practice]}`, marginBar.usual, marginBasis] as const,
+    [`Cold fill, ${PRACTICES[practice]}`, usualColdFillBarG, coldFillBasis] as const,
+    [`Relief setting, ${PRACTICES[practice]}`, [reliefSettingBarG, reliefSettingBarG], reliefBasis] as const,
+  ].map(([label, range, basis]) => ({ label, figures: [between(SYSTEM_PRESSURE, range)], notes: [basis] }));
+}
 
 export const coldFill = defineWorksheet({
   key: 'cold-fill',
@@ -105,6 +116,13 @@ export const coldFill = defineWorksheet({
   valid: [
     'Closed systems, water below 100 °C (212 °F). Altitude changes nothing here. The metric gradient is rounded up by 2 %, which is the safe side.',
     `Usual cold fill: ${PRESSURE_CUSTOMS.europe.usualColdFillBarG.join('–')} bar in Europe, 12 psi in North America. The maker’s sheet wins.`,
+  ],
+  usual: [
+    {
+      title: 'Customary pressures',
+      columns: ['Gauge'],
+      rows: [...usualPressures('europe'), ...usualPressures('north-america')],
+    },
   ],
   source: [
     'Hydrostatics. Margins: common practice (Europe, no source); trade training pages on cold static fill (North America).',

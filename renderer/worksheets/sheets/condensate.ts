@@ -5,12 +5,15 @@ import { STANDARD_ATMOSPHERE_KPA } from '../../../domain/quantity/conversions.ts
 import { ok } from '../../../domain/result.ts';
 import {
   meetsSewerFloor,
+  NEUTRALISED_PH,
   neutraliserByGermanGuidance,
   REAL_CONDENSATE_SHARE,
+  USUAL_CONDENSATE_PH,
 } from '../../../domain/water/condensate.ts';
 import { choice, number, reading } from '../core/fields.ts';
 import { numberLine, rangeLine, wordsLine } from '../core/line.ts';
 import { GRAMS_PER_KWH, LITRES_PER_HOUR, PERCENT_FINE, PH, POWER, TIMES } from '../core/measures.ts';
+import { between } from '../core/usual.ts';
 import { work } from '../core/worked.ts';
 import { defineWorksheet } from '../core/worksheet.ts';
 import { FUELS, fuelField } from './fuelChoice.ts';
@@ -125,6 +128,24 @@ export const condensate = defineWorksheet({
   valid: [
     'An upper estimate: a real exchanger does not saturate the flue gas. Moisture of the combustion air is not in it; air pressure at sea level.',
     'German guidance is for gas boilers: above 200 kW or into a septic plant a neutraliser is needed.',
+  ],
+  usual: [
+    {
+      title: 'What condensate measures',
+      columns: ['pH'],
+      rows: [
+        {
+          label: 'As it leaves the boiler',
+          figures: [between(PH, USUAL_CONDENSATE_PH)],
+          notes: ['common practice, no source', '2.9–4 is reported too'],
+        },
+        {
+          label: 'Behind a neutraliser',
+          figures: [between(PH, NEUTRALISED_PH)],
+          notes: ['common practice, no source', 'checked every year'],
+        },
+      ],
+    },
   ],
   source: [
     'Mass balance; IAPWS R7-97(2012). In practice 40–80 % of it: common practice, no source.',

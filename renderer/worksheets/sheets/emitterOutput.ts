@@ -1,8 +1,22 @@
 /** What radiators and floors give away from their rating point. */
-import { type UsEmitter, usEmitterFactor } from '../../../domain/hydronics/emitters/baseboardOutput.ts';
-import { floorOutput } from '../../../domain/hydronics/emitters/floorOutput.ts';
-import { type FloorZone, floorSurfaceLimit } from '../../../domain/hydronics/emitters/floorSurfaceLimit.ts';
-import { logarithmicMeanDifference, radiatorOutput } from '../../../domain/hydronics/emitters/radiatorOutput.ts';
+import {
+  FIN_TUBE_RULE_BTU_PER_H_FT,
+  US_EMITTER_EXPONENTS,
+  type UsEmitter,
+  usEmitterFactor,
+} from '../../../domain/hydronics/emitters/baseboardOutput.ts';
+import { floorOutput, floorSurfaceOverRoom } from '../../../domain/hydronics/emitters/floorOutput.ts';
+import {
+  type FloorZone,
+  floorSurfaceLimit,
+  US_FLOOR_SURFACE_LIMIT_C,
+} from '../../../domain/hydronics/emitters/floorSurfaceLimit.ts';
+import {
+  logarithmicMeanDifference,
+  RADIATOR_EXPONENT,
+  radiatorOutput,
+} from '../../../domain/hydronics/emitters/radiatorOutput.ts';
+import { METRES_PER_FOOT, W_PER_BTU_PER_H } from '../../../domain/quantity/conversions.ts';
 import { ok } from '../../../domain/result.ts';
 import { curveOver } from '../chart/chart.ts';
 import { choice, number, reading } from '../core/fields.ts';
@@ -10,11 +24,13 @@ import { numberLine, wordsLine } from '../core/line.ts';
 import {
   AREA_POWER,
   EMITTER_POWER,
+  LINE_POWER,
   PERCENT_FINE,
   PLAIN,
   TEMPERATURE,
   TEMPERATURE_DIFFERENCE,
 } from '../core/measures.ts';
+import { atMost, between, type UsualTable } from '../core/usual.ts';
 import { work } from '../core/worked.ts';
 import { defineWorksheet } from '../core/worksheet.ts';
 
@@ -28,6 +44,51 @@ const US_KINDS: Readonly<Record<UsEmitter, string>> = {
   'cast-iron': 'cast iron',
   convector: 'convector',
 };
+
+const FROM_ASHRAE = 'ASHRAE, from memory';
+const W_PER_M_PER_BTU_PER_H_FT = W_PER_BTU_PER_H / METRES_PER_FOOT;
+
+const USUAL: readonly UsualTable[] = [
+  {
+    title: 'Exponents, where the maker gives none',
+    columns: ['Exponent'],
+    rows: [
+      {
+        label: 'Radiator, European rating',
+        figures: [between(PLAIN, [RADIATOR_EXPONENT, RADIATOR_EXPONENT])],
+        notes: ['common practice'],
+      },
+      ...Object.entries(US_EMITTER_EXPONENTS).map(([kind, exponent]) => ({
+        // The keys are those of the very table.
+        label: `North American rating, ${US_KINDS[kind as UsEmitter]}`,
+        figures: [between(PLAIN, [exponent, exponent])],
+        notes: [FROM_ASHRAE],
+      })),
+    ],
+  },
+  {
+    title: 'Output and surface',
+    columns: ['Output by length', 'Surface'],
+    rows: [
+      {
+        label: 'Fin-tube baseboard, average water 82 °C (180 °F)',
+        figures: [
+          between(LINE_POWER, [
+            FIN_TUBE_RULE_BTU_PER_H_FT[0] * W_PER_M_PER_BTU_PER_H_FT,
+            FIN_TUBE_RULE_BTU_PER_H_FT[1] * W_PER_M_PER_BTU_PER_H_FT,
+          ]),
+          null,
+        ],
+        notes: ['common practice, no source', 'catalogues add 15 % as a heating effect: bare output is rated / 1.15'],
+      },
+      {
+        label: 'Floor, North American practice',
+        figures: [null, atMost(TEMPERATURE, US_FLOOR_SURFACE_LIMIT_C)],
+        notes: ['85 °F'],
+      },
+    ],
+  },
+];
 
 export const emitterOutput = defineWorksheet({
   key: 'emitter-output',
@@ -43,14 +104,19 @@ export const emitterOutput = defineWorksheet({
     usKind: choice('North American kind', US_KINDS, 'baseboard', { help: 'Rated at 180 °F average water, 65 °F air.' }),
     floorSurfaceC: reading('floorSurfaceC'),
     zone: choice('Floor zone', ZONES, 'occupied'),
+    floorLoadWPerM2: number('Heat wanted from the floor', AREA_POWER, [0, 1000], { alsoCalled: ['outputWPerM2'] }),
   },
-  workOut({ ratedOutputW, supplyC, returnC, roomC, exponent, usKind, floorSurfaceC, zone }) {
+  workOut({ ratedOutputW, supplyC, returnC, roomC, exponent, usKind, floorSurfaceC, zone, floorLoadWPerM2 }) {
     const water = work({ supplyC, returnC, roomC }, ok);
     const output = work({ ratedOutputW, water, exponent }, (known) =>
       radiatorOutput({ ratedOutputW: known.ratedOutputW, exponent: known.exponent, ...known.water }),
     );
     const limit = work({ roomC }, (known) => floorSurfaceLimit({ zone, roomC: known.roomC }));
     const over = work({ floorSurfaceC, roomC }, (known) => ok(known.floorSurfaceC - known.roomC));
+    const wantedC = work({ floorLoadWPerM2, roomC }, (known) => {
+      const overRoomK = floorSurfaceOverRoom({ outputWPerM2: known.floorLoadWPerM2 });
+      return overRoomK.ok ? ok(known.roomC + overRoomK.value) : overRoomK;
+    });
     const spread = supplyC.ok && returnC.ok ? Math.max(0, supplyC.value - returnC.value) : null;
     return {
       lines: [
@@ -83,6 +149,18 @@ export const emitterOutput = defineWorksheet({
           { extra: true, main: true },
         ),
         numberLine('Floor may be at most', TEMPERATURE, limit),
+        numberLine('For the heat wanted it must be at', TEMPERATURE, wantedC, { extra: true, main: true }),
+        wordsLine(
+          'So the floor alone',
+          work({ wantedC, limit }, (known) =>
+            ok(
+              known.wantedC > known.limit
+                ? ({ words: 'can’t give that within its limit', tone: 'bad' } as const)
+                : ({ words: 'can give that within its limit', tone: 'good' } as const),
+            ),
+          ),
+          { extra: true },
+        ),
         wordsLine(
           'This floor is',
           work({ floorSurfaceC, limit }, (known) =>
@@ -134,5 +212,6 @@ export const emitterOutput = defineWorksheet({
     'Supply above return above room; exponent 1–1.5. Heated floors only, up to 20 K over the room. The curve uses the logarithmic mean throughout.',
     'Floor limits: room + 9 K or + 15 K at the edge, capped at 29, 33 and 35 °C; North American practice 85 °F. Screed and timber makers set lower ones.',
   ],
+  usual: USUAL,
   source: ['EN 442 (switch at 0.7 from memory); ASHRAE exponents, from memory; EN 1264 as printed in trade journals.'],
 });

@@ -3,10 +3,12 @@ import { heatOutput as outputOf } from '../../../domain/hydronics/output/heatOut
 import { heatOutputSimple } from '../../../domain/hydronics/output/heatOutputSimple.ts';
 import { heatOutputUncertainty } from '../../../domain/hydronics/output/heatOutputUncertainty.ts';
 import { trueFlowFactor } from '../../../domain/hydronics/output/trueFlowFactor.ts';
+import { USUAL_TEMPERATURE_DIFFERENCES } from '../../../domain/hydronics/output/usualTemperatureDifferences.ts';
 import { ok } from '../../../domain/result.ts';
 import { choice, number, reading } from '../core/fields.ts';
 import { numberLine, wordsLine } from '../core/line.ts';
-import { PERCENT_FINE, PLAIN, POWER, TEMPERATURE_DIFFERENCE } from '../core/measures.ts';
+import { PERCENT_FINE, PLAIN, POWER, TEMPERATURE_DIFFERENCE, WHOLE_DIFFERENCE } from '../core/measures.ts';
+import { between } from '../core/usual.ts';
 import { work } from '../core/worked.ts';
 import { defineWorksheet } from '../core/worksheet.ts';
 import { fluidFields, fluidOf } from './fluidFields.ts';
@@ -86,6 +88,17 @@ export const heatOutput = defineWorksheet({
   valid: [
     'Steady flow of liquid in a full pipe. Two sensors of ±0.3 K are off by 8.5 % at 5 K: a smaller difference gives no useful figure.',
     'The factor is in Btu/h per US gpm and °F, at the mean of supply and return.',
+  ],
+  usual: [
+    {
+      title: 'What a circuit is designed or rated for',
+      columns: ['Supply minus return'],
+      rows: USUAL_TEMPERATURE_DIFFERENCES.map(({ label, deltaTK, basis }) => ({
+        label,
+        figures: [between(WHOLE_DIFFERENCE, deltaTK)],
+        notes: [basis],
+      })),
+    },
   ],
   source: ['Energy balance; IAPWS R7-97(2012), IIR 2010 (Melinder) for glycol; root-sum-square of independent errors.'],
 });

@@ -3,15 +3,53 @@ import { hotShare } from '../../../domain/hydronics/hotWater/hotShare.ts';
 import { hotWaterFlow, hotWaterRise } from '../../../domain/hydronics/hotWater/hotWaterFlow.ts';
 import {
   SCALD_TIMES,
+  STORED_WATER_C,
   shortestScaldTime,
   USUAL_BATHING_LIMIT_C,
+  USUAL_OUTLET_C,
 } from '../../../domain/hydronics/hotWater/scaldTimes.ts';
 import { ok } from '../../../domain/result.ts';
 import { number, reading } from '../core/fields.ts';
 import { numberLine, wordsLine } from '../core/line.ts';
-import { FLOW, PERCENT_FINE, POWER, TEMPERATURE, TEMPERATURE_DIFFERENCE } from '../core/measures.ts';
+import { FLOW, PERCENT_FINE, POWER, TEMPERATURE, TEMPERATURE_DIFFERENCE, WHOLE_TEMPERATURE } from '../core/measures.ts';
+import { atLeast, atMost, between, type UsualRow } from '../core/usual.ts';
 import { said, work } from '../core/worked.ts';
 import { defineWorksheet } from '../core/worksheet.ts';
+
+const STORE_GUIDANCE = 'against legionella: HSE HSG274 Part 2';
+
+const USUAL: readonly UsualRow[] = [
+  {
+    label: 'Outlet of a heater without a store',
+    figures: [between(WHOLE_TEMPERATURE, USUAL_OUTLET_C)],
+    notes: ['common practice, no source'],
+  },
+  {
+    label: 'Bathing outlet, at most',
+    figures: [atMost(WHOLE_TEMPERATURE, USUAL_BATHING_LIMIT_C)],
+    notes: ['120 °F'],
+  },
+  {
+    label: 'Stored',
+    figures: [atLeast(WHOLE_TEMPERATURE, STORED_WATER_C.storeAtLeast)],
+    notes: [STORE_GUIDANCE, 'mix down at the outlet'],
+  },
+  {
+    label: 'Hot outlet of a store, within a minute',
+    figures: [atLeast(WHOLE_TEMPERATURE, STORED_WATER_C.outletAtLeastWithinAMinute)],
+    notes: [STORE_GUIDANCE, 'before any mixing valve'],
+  },
+  {
+    label: 'The same in healthcare',
+    figures: [atLeast(WHOLE_TEMPERATURE, STORED_WATER_C.healthcareOutletAtLeast)],
+    notes: [STORE_GUIDANCE],
+  },
+  {
+    label: 'Cold water, below',
+    figures: [atMost(WHOLE_TEMPERATURE, STORED_WATER_C.coldBelow)],
+    notes: [STORE_GUIDANCE],
+  },
+];
 
 export const hotWater = defineWorksheet({
   key: 'hot-water',
@@ -100,6 +138,7 @@ export const hotWater = defineWorksheet({
     'Steady draw without a store; cold 0–40 °C, rise 1–90 K, up to 100 °C.',
     'Burn times from 45 °C (113 °F). They are for warnings: no time is ever longer than any source says.',
   ],
+  usual: [{ title: 'Hot water temperatures', columns: ['Temperature'], rows: USUAL }],
   source: [
     'Energy balance on IAPWS R7-97(2012).',
     'Burns: CPSC tap-water scald notice, time and temperature table of burn research, industry leaflet (children).',

@@ -1,15 +1,19 @@
 /** Friction and velocity in a heating pipe. */
+import { flowAtVelocity } from '../../../domain/hydronics/pipes/flowVelocity.ts';
 import { pressureLoss, ROUGHNESS_UM } from '../../../domain/hydronics/pipes/pressureLoss.ts';
 import {
   AIR_CARRYING_M_PER_S,
+  britishVelocityLimit,
   copperErosionLimit,
+  FLOOR_LOOP,
   QUIET_PIPEWORK,
 } from '../../../domain/hydronics/pipes/velocityLimits.ts';
 import { TUBES } from '../../../domain/hydronics/volume/tubes.ts';
 import { ok } from '../../../domain/result.ts';
 import { choice, number, reading } from '../core/fields.ts';
 import { type LineTone, numberLine, wordsLine } from '../core/line.ts';
-import { DIAMETER, FRICTION, HEAD_LOSS, LENGTH, PLAIN, TEMPERATURE, VELOCITY } from '../core/measures.ts';
+import { DIAMETER, FLOW, FRICTION, HEAD_LOSS, LENGTH, PLAIN, TEMPERATURE, VELOCITY } from '../core/measures.ts';
+import { atLeast, atMost, between } from '../core/usual.ts';
 import { work } from '../core/worked.ts';
 import { defineWorksheet } from '../core/worksheet.ts';
 import { fluidFields, fluidOf } from './fluidFields.ts';
@@ -20,6 +24,8 @@ const TUBE_CHOICES: Readonly<Record<string, string>> = {
   [OTHER]: 'another, by its inside',
 };
 const WALLS: Readonly<Record<keyof typeof ROUGHNESS_UM, string>> = { copper: 'copper', pex: 'plastic', steel: 'steel' };
+
+const FINE_VELOCITY = { ...VELOCITY, decimals: 2 };
 
 export const pipeLoss = defineWorksheet({
   key: 'pipe-loss',
@@ -75,6 +81,18 @@ export const pipeLoss = defineWorksheet({
           ),
         ),
         numberLine(
+          'Quiet up to a flow of',
+          FLOW,
+          work({ innerDiameterMm }, (known) =>
+            flowAtVelocity({ velocityMPerS: QUIET_PIPEWORK.velocityMPerS, innerDiameterMm: known.innerDiameterMm }),
+          ),
+        ),
+        numberLine(
+          'Highest velocity by the British table',
+          VELOCITY,
+          work({ waterC }, (known) => britishVelocityLimit({ waterC: known.waterC })),
+        ),
+        numberLine(
           'Reynolds number',
           { ...PLAIN, decimals: 0 },
           work({ loss }, (known) => ok(known.loss.reynolds)),
@@ -87,9 +105,47 @@ export const pipeLoss = defineWorksheet({
     'Straight, full pipe. Re 2300–4000 is neither laminar nor turbulent: no figure. Fittings are extra.',
     'Copper: 2.4 m/s cold, 1.5 m/s up to 60 °C, 0.6 m/s hotter. Quiet up to 1.2 m/s; air is carried from 0.6 m/s.',
   ],
+  usual: [
+    {
+      title: 'Velocity, friction and length',
+      columns: ['Figure'],
+      rows: [
+        {
+          label: 'Quiet heating pipework up to 2 in, velocity',
+          figures: [atMost(FINE_VELOCITY, QUIET_PIPEWORK.velocityMPerS)],
+          notes: ['ASHRAE, from memory'],
+        },
+        {
+          label: 'The same, friction',
+          figures: [between(FRICTION, QUIET_PIPEWORK.lossPaPerM)],
+          notes: ['ASHRAE, from memory'],
+        },
+        {
+          label: 'To carry air to its separator, velocity',
+          figures: [atLeast(FINE_VELOCITY, AIR_CARRYING_M_PER_S)],
+          notes: ['common practice, from memory'],
+        },
+        {
+          label: 'Floor loop, velocity',
+          figures: [atLeast(FINE_VELOCITY, FLOOR_LOOP.leastVelocityMPerS)],
+          notes: ['floor-heating guide'],
+        },
+        {
+          label: 'Floor loop, pressure drop',
+          figures: [atMost(HEAD_LOSS, FLOOR_LOOP.mostLossKpa)],
+          notes: ['floor-heating guide'],
+        },
+        {
+          label: 'Floor loop of 16×2 mm, length',
+          figures: [atMost(LENGTH, FLOOR_LOOP.mostLengthM)],
+          notes: ['floor-heating guide'],
+        },
+      ],
+    },
+  ],
   source: [
     'Darcy–Weisbach; IAPWS and IIR 2010 properties. Plastic roughness from memory.',
-    'Velocities: copper handbook; ASHRAE and common practice, from memory.',
+    'Velocities: copper handbook; BS 6700 limits as quoted on a public page; ASHRAE and common practice, from memory.',
   ],
 });
 

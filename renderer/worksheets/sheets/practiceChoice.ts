@@ -2,7 +2,10 @@
 import type { PressurePractice } from '../../../domain/hydronics/pressure/pressureCustoms.ts';
 import { choice } from '../core/fields.ts';
 
-const PRACTICES: Readonly<Record<PressurePractice, string>> = { europe: 'Europe', 'north-america': 'North America' };
+export const PRACTICES: Readonly<Record<PressurePractice, string>> = {
+  europe: 'Europe',
+  'north-america': 'North America',
+};
 
 export const practiceField = choice(
   'Customs of',

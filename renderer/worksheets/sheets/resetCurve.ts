@@ -1,11 +1,20 @@
 /** The supply temperature that matches an emitter to the weather. */
+import { CONTROL_SETTINGS, DESIGN_SUPPLY } from '../../../domain/hydronics/emitters/supplyTemperatures.ts';
 import { outdoorForReturn, resetCurve as resetPoint } from '../../../domain/hydronics/reset/resetCurve.ts';
 import { twoPointReset } from '../../../domain/hydronics/reset/twoPointReset.ts';
 import { ok } from '../../../domain/result.ts';
 import { curveOver } from '../chart/chart.ts';
 import { number, reading } from '../core/fields.ts';
 import { numberLine, wordsLine } from '../core/line.ts';
-import { PERCENT_FINE, PLAIN, TEMPERATURE, TEMPERATURE_DIFFERENCE } from '../core/measures.ts';
+import {
+  PERCENT_FINE,
+  PLAIN,
+  TEMPERATURE,
+  TEMPERATURE_DIFFERENCE,
+  WHOLE_DIFFERENCE,
+  WHOLE_TEMPERATURE,
+} from '../core/measures.ts';
+import { atMost, between } from '../core/usual.ts';
 import { work } from '../core/worked.ts';
 import { defineWorksheet } from '../core/worksheet.ts';
 
@@ -127,6 +136,29 @@ export const resetCurve = defineWorksheet({
     'Steady weather, constant flow, one kind of emitter. Exponent 1–1.5; water up to 120 °C (248 °F).',
     'Warm-weather shutdown and a minimum supply are clamps of the control, not points of this curve.',
     'A straight line between the same ends is too cold in between, most at half load.',
+  ],
+  usual: [
+    {
+      title: 'What the controls are set to, by emitter: common practice, unless a note says otherwise',
+      columns: ['Highest supply', 'Supply minus return'],
+      rows: CONTROL_SETTINGS.map(({ label, highestSupplyC, deltaTK, notes }) => ({
+        label,
+        figures: [
+          highestSupplyC === null ? null : between(WHOLE_TEMPERATURE, highestSupplyC),
+          deltaTK === null ? null : between(WHOLE_DIFFERENCE, deltaTK),
+        ],
+        notes,
+      })),
+    },
+    {
+      title: 'What an emitter is designed for',
+      columns: ['Supply'],
+      rows: DESIGN_SUPPLY.map(({ label, leastC, mostC, source }) => ({
+        label,
+        figures: [leastC === null ? atMost(WHOLE_TEMPERATURE, mostC) : between(WHOLE_TEMPERATURE, [leastC, mostC])],
+        notes: [source],
+      })),
+    },
   ],
   source: ['Supply and return set-point reset of an open Modelica buildings library; straight line: common practice.'],
 });

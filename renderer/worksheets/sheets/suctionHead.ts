@@ -1,10 +1,12 @@
 /** How far the water at a pump's suction is from boiling. */
 import { boilingPoint } from '../../../domain/hydronics/fluid/boilingPoint.ts';
 import { netPositiveSuctionHead } from '../../../domain/hydronics/pressure/netPositiveSuctionHead.ts';
+import { CIRCULATOR_INLET_MINIMUM } from '../../../domain/hydronics/pressure/pressureCustoms.ts';
 import { ok } from '../../../domain/result.ts';
 import { number } from '../core/fields.ts';
 import { numberLine, wordsLine } from '../core/line.ts';
-import { LENGTH, SYSTEM_PRESSURE, TEMPERATURE, TEMPERATURE_DIFFERENCE } from '../core/measures.ts';
+import { LENGTH, SYSTEM_PRESSURE, TEMPERATURE, TEMPERATURE_DIFFERENCE, WHOLE_TEMPERATURE } from '../core/measures.ts';
+import { atLeast, between } from '../core/usual.ts';
 import { work } from '../core/worked.ts';
 import { defineWorksheet } from '../core/worksheet.ts';
 import { airPressureKpaAbs, altitudeField } from './airFields.ts';
@@ -57,5 +59,16 @@ export const suctionHead = defineWorksheet({
   },
   formula: ['head = (air pressure + gauge − vapour pressure) / (ρ · g) − loss'],
   valid: ['Water 0–120 °C (248 °F), −1 to 20 bar gauge. Altitude counts here, through the air pressure.'],
+  usual: [
+    {
+      title: 'What a domestic circulator wants at its inlet',
+      columns: ['Water', 'Gauge at the inlet'],
+      rows: CIRCULATOR_INLET_MINIMUM.map(({ waterC, inletBarG }) => ({
+        label: waterC > 90 ? 'Hottest' : 'Usual',
+        figures: [between(WHOLE_TEMPERATURE, [waterC, waterC]), atLeast(SYSTEM_PRESSURE, inletBarG)],
+        notes: ['common practice, from memory', 'the pump’s own sheet wins'],
+      })),
+    },
+  ],
   source: ['Definition; IAPWS R7-97(2012); US Standard Atmosphere 1976.'],
 });

@@ -1,6 +1,6 @@
 /** Water in a system: estimated from the output, or counted from its pipes. */
 import type { VolumeEmitter } from '../../../domain/hydronics/volume/emitterVolumes.ts';
-import { systemVolumeEstimate } from '../../../domain/hydronics/volume/systemVolumeEstimate.ts';
+import { britishDomesticVolume, systemVolumeEstimate } from '../../../domain/hydronics/volume/systemVolumeEstimate.ts';
 import { findTube, TUBES } from '../../../domain/hydronics/volume/tubes.ts';
 import { tubeVolume } from '../../../domain/hydronics/volume/tubeVolume.ts';
 import { ok } from '../../../domain/result.ts';
@@ -30,10 +30,11 @@ export const systemVolume = defineWorksheet({
   fields: {
     outputKw: number('Output of the boiler', POWER, [0, 10_000]),
     emitter: choice('Emitters', EMITTERS, 'steel-panels'),
+    exchangerL: number('Water in the boiler', VOLUME, [0, 500], { help: 'Off its sheet; for the British rule.' }),
     lengthM: number('Length of pipe', LENGTH, [0, 100_000], { help: 'Both ways, supply and return.' }),
     tube: choice('Pipe', TUBE_CHOICES, { metric: 'pex-16x2', us: 'pex-1/2' }),
   },
-  workOut({ outputKw, emitter, lengthM, tube }) {
+  workOut({ outputKw, emitter, exchangerL, lengthM, tube }) {
     const estimate = work({ outputKw }, (known) => systemVolumeEstimate({ outputKw: known.outputKw, emitter }));
     return {
       lines: [
@@ -48,6 +49,9 @@ export const systemVolume = defineWorksheet({
           VOLUME,
           work({ estimate }, (known) => ok([known.estimate.leastL, known.estimate.mostL] as const)),
         ),
+        numberLine('By the British rule for homes', VOLUME, work({ outputKw, exchangerL }, britishDomesticVolume), {
+          extra: true,
+        }),
         numberLine(
           'In that length of pipe',
           VOLUME,
@@ -61,10 +65,13 @@ export const systemVolume = defineWorksheet({
       ],
     };
   },
-  formula: ['estimate = output · litres per kW of the emitter, ±40 %', 'pipe = π/4 · inner diameter² · length'],
+  formula: [
+    'estimate = output · litres per kW of the emitter, ±40 %; British rule: 8 + 1 L/kW and the boiler',
+    'pipe = π/4 · inner diameter² · length',
+  ],
   valid: ['A metered fill or a dilution test beats the estimate.'],
   source: [
-    'Water-treatment trade sheet on estimating system volume.',
+    'Water-treatment trade sheet on estimating system volume; older British installation manuals.',
     'Pipes: copper tube handbook table (type M from memory, ASTM B88), ASTM F876 mean inner diameters, EN 1057 sizes.',
   ],
 });

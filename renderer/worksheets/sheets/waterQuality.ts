@@ -1,14 +1,20 @@
 /** What the fill and system water may be, by the German guideline and its kin. */
-import { ok } from '../../../domain/result.ts';
+import { ok, unwrap } from '../../../domain/result.ts';
 import { demineralisedShare } from '../../../domain/water/demineralisedShare.ts';
-import { fillWaterLimit } from '../../../domain/water/fillWaterLimit.ts';
+import { austrianFillWaterLimitDh, fillWaterLimit, hasTooMuchTopUp } from '../../../domain/water/fillWaterLimit.ts';
 import type { FillWaterEdition } from '../../../domain/water/fillWaterTable.ts';
 import { convertHardness } from '../../../domain/water/hardness.ts';
 import { scalePotential } from '../../../domain/water/scalePotential.ts';
-import { conductivityClass, MAKERS_CHLORIDE_MG_PER_L, systemWaterPh } from '../../../domain/water/systemWater.ts';
+import {
+  BRITISH_DOMESTIC_TREATMENT,
+  conductivityClass,
+  MAKERS_CHLORIDE_MG_PER_L,
+  systemWaterPh,
+} from '../../../domain/water/systemWater.ts';
 import { choice, number, reading } from '../core/fields.ts';
 import { numberLine, rangeLine, wordsLine } from '../core/line.ts';
-import { GRAMS, HARDNESS, LITRES_PER_KW, PH, POWER, VOLUME, WEEKS } from '../core/measures.ts';
+import { GRAMS, HARDNESS, HARDNESS_DH, LITRES_PER_KW, MONTHS, PH, POWER, VOLUME, WEEKS } from '../core/measures.ts';
+import { atLeast, between, type UsualTable } from '../core/usual.ts';
 import { said, work } from '../core/worked.ts';
 import { defineWorksheet } from '../core/worksheet.ts';
 
@@ -16,6 +22,48 @@ const EDITIONS: Readonly<Record<FillWaterEdition, string>> = {
   '2005': 'VDI 2035 Part 1:2005',
   '2021': 'VDI 2035 Part 1:2021 (cells from memory)',
 };
+
+const BRITISH = 'BS 7593:2019, product page and trade summaries';
+
+const USUAL: readonly UsualTable[] = [
+  {
+    title: 'Treatment in British homes',
+    columns: ['Every', 'Hardness'],
+    rows: [
+      {
+        label: 'Check the inhibitor',
+        figures: [monthsOf(BRITISH_DOMESTIC_TREATMENT.inhibitorCheckMonths), null],
+        notes: [BRITISH],
+      },
+      {
+        label: 'Renew it, or have the water tested in a laboratory',
+        figures: [monthsOf(BRITISH_DOMESTIC_TREATMENT.inhibitorRenewOrLabTestMonths), null],
+        notes: [BRITISH],
+      },
+      {
+        label: 'Scale reducer for the hot water',
+        figures: [
+          null,
+          atLeast(
+            HARDNESS,
+            unwrap(
+              convertHardness({
+                value: BRITISH_DOMESTIC_TREATMENT.scaleReducerAboveMgPerLCaCo3,
+                from: 'mg/L CaCO3',
+                to: 'mmol/L',
+              }),
+            ),
+          ),
+        ],
+        notes: [BRITISH],
+      },
+    ],
+  },
+];
+
+function monthsOf(months: number) {
+  return between(MONTHS, [months, months]);
+}
 
 export const waterQuality = defineWorksheet({
   key: 'water-quality',
@@ -38,6 +86,9 @@ export const waterQuality = defineWorksheet({
       help: 'Circulating heaters and combis hold less than 0.3 L/kW.',
     }),
     edition: choice('By', EDITIONS, '2005'),
+    totalFilledL: number('Filled and topped up so far', VOLUME, [0, 1e9], {
+      help: 'Over the boiler’s life, the first fill too.',
+    }),
     waterPh: reading('waterPh', { label: 'pH of the system water', points: ['after'], alsoCalled: ['ph'] }),
     metal: choice('Aluminium in the system', { no: 'no', yes: 'yes' }, 'no'),
     weeksSinceFill: number('Filled', WEEKS, [0, 10_000], { help: 'Weeks ago; water settles in 6–8 weeks.' }),
@@ -90,6 +141,28 @@ export const waterQuality = defineWorksheet({
                   : ({ words: 'above the limit: soften or demineralise', tone: 'bad' } as const),
             ),
           ),
+        ),
+        numberLine(
+          'Hardness by the Austrian rule',
+          HARDNESS_DH,
+          work({ limit, totalOutputKw, generatorContentLPerKw }, (known) =>
+            known.totalOutputKw > 50 || known.generatorContentLPerKw >= 0.3
+              ? said('the rule is for heaters up to 50 kW with less than 0.3 L/kW')
+              : austrianFillWaterLimitDh({ specificVolumeLPerKw: known.limit.specificVolumeLPerKw }),
+          ),
+        ),
+        wordsLine(
+          'So much water so far is',
+          work({ systemVolumeL, totalFilledL: given.totalFilledL }, (known) => {
+            const tooMuch = hasTooMuchTopUp(known);
+            if (!tooMuch.ok) return tooMuch;
+            return ok(
+              tooMuch.value
+                ? ({ words: 'more than three fills: find the leak, and treat the water', tone: 'bad' } as const)
+                : ({ words: 'not more than three fills', tone: 'good' } as const),
+            );
+          }),
+          { extra: true },
         ),
         numberLine(
           'Demineralised water to blend in',
@@ -164,7 +237,9 @@ export const waterQuality = defineWorksheet({
     'Closed systems below 100 °C. The boiler maker’s own table overrides all of this.',
     'pH is of system water: fill water, hot and aerated samples read wrong.',
   ],
+  usual: USUAL,
   source: [
+    'Austria: ÖNORM H 5195-1 as quoted in a third-party manual, for less than 0.3 L/kW in the boiler.',
     'VDI 2035 Part 1:2005 as quoted in third-party manuals; 2021 edition from memory: no pass or fail should rest on it.',
     'Chloride: single makers’ figures, third-party manual and common practice.',
   ],

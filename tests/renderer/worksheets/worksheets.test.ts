@@ -119,6 +119,33 @@ describe('what is missing or wrong', () => {
     expect(clocked('130')).toBe('below the rating');
   });
 
+  it('says what is wrong with an analysis that is no whole gas, and works nothing out from it', () => {
+    const why = (texts: Readonly<Record<string, string>>) =>
+      lineOf(worksheet('gas-composition').evaluate(typed(texts), 'metric'), 'Heating value, gross').because;
+    expect(why({})).toBe('needs Methane');
+    expect(why({ methane: '90', ethane: '5' })).toBe(
+      'can’t be worked out: the parts add up to 95.00 %, not to 100: one is missing or misread',
+    );
+    expect(why({ methane: '0', nitrogen: '100' })).toBe(
+      'can’t be worked out: such a mixture does not burn, or leaves no CO₂ to read',
+    );
+  });
+
+  it('says when more water than three fills has gone in, and of a floor that can’t give what is wanted', () => {
+    const water = (filled: string) =>
+      lineOf(
+        worksheet('water-quality').evaluate(typed({ systemVolumeL: '200', totalFilledL: filled }), 'metric'),
+        'So much water so far is',
+      ).tone;
+    expect(water('600')).toBe('good');
+    expect(water('601')).toBe('bad');
+    const floor = (load: string) =>
+      lineOf(worksheet('emitter-output').evaluate(typed({ floorLoadWPerM2: load }), 'metric'), 'So the floor alone')
+        .tone;
+    expect(floor('100')).toBe('good');
+    expect(floor('105')).toBe('bad');
+  });
+
   it('warns of a pair that belongs to another fuel', () => {
     const pair = (o2: string, co2: string) =>
       lineOf(
@@ -141,6 +168,8 @@ describe('what is missing or wrong', () => {
   });
 });
 
+const MOST_FIELDS = Math.max(...WORKSHEETS.map(({ fields }) => Object.keys(fields).length));
+
 describe('whatever is typed', () => {
   it('shows no NaN, no Infinity and no undefined, in either unit system', () => {
     const letters = fc
@@ -161,8 +190,8 @@ describe('whatever is typed', () => {
       fc.property(
         fc.constantFrom(...WORKSHEETS),
         fc.constantFrom(...SYSTEMS),
-        fc.array(text, { minLength: 14, maxLength: 14 }),
-        fc.array(fc.nat(), { minLength: 14, maxLength: 14 }),
+        fc.array(text, { minLength: MOST_FIELDS, maxLength: MOST_FIELDS }),
+        fc.array(fc.nat(), { minLength: MOST_FIELDS, maxLength: MOST_FIELDS }),
         (sheet, unitSystem, texts, picks) => {
           const inputs = Object.fromEntries(
             Object.entries(sheet.fields).flatMap(([key, field], index) => {
