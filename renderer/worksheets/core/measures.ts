@@ -45,6 +45,12 @@ export const GAS_RATE: Measure = {
   units: [linear('m³/h', ['m3/h'], 1), linear('ft³/h', ['cfh', 'ft3/h', 'cf/h'], CUBIC_METRES_PER_CUBIC_FOOT)],
   us: 'ft³/h',
 };
+/** Air moves in the trade's cubic feet per minute. */
+export const AIR_RATE: Measure = {
+  dimension: null,
+  units: [linear('m³/h', ['m3/h'], 1), linear('ft³/min', ['cfm', 'ft3/min'], 60 * CUBIC_METRES_PER_CUBIC_FOOT)],
+  us: 'ft³/min',
+};
 export const ABSOLUTE_PRESSURE: Measure = {
   dimension: null,
   units: [

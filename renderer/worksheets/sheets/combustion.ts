@@ -1,6 +1,7 @@
 /** What an analyser's readings say of a burner. */
 import { excessAirFromCo2, excessAirFromO2, lambdaFromCo2, lambdaFromO2 } from '../../../domain/combustion/airRatio.ts';
 import { coAirFreeFromCo2, coAirFreeFromO2, coToCo2Ratio } from '../../../domain/combustion/coAirFree.ts';
+import { combustionAirM3PerH } from '../../../domain/combustion/combustionAir.ts';
 import { combustionEfficiency } from '../../../domain/combustion/combustionEfficiency.ts';
 import { foPlausibility } from '../../../domain/combustion/foPlausibility.ts';
 import type { Fuel, FuelFamily } from '../../../domain/combustion/fuel.ts';
@@ -9,7 +10,7 @@ import { flueLossFromO2, SIEGERT_CONSTANTS, type SiegertConstants } from '../../
 import { ok } from '../../../domain/result.ts';
 import { number, reading } from '../core/fields.ts';
 import { numberLine, wordsLine } from '../core/line.ts';
-import { LAMBDA, PERCENT_FINE, PLAIN, PPM, TEMPERATURE } from '../core/measures.ts';
+import { AIR_RATE, LAMBDA, PERCENT_FINE, PLAIN, POWER, PPM, TEMPERATURE } from '../core/measures.ts';
 import { firstTyped, isTyped, said, type Worked, work } from '../core/worked.ts';
 import { defineWorksheet } from '../core/worksheet.ts';
 import { airPressureKpaAbs, altitudeField } from './airFields.ts';
@@ -36,6 +37,7 @@ export const combustion = defineWorksheet({
       help: '0 for dry air: a little low below the dew point.',
     }),
     altitudeM: altitudeField,
+    inputKwGross: number('Gross input', POWER, [0, 10_000], { help: 'For the air the burner must find.' }),
   },
   workOut(given) {
     const fuel = FUELS[given.fuel];
@@ -62,6 +64,17 @@ export const combustion = defineWorksheet({
         airRelativeHumidityPct: known.airRelativeHumidityPct,
         pressureKpaAbs: known.pressureKpaAbs,
       }),
+    );
+    const airM3PerH = work(
+      { inputKwGross: given.inputKwGross, lambda: firstTyped('O₂ or CO₂', byO2, byCo2), intakeAirC, pressureKpaAbs },
+      (known) =>
+        combustionAirM3PerH({
+          fuel,
+          inputKwGross: known.inputKwGross,
+          lambda: known.lambda,
+          airC: known.intakeAirC,
+          pressureKpaAbs: known.pressureKpaAbs,
+        }),
     );
     const siegert = SIEGERT[fuel.family];
     return {
@@ -110,6 +123,9 @@ export const combustion = defineWorksheet({
           TEMPERATURE,
           work({ flue }, (known) => ok(known.flue.dewPointC)),
         ),
+        numberLine('Air the burner must find', AIR_RATE, isTyped(given.inputKwGross) ? airM3PerH : given.inputKwGross, {
+          extra: true,
+        }),
         numberLine(
           'Flue loss by the German rule',
           PERCENT_FINE,
@@ -133,12 +149,14 @@ export const combustion = defineWorksheet({
     'λ = 1 + k · O₂ / (20.946 − O₂); excess air = 100 · (λ − 1)',
     'CO air-free = CO · 20.9 / (20.9 − O₂); with CO₂ alone: CO · CO₂max / CO₂',
     'net efficiency = 100 · (LHV − sensible heat + heat of the water condensed) / LHV; gross = net · LHV / HHV',
+    'air = λ · air without excess · input / gross heating value, at the air’s own temperature and pressure',
     'German rule: loss = (flue − air) · (A / (21 − O₂) + B)',
   ],
   valid: [
     'Dry flue gas, complete combustion, lean side: O₂ 0.5–15 %, CO₂ from 3 % to the fuel’s highest; CO below 1000 ppm.',
     'Flue 20–600 °C and not colder than the air.',
     'Below the dew point the efficiency is an upper estimate: measured condensate is the only proof. Casing and standby losses are not in it.',
+    'Air is what burns: a room-air appliance needs more for dilution and ventilation, by the local code.',
     'Many analysers work CO₂ out from O₂: such a pair proves the fuel setting, nothing else.',
   ],
   source: [

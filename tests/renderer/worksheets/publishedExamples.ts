@@ -29,6 +29,15 @@ export const PUBLISHED_EXAMPLES: readonly PublishedExample[] = [
   },
   {
     worksheet: 'combustion',
+    row: 'WAT-08, EXA-02',
+    kind: 'C',
+    source: '9.43 ft³ of air per 1000 Btu of methane without excess, at 60 °F; 15 % of excess at 3 % O₂ (US DOE)',
+    unitSystem: 'us',
+    typed: { fuel: 'g20', o2DryVolPct: '3', intakeAirC: '60', altitudeM: '0', inputKwGross: '100 MBH' },
+    shows: [['Air the burner must find', 18.07, 0.11, 'ft³/min']],
+  },
+  {
+    worksheet: 'combustion',
     row: 'CO-01',
     kind: 'P',
     source: 'trade article on CO air-free',
