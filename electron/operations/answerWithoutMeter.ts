@@ -25,7 +25,7 @@ export function answerWithoutMeter(
   const siteId = findSiteIdOfJob(writer.db, job);
   if (siteId === undefined || findGasSupply(writer.db, siteId)?.kind !== 'tank') return;
   const isUnanswered = (itemKey: string): boolean => listAnswers(writer.db, runId, itemKey).length === 0;
-  const { readings: read, confirmed } = meterItems(step);
+  const { readings: read, confirmed, notes } = meterItems(step);
   const at = { visitId, runId, stepKey: step.key };
   for (const { key: itemKey, quantity, point } of read) {
     const place = { ...at, itemKey, quantity, point, sample: 1, measuredById: byId, typedById: byId };
@@ -33,11 +33,11 @@ export function answerWithoutMeter(
     const typed = readTyped(quantity, { typedText: '', typedUnit: '', notMeasuredReason: NO_METER });
     storeReading(writer, place, { ...typed, instrumentId: null, measuredAt: writer.now, origin: 'typed' });
   }
-  for (const item of confirmed.filter(({ key }) => isUnanswered(key)))
+  for (const item of [...confirmed, ...notes].filter(({ key }) => isUnanswered(key)))
     writer.insert(runAnswers, {
       ...at,
       itemKey: item.key,
-      value: 'not-applicable',
+      value: item.kind === 'confirm' ? 'not-applicable' : null,
       reason: NO_METER,
       instrumentId: null,
       byId,

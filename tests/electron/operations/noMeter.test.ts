@@ -14,6 +14,8 @@ const sheet = {
       anItem('read', 'meter-seconds', { quantity: 'meterSeconds' }),
       anItem('read', 'insists', { quantity: 'meterTurns', mayBeNotPossible: false }),
       anItem('read', 'heating-value', { quantity: 'heatingValueMjPerM3' }),
+      anItem('read', 'value-for-timing', { quantity: 'heatingValueMjPerM3', meets: ['2.8/clocking'] }),
+      anItem('note', 'its-source', { holds: 'text', meets: ['2.8/clocking'] }),
       anItem('hold', 'wait', { seconds: 60, basis: A_BASIS }),
     ]),
   ]),
@@ -41,8 +43,12 @@ describe('a step that asks for the meter', () => {
     ).toEqual([
       ['meter-dial', null, REASON],
       ['meter-seconds', null, REASON],
+      ['value-for-timing', null, REASON],
     ]);
-    expect(before.answers).toMatchObject([{ itemKey: 'others-off', value: 'not-applicable', reason: REASON }]);
+    expect(before.answers).toMatchObject([
+      { itemKey: 'others-off', value: 'not-applicable', reason: REASON },
+      { itemKey: 'its-source', value: null, reason: REASON },
+    ]);
 
     // There is a meter behind the tank after all: its number stands, and opening the step again says nothing over it.
     const ref = { visitId: run.visitId, runId: run.runId, stepKey: 'pressures' };
@@ -61,6 +67,7 @@ describe('a step that asks for the meter', () => {
     const after = (await recordNow()).readings.filter(({ supersededById }) => supersededById === null);
     expect(after.map(({ itemKey, valueOwn }) => [itemKey, valueOwn])).toEqual([
       ['meter-dial', null],
+      ['value-for-timing', null],
       ['meter-seconds', 72],
     ]);
   });
