@@ -3,7 +3,7 @@ import { excessAirFromO2 } from '../../../domain/combustion/airRatio.ts';
 import type { CompositionError, GasComposition } from '../../../domain/combustion/fuel.ts';
 import { GAS_COMPONENT_KEYS, type GasComponentKey } from '../../../domain/combustion/gasComponents.ts';
 import { gasFuel } from '../../../domain/combustion/gasFuel.ts';
-import { gasProperties } from '../../../domain/combustion/gasProperties.ts';
+import { type GasProperties, gasProperties } from '../../../domain/combustion/gasProperties.ts';
 import { co2FromO2 } from '../../../domain/combustion/o2Co2.ts';
 import {
   EN_437_STATE,
@@ -89,6 +89,7 @@ export const gasComposition = defineWorksheet({
       return made.ok ? made : said(compositionWords(made.error));
     });
     const properties = work({ fuel }, (known) => gasProperties({ fuel: known.fuel, state: REFERENCE[state] }));
+    const property = (key: keyof GasProperties) => work({ properties }, (known) => ok(known.properties[key]));
     return {
       lines: [
         numberLine(
@@ -96,34 +97,11 @@ export const gasComposition = defineWorksheet({
           { ...SHARE, decimals: 2 },
           work({ molePct }, (known) => ok(GAS_COMPONENT_KEYS.reduce((sum, key) => sum + (known.molePct[key] ?? 0), 0))),
         ),
-        numberLine(
-          'Heating value, gross',
-          HEATING_VALUE,
-          work({ properties }, (known) => ok(known.properties.hhvMjPerM3)),
-          { main: true },
-        ),
-        numberLine(
-          'Heating value, net',
-          HEATING_VALUE,
-          work({ properties }, (known) => ok(known.properties.lhvMjPerM3)),
-          { main: true },
-        ),
-        numberLine(
-          'Wobbe index, gross',
-          HEATING_VALUE,
-          work({ properties }, (known) => ok(known.properties.wobbeGrossMjPerM3)),
-          { main: true },
-        ),
-        numberLine(
-          'Wobbe index, net',
-          HEATING_VALUE,
-          work({ properties }, (known) => ok(known.properties.wobbeNetMjPerM3)),
-        ),
-        numberLine(
-          'Density against air',
-          { ...PLAIN, decimals: 3 },
-          work({ properties }, (known) => ok(known.properties.relativeDensity)),
-        ),
+        numberLine('Heating value, gross', HEATING_VALUE, property('hhvMjPerM3'), { main: true }),
+        numberLine('Heating value, net', HEATING_VALUE, property('lhvMjPerM3'), { main: true }),
+        numberLine('Wobbe index, gross', HEATING_VALUE, property('wobbeGrossMjPerM3'), { main: true }),
+        numberLine('Wobbe index, net', HEATING_VALUE, property('wobbeNetMjPerM3')),
+        numberLine('Density against air', { ...PLAIN, decimals: 3 }, property('relativeDensity')),
         numberLine(
           'Highest CO₂ of its flue gas',
           { ...PERCENT_FINE, decimals: 2 },
