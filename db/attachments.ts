@@ -1,12 +1,19 @@
 /** Queries over attachments; the bytes are in the files beside the store. */
+import type { Database } from 'better-sqlite3';
 import { and, eq, isNull, sql } from 'drizzle-orm';
 import type { ReadableDb } from './openStore.ts';
+import { rawStatement } from './rawStatement.ts';
 import { attachmentLinks, attachments } from './schema/index.ts';
 
 export type AttachmentRow = typeof attachments.$inferSelect;
 
 export function findAttachment(db: ReadableDb, attachmentId: string): AttachmentRow | undefined {
   return db.select().from(attachments).where(eq(attachments.id, attachmentId)).get();
+}
+
+/** The files that the store speaks of, each once. */
+export function listAttachmentHashes(raw: Database): readonly string[] {
+  return rawStatement(raw, 'SELECT DISTINCT sha256 FROM attachments').pluck().all() as string[];
 }
 
 /** What is made of a photo to be shown small. */

@@ -1,7 +1,9 @@
 /** Keeps the second place up with this computer: soon after each backup and each new file, and every hour. */
 import { join } from 'node:path';
+import { listAttachmentHashes } from '../db/attachments.ts';
 import type { BackupFolder } from '../db/backups.ts';
 import { type CarriedOver, carryOver, SecondPlaceNotReached } from '../db/carryOver.ts';
+import { findDeviceId } from '../db/device.ts';
 import type { Store } from '../db/openStore.ts';
 import { type StorageFailure, storageFailureOf } from './operations/storageFailure.ts';
 import {
@@ -81,7 +83,7 @@ export function keepSecondPlace(options: {
       here: options.here,
       there: options.openCopies(join(rootOf(to), 'copies')),
       attachments: join(dataFolder, 'attachments'),
-      wanted: options.store().raw.prepare('SELECT DISTINCT sha256 FROM attachments').pluck().all() as string[],
+      wanted: listAttachmentHashes(options.store().raw),
       isStopped: () => isStopped,
     };
   }
@@ -122,8 +124,7 @@ export function keepSecondPlace(options: {
       if (folder === null) {
         place = null;
       } else {
-        const deviceId = options.store().raw.prepare('SELECT device_id FROM device').pluck().get() as string;
-        const chosen = chooseSecondPlace(folder, dataFolder, deviceId);
+        const chosen = chooseSecondPlace(folder, dataFolder, findDeviceId(options.store().raw));
         if (!chosen.ok) return chosen.why;
         place = chosen.place;
       }

@@ -37,6 +37,14 @@ export function rebuildDuesAfter(raw: Database, now: string, after: string | nul
   return ids.length === limit ? (ids.at(-1) ?? null) : null;
 }
 
+/** How far that is: all appliances, and those it has come past. */
+export function countRebuilt(raw: Database, after: string | null): { readonly total: number; readonly done: number } {
+  return rawStatement(
+    raw,
+    'SELECT count(*) AS total, coalesce(sum(? IS NULL OR id <= ?), 0) AS done FROM appliances',
+  ).get(after, after) as { total: number; done: number };
+}
+
 /** The same into an empty table: nothing to compare with, and many rows in one statement. */
 function fillDuesAfter(raw: Database, now: string, after: string | null): string | null {
   const ids = idsAfter(raw, after, STEP);

@@ -34,3 +34,17 @@ export const INSTRUMENT_KINDS = [
   'other',
 ] as const;
 export type InstrumentKind = (typeof INSTRUMENT_KINDS)[number];
+
+/** What speaks against erasing a person. */
+export const PERSON_HOLDS = [
+  /** Somebody may still be in danger there. */
+  'make-safe-open',
+  /** Without an owner on file a maker may refuse a claim. */
+  'cover-may-run',
+  'claim-open',
+  'registration-open',
+  'agreement-runs',
+  'visit-ahead',
+  'record-not-sealed',
+] as const;
+export type PersonHold = (typeof PERSON_HOLDS)[number];

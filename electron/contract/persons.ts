@@ -1,18 +1,7 @@
 /** What a person may ask for: their data, and to be forgotten. */
 import { z } from 'zod';
+import { PERSON_HOLDS } from '../../domain/vocabulary/people.ts';
 import { id, nothing, operation } from './operation.ts';
-
-export const PERSON_HOLDS = [
-  /** Somebody may still be in danger there. */
-  'make-safe-open',
-  /** Without an owner on file a maker may refuse a claim. */
-  'cover-may-run',
-  'claim-open',
-  'registration-open',
-  'agreement-runs',
-  'visit-ahead',
-  'record-not-sealed',
-] as const;
 
 export const personOperations = {
   /** What is there, and what speaks against erasing it now. */

@@ -1,6 +1,7 @@
 /** First run, demo, sign-in and the company's own profile. */
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
+import { lastChangeMs } from '../../db/device.ts';
 import { listListWorks } from '../../db/imports.ts';
 import { findCompany, findStaff, listStaff } from '../../db/people.ts';
 import { companies, staff, staffRoles } from '../../db/schema/index.ts';
@@ -158,9 +159,8 @@ export function toProfile(row: typeof companies.$inferSelect): CompanyProfile {
 
 function storeWarnings({ store, db, services, now }: HandlerContext, isSetUp: boolean): readonly StoreWarning[] {
   const warnings: StoreWarning[] = [];
-  const last = store.raw.prepare('SELECT last_hlc FROM device').get() as { last_hlc: string };
   // A minute of grace: laptops correct their clocks by seconds all the time.
-  if (Number(last.last_hlc.split('-')[0] ?? 0) > Date.parse(now) + 60_000) warnings.push('clock-before-last-change');
+  if (lastChangeMs(store.raw) > Date.parse(now) + 60_000) warnings.push('clock-before-last-change');
   const newest = services.backups.list()[0]?.madeAt ?? '';
   const dayMs = 86_400_000;
   // A copy that could not be made says so itself, with the reason.

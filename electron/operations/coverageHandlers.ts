@@ -1,5 +1,6 @@
 /** An appliance's cover as its sheet states it, and what the record shows of the conditions. */
 import { findAppliance } from '../../db/appliances.ts';
+import { findTransferNotice } from '../../db/coverEvents.ts';
 import { readCoverEvidence } from '../../db/dues/readCoverEvidence.ts';
 import { readDueFacts } from '../../db/dues/readDueFacts.ts';
 import { transferNotices } from '../../db/schema/index.ts';
@@ -31,10 +32,7 @@ export const coverageHandlers: Handlers<'coverage.get' | 'coverage.recordTransfe
     if (findAppliance(context.db, input.applianceId) === undefined) return notFound('appliances', input.applianceId);
     const byId = actorOf(context).staffId;
     context.write((writer) => {
-      const existing = context.store.raw
-        .prepare('SELECT id FROM transfer_notices WHERE appliance_id = ? AND changed_on = ?')
-        .pluck()
-        .get(input.applianceId, input.changedOn) as string | undefined;
+      const existing = findTransferNotice(writer.db, input.applianceId, input.changedOn);
       if (existing === undefined) writer.insert(transferNotices, { ...input, byId });
       else writer.update(transferNotices, existing, { ...input, byId });
     });

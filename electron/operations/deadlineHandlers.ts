@@ -1,7 +1,7 @@
 /** Registrations by their last day, read from the table of what falls due. */
 import { countByZoneAndDay, countDeadlines, cursorAfter, type DueFilter, listDues } from '../../db/dues/listDues.ts';
 import { readDueFacts } from '../../db/dues/readDueFacts.ts';
-import { rebuildDuesAfter } from '../../db/dues/refreshDues.ts';
+import { countRebuilt, rebuildDuesAfter } from '../../db/dues/refreshDues.ts';
 import { dayAt } from '../../domain/coverage/dayAt.ts';
 import { deadlineAlarm } from '../../domain/coverage/deadlineAlarm.ts';
 import { addDays, daysFromTo } from '../../domain/coverage/period.ts';
@@ -78,11 +78,8 @@ export const deadlineHandlers: Handlers<'deadlines.list' | 'deadlines.get' | 'du
     const { raw } = context.store;
     context.store.requireFree();
     const next = raw.transaction(() => rebuildDuesAfter(raw, context.now, input.after, REBUILD_STEP)).immediate();
-    const counted = raw
-      .prepare('SELECT count(*) AS total, sum(? IS NULL OR id <= ?) AS done FROM appliances')
-      .get(next, next) as { total: number; done: number | null };
     if (next === null) context.services.changed(['registrations']);
-    return { next, done: counted.done ?? 0, total: counted.total };
+    return { next, ...countRebuilt(raw, next) };
   },
 };
 

@@ -1,5 +1,6 @@
 /** Services and first-year contacts that fall due, the rounds they make, and who is to be reminded. */
 import { findAppliance } from '../../db/appliances.ts';
+import { findFirstYearContact } from '../../db/coverEvents.ts';
 import { countContacts, listDues, listRounds } from '../../db/dues/listDues.ts';
 import { findParties } from '../../db/dues/parties.ts';
 import { type DueSource, readDueFacts } from '../../db/dues/readDueFacts.ts';
@@ -77,7 +78,7 @@ export const serviceDueHandlers: Handlers<
     if (findAppliance(context.db, input.applianceId) === undefined) return notFound('appliances', input.applianceId);
     const byId = actorOf(context).staffId;
     context.write((writer) => {
-      const existing = findContact(context.store.raw, input);
+      const existing = findFirstYearContact(writer.db, input.applianceId, input.kind);
       if (existing === undefined) writer.insert(firstYearContacts, { ...input, byId });
       else writer.update(firstYearContacts, existing, { ...input, byId });
     });
@@ -100,14 +101,4 @@ function sourcesOf(
 function demandsOf(source: DueSource | undefined): ServiceDueRow['demands'] {
   const next = source === undefined ? null : nextService(source.facts);
   return next === null ? [] : [...explainService(next).demands];
-}
-
-function findContact(
-  raw: Parameters<typeof readDueFacts>[0],
-  of: { readonly applianceId: string; readonly kind: string },
-): string | undefined {
-  return raw
-    .prepare('SELECT id FROM first_year_contacts WHERE appliance_id = ? AND kind = ?')
-    .pluck()
-    .get(of.applianceId, of.kind) as string | undefined;
 }

@@ -103,6 +103,13 @@ describe('layers', () => {
     expect(found).toEqual([]);
   });
 
+  it('keeps SQL in db, whoever else has the store at hand', () => {
+    const found = sourcesUnder('electron').filter((path) =>
+      /\.prepare\(|rawStatement|SELECT .+ FROM /.test(readFileSync(path, 'utf8')),
+    );
+    expect(found).toEqual([]);
+  });
+
   it('has no silenced check anywhere', () => {
     const silenced = new RegExp(
       `${['biome', 'ignore'].join('-')}|@ts-(ignore|nocheck)|eslint-disable|as unknown as|: any(?=[;,)\\]=>|&]|$)`,

@@ -2,12 +2,12 @@
 import { findParty } from '../../../db/customers.ts';
 import { erasePerson, scrubStore } from '../../../db/persons/erasePerson.ts';
 import { listPersonFiles } from '../../../db/persons/personFiles.ts';
+import { personHolds } from '../../../db/persons/personHolds.ts';
 import { listPersonRows } from '../../../db/persons/personRows.ts';
 import { readPersonScope } from '../../../db/persons/personScope.ts';
 import { companyToday } from '../companyToday.ts';
 import { fail, type Handlers, notFound } from '../handler.ts';
 import { keepMade } from '../keepMade.ts';
-import { personHolds } from './personHolds.ts';
 import { personZip } from './personZip.ts';
 
 export const personHandlers: Handlers<'persons.look' | 'persons.export' | 'persons.erase'> = {

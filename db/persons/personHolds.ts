@@ -1,14 +1,12 @@
 /** What speaks against erasing a person now; the owner decides. */
 import type { Database } from 'better-sqlite3';
-import type { PersonScope } from '../../../db/persons/personScope.ts';
-import { rawStatement } from '../../../db/rawStatement.ts';
-import type { PERSON_HOLDS } from '../../contract/persons.ts';
-
-type Hold = (typeof PERSON_HOLDS)[number];
+import type { PersonHold } from '../../domain/vocabulary/people.ts';
+import { rawStatement } from '../rawStatement.ts';
+import type { PersonScope } from './personScope.ts';
 
 const IN = (name: string) => `IN (SELECT value FROM json_each(@${name}))`;
 
-const QUERIES: Readonly<Record<Hold, string>> = {
+const QUERIES: Readonly<Record<PersonHold, string>> = {
   'make-safe-open': `SELECT count(*) FROM make_safes WHERE closed_at IS NULL AND site_id ${IN('sites')}`,
   'cover-may-run': `SELECT count(*) FROM placements WHERE to_on IS NULL AND site_id ${IN('sites')}`,
   'claim-open': `SELECT count(*) FROM claims WHERE outcome = 'open' AND appliance_id ${IN('appliances')}`,
@@ -18,7 +16,7 @@ const QUERIES: Readonly<Record<Hold, string>> = {
   'record-not-sealed': `SELECT count(*) FROM runs WHERE sealed_at IS NULL AND id ${IN('runs')}`,
 };
 
-export function personHolds(raw: Database, scope: PersonScope, today: string): { what: Hold; count: number }[] {
+export function personHolds(raw: Database, scope: PersonScope, today: string): { what: PersonHold; count: number }[] {
   const values = {
     partyId: scope.partyId,
     today,
@@ -27,7 +25,7 @@ export function personHolds(raw: Database, scope: PersonScope, today: string): {
     visits: JSON.stringify(scope.visitIds),
     runs: JSON.stringify(scope.runIds),
   };
-  return (Object.keys(QUERIES) as Hold[])
+  return (Object.keys(QUERIES) as PersonHold[])
     .map((what) => ({ what, count: rawStatement(raw, QUERIES[what]).pluck().get(values) as number }))
     .filter(({ count }) => count > 0);
 }
