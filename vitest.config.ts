@@ -10,6 +10,8 @@ export default defineConfig({
     alias: { electron: electronDouble },
     // One less than the cores is the default: half of a machine with two.
     maxWorkers: '100%',
+    // What is waited for comes soon on a computer of one's own; the cores may be shared, and slow is not wrong.
+    expect: { poll: { timeout: 20_000 } },
     setupFiles: ['./tests/support/seedOfProperties.ts'],
     reporters: ['default', './tests/support/closingLineReporter.ts'],
     projects: [

@@ -72,6 +72,8 @@ export function Run({
   const instruments = useInstruments(view, today);
   const [measuredById, chooseMeasuredBy] = useState(signedIn.staffId);
   const [keysTooEarly, setKeysTooEarly] = useState('');
+  /** Beside what was held back: nothing more to say must not take away what is said already. */
+  const sayNotTaken = useCallback((keys: string) => setKeysTooEarly((before) => keys + before), []);
   const [isTakingIn, setIsTakingIn] = useState(false);
   const [buffer] = useState(() => makeKeyBuffer(window));
   // What is on screen now, for what happens after an await.
@@ -246,7 +248,7 @@ export function Run({
       saveAndGoOn,
       saveThen,
       keysTooEarly,
-      sayNotTaken: setKeysTooEarly,
+      sayNotTaken,
       makeSafe: makeSafes.open,
       takeIn: () => setIsTakingIn(true),
       unsaved,
@@ -270,6 +272,7 @@ export function Run({
       saveAndGoOn,
       saveThen,
       keysTooEarly,
+      sayNotTaken,
       makeSafes.open,
       unsaved,
       instruments,

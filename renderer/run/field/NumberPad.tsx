@@ -1,7 +1,7 @@
 /** Large keys for fingers and gloves: they type into the number box that has the keyboard, as the keyboard would. */
 import { useEffect, useRef, useState } from 'react';
 import { KeyHint } from '../../kit/KeyHint.tsx';
-import { editBox } from '../focus/typeInto.ts';
+import { editBox } from '../focus/editBox.ts';
 
 const ROWS = [
   ['7', '8', '9', '>'],

@@ -3,8 +3,8 @@
  * save holds back the rest in turn. Answers what nobody took: a question is never answered by a key pressed before it was seen.
  */
 import { flushSync } from 'react-dom';
+import { editBox } from './editBox.ts';
 import { type KeyBuffer, typedText } from './keyBuffer.ts';
-import { typeInto } from './typeInto.ts';
 
 export function replayKeys(keys: readonly string[], buffer: KeyBuffer): string {
   if (keys.length === 0) return '';
@@ -12,7 +12,8 @@ export function replayKeys(keys: readonly string[], buffer: KeyBuffer): string {
   if (!(box instanceof HTMLInputElement) || box.type !== 'text') return typedText(keys);
   const enterAt = keys.indexOf('Enter');
   const text = enterAt < 0 ? keys : keys.slice(0, enterAt);
-  flushSync(() => typeInto(box, text.join('')));
+  // In place of what is selected, as the keys would have done: a box that was read before holds its old number.
+  if (text.length > 0) flushSync(() => editBox(box, text.join('')));
   if (enterAt < 0) return '';
   box.dispatchEvent(new KeyboardEvent('keydown', { key: 'Enter', bubbles: true, cancelable: true }));
   const rest = keys.slice(enterAt + 1);

@@ -1,5 +1,6 @@
 /** Lockouts since the last visit: when, how cold it was outside, and the code as shown. */
 import { useId, useRef, useState } from 'react';
+import { flushSync } from 'react-dom';
 import type { ItemOf } from '../../../domain/procedure/modelSheet.ts';
 import type { ItemAddress } from '../../../domain/procedure/progressTypes.ts';
 import { preferredUnit } from '../../../domain/quantity/preferredUnit.ts';
@@ -16,7 +17,7 @@ import { dayOfInstant } from '../words/dayOfInstant.ts';
 import { ListRows } from './ListRows.tsx';
 
 export function LockoutsItem({ item, address }: { readonly item: ItemOf<'lockouts'>; readonly address: ItemAddress }) {
-  const { view, unitSystem } = useRun();
+  const { view, unitSystem, saveThen } = useRun();
   const here = { stepKey: address.stepKey, itemKey: item.key };
   const { ref, state, send } = useItemWrites(here);
   const id = useId();
@@ -40,17 +41,21 @@ export function LockoutsItem({ item, address }: { readonly item: ItemOf<'lockout
     if (read.kind !== 'day') return setProblem('The day can’t be read: type 4 July 2026.');
     if (at === null) return setProblem('The time can’t be read: type 07:20.');
     setProblem('');
-    const isSaved = await send('visits.addLockout', {
+    const lockout = {
       ...ref,
       happenedOn: read.on,
       happenedAt: at,
       code: code.trim() || null,
       outdoorText: outdoor.trim() || null,
       outdoorUnit: unit.symbol,
-    });
-    if (!isSaved) return;
-    clear(['day', 'time', 'outdoor', 'code']);
-    firstBox.current?.focus();
+    };
+    await saveThen(
+      () => send('visits.addLockout', lockout),
+      () => {
+        flushSync(() => clear(['day', 'time', 'outdoor', 'code']));
+        firstBox.current?.focus();
+      },
+    );
   };
   return (
     <ListRows

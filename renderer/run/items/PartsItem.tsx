@@ -1,5 +1,6 @@
 /** Which parts were changed, each with its number; those that want the burner tuned anew say so at once. */
 import { useId, useRef } from 'react';
+import { flushSync } from 'react-dom';
 import type { ItemOf } from '../../../domain/procedure/modelSheet.ts';
 import type { ItemAddress } from '../../../domain/procedure/progressTypes.ts';
 import { useRun } from '../state/RunContext.ts';
@@ -8,7 +9,7 @@ import { useRowBoxes } from '../state/useRowBoxes.ts';
 import { ListRows } from './ListRows.tsx';
 
 export function PartsItem({ item, address }: { readonly item: ItemOf<'parts'>; readonly address: ItemAddress }) {
-  const { view } = useRun();
+  const { view, saveThen } = useRun();
   const here = { stepKey: address.stepKey, itemKey: item.key };
   const { ref, state, send } = useItemWrites(here);
   const id = useId();
@@ -26,15 +27,14 @@ export function PartsItem({ item, address }: { readonly item: ItemOf<'parts'>; r
 
   const add = async () => {
     if (partNumber.trim() === '') return numberBox.current?.focus();
-    const isSaved = await send('visits.addPart', {
-      ...ref,
-      partKey,
-      partNumber: partNumber.trim(),
-      serial: serial.trim() || null,
-    });
-    if (!isSaved) return;
-    clear(['part', 'number', 'serial']);
-    firstBox.current?.focus();
+    const part = { ...ref, partKey, partNumber: partNumber.trim(), serial: serial.trim() || null };
+    await saveThen(
+      () => send('visits.addPart', part),
+      () => {
+        flushSync(() => clear(['part', 'number', 'serial']));
+        firstBox.current?.focus();
+      },
+    );
   };
   return (
     <ListRows

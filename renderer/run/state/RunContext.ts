@@ -39,6 +39,7 @@ export type RunContextValue = {
   readonly saveThen: (save: () => Promise<boolean>, move: () => void) => Promise<void>;
   /** Keys pressed before the box on screen was there, which it therefore did not take. */
   readonly keysTooEarly: string;
+  /** Says it of these too. */
   readonly sayNotTaken: (keys: string) => void;
   readonly makeSafe: (what: string) => void;
   /** Readings out of an instrument's own file. */
