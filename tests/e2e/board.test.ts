@@ -1,6 +1,7 @@
 /** A dispatcher's week by keyboard alone: waiting jobs put on the board, moved, taken back; the same by mouse; axe in both looks. */
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { holdAnswer } from '../support/holdAnswer.ts';
 import type { KeyboardHands } from '../support/keyboardHands.ts';
 import { goByKeys, OWNER, TECHNICIAN } from '../support/officeByKeys.ts';
 import type { Office } from '../support/officeScenario.ts';
@@ -104,7 +105,7 @@ describe('the board', () => {
     await hands.press('Control+A');
     await hands.type('10:15');
     // The answer comes after the details were closed: they stay closed.
-    const letAnswer = await holdAnswer('visits.place');
+    const letAnswer = await holdAnswer(page, 'visits.place');
     await hands.press('Enter');
     await expect.poll(placed).toContainEqual(['2026-03-04', 615, TECHNICIAN]);
     await hands.pressButton('Close', 'Shift+Tab');
@@ -118,13 +119,12 @@ describe('the board', () => {
   });
 
   it('shows all days of the week at once, and takes a visit to another day with the mouse at the time it had', async () => {
-    const days = await page.locator('.lo-board-day-head').count();
+    await expect.poll(() => page.locator('.lo-board-day-head').count()).toBe(5);
     const [board, last] = await Promise.all([
       page.locator('.lo-board').boundingBox(),
       page.locator('.lo-board-day-head').nth(4).boundingBox(),
     ]);
     if (board === null || last === null) throw new Error('no board in sight');
-    expect(days).toBe(5);
     expect(last.x + last.width).toBeLessThanOrEqual(board.x + board.width);
     await dragBy(/^09:00 Lowri Kestrel .*; Thu 5 Mar 2026/, last.width + 5);
     await focusedVisit(/^09:00 Lowri Kestrel .*; Fri 6 Mar 2026/);
@@ -207,7 +207,7 @@ describe('the planner and its slots', () => {
     const before = await test.must('visits.list', { from: '2026-03-09', to: '2026-03-13' });
     await goByKeys(hands, 'n', 'Plan the days');
     // Stopped below: on a busy computer a short search would be over before.
-    await hands.choose('Time to search', '30 seconds');
+    await hands.choose('Time to search', 'a minute');
     await hands.pressButton('Propose a plan');
     await page.getByText('What it changes (1)').waitFor();
     expect(await test.must('visits.list', { from: '2026-03-09', to: '2026-03-13' })).toEqual(before);
@@ -227,6 +227,7 @@ describe('the planner and its slots', () => {
 async function pickUp(name: RegExp): Promise<void> {
   await page.getByRole('button', { name }).waitFor();
   await hands.press('w');
+  await page.locator('.lo-board-waiting button:focus').waitFor();
   const rows = await page.locator('.lo-board-waiting button').count();
   for (let row = 0; row < rows && !name.test(await focusedText()); row += 1) await hands.press('ArrowDown');
   await hands.press('Enter');
@@ -245,7 +246,8 @@ async function dragBy(name: RegExp, right: number): Promise<void> {
   await page.mouse.move(box.x + 20, box.y + 14);
   await page.mouse.move(box.x + 8 + right, box.y + 14);
   await page.locator('.lo-board-ghost').waitFor();
-  await page.waitForTimeout(100);
+  // It follows the pointer with the next frame.
+  await page.evaluate('new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(done)))');
   await page.mouse.up();
 }
 
@@ -257,20 +259,6 @@ async function focusedVisit(name: RegExp): Promise<void> {
   await expect
     .poll(() => page.evaluate<string>('document.activeElement?.getAttribute("aria-label") ?? ""'))
     .toMatch(name);
-}
-
-/** Done by the core, and the page does not hear of it before it is let. */
-async function holdAnswer(operation: string): Promise<() => Promise<void>> {
-  const gate = Promise.withResolvers<void>();
-  await page.route(`**/${operation}`, async (route) => {
-    const response = await route.fetch();
-    await gate.promise;
-    await route.fulfill({ response });
-  });
-  return async () => {
-    gate.resolve();
-    await page.unrouteAll({ behavior: 'wait' });
-  };
 }
 
 async function placed(): Promise<readonly (readonly [string, number | null, string | undefined])[]> {

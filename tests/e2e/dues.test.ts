@@ -31,7 +31,7 @@ describe('what falls due, on screen', () => {
     await stage.look('deadlines');
     await hands.choose('Show', 'late');
     await page.getByText('submit it anyway and keep the proof').waitFor();
-    expect(await page.getByText('QC3003').count()).toBe(0);
+    await expect.poll(() => page.getByText('QC3003').count()).toBe(0);
     await hands.choose('Show', 'everything to submit');
     await hands.choose('Maker', 'Invented maker (3)');
     await hands.pressButton('Work all days out again', 'Shift+Tab');

@@ -26,7 +26,7 @@ describe('the sheet editor', () => {
     await hands.press('Control+a');
     await hands.type('about ten');
     await page.getByText('Not a number.', { exact: true }).waitFor();
-    expect(await page.getByRole('button', { name: 'Publish' }).isDisabled()).toBe(true);
+    await expect.poll(() => page.getByRole('button', { name: 'Publish' }).isDisabled()).toBe(true);
 
     // From another part, the list of what is wrong leads back to the field.
     await hands.pressButton('Limits', 'Shift+Tab');

@@ -33,7 +33,8 @@ function start(...args: readonly string[]): Started {
       text += chunk.toString();
     });
   }
-  const exited = new Promise<number | null>((resolve) => child.on('exit', resolve));
+  // Closed, not merely ended: by then all of what it said has been read.
+  const exited = new Promise<number | null>((resolve) => child.on('close', resolve));
   return { child, output: () => text, exited };
 }
 
@@ -52,9 +53,9 @@ async function setUpWithMistakes(page: Page): Promise<void> {
   await expect.poll(wrong, { timeout: 10_000 }).toBe(2);
   expect(await page.getByText('Four to eight digits.').count()).toBe(1);
   await page.getByLabel('PIN', { exact: true }).fill('1234');
-  expect(await wrong()).toBe(1);
+  await expect.poll(wrong).toBe(1);
   await page.getByLabel('Time zone').fill('America/Toronto');
-  expect(await wrong()).toBe(0);
+  await expect.poll(wrong).toBe(0);
   expect(await page.getByText('needs another look').count()).toBe(0);
 }
 

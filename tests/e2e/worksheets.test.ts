@@ -51,8 +51,8 @@ describe('worksheets', () => {
   it('says by the box what is wrong with what was typed', async () => {
     await hands.fill('Height of the system above the gauge', '30 psi');
     const box = page.getByLabel('Height of the system above the gauge', { exact: true });
-    expect(await box.getAttribute('aria-invalid')).toBe('true');
     await page.getByText('“psi” measures something else. Type it in m, ft.').waitFor();
+    expect(await box.getAttribute('aria-invalid')).toBe('true');
   });
 
   it('puts a reading into the visit under way, and asks before it replaces one', async () => {

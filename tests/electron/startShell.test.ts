@@ -1,5 +1,5 @@
 import { EventEmitter } from 'node:events';
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { afterAll, beforeAll, describe, expect, it, vi } from 'vitest';
 import { connectChannel, portMessage } from '../../electron/contract/wire.ts';
 import { startShell } from '../../electron/startShell.ts';
 import { app, type BrowserWindow, FrameDouble, state, utilityProcess } from '../support/electronDouble.ts';
@@ -26,10 +26,7 @@ let window: BrowserWindow;
 beforeAll(async () => {
   Object.assign(utilityProcess, { fork: () => child });
   startShell({ location, rendererFolder: page.folder, shellFolder: '/app/out/shell' });
-  await new Promise((resolve) => setTimeout(resolve, 20));
-  const [first] = state.windows;
-  if (first === undefined) throw new Error('no window was opened');
-  window = first;
+  window = await vi.waitUntil(() => state.windows.at(0), { timeout: 20_000 });
 });
 afterAll(() => page.remove());
 
@@ -137,8 +134,7 @@ describe('startShell', () => {
   it('closes the store before it ends', async () => {
     app.emit('window-all-closed');
     expect(state.exits.at(-1)).toBe(1);
-    await new Promise((resolve) => setTimeout(resolve, 20));
+    await expect.poll(() => state.exits.at(-1)).toBe(0);
     expect(child.heard.at(-1)).toEqual({ kind: 'close' });
-    expect(state.exits.at(-1)).toBe(0);
   });
 });

@@ -22,6 +22,7 @@ export type KeyboardHands = {
 };
 
 const MOST_TABS = 160;
+const PATIENCE_MS = 10_000;
 
 export function keyboardHands(page: Page): KeyboardHands {
   let count = { fields: 0, keys: 0, letters: 0 };
@@ -72,10 +73,8 @@ export function keyboardHands(page: Page): KeyboardHands {
     },
     async choose(label, option) {
       await comeTo(label);
-      const options = await page.evaluate<SelectState>(FOCUSED_SELECT);
-      const at = options.texts.findIndex((text) => text.startsWith(option));
-      const distance = at < 0 ? null : at - options.chosen;
-      if (distance === null) throw new Error(`${label}: there is no "${option}"`);
+      const { options, at } = await optionOnOffer(page, option, label);
+      const distance = at - options.chosen;
       const letters = lettersTo(options.texts, at);
       if (letters.length < Math.abs(distance)) for (const letter of letters) await press(letter);
       else for (let step = 0; step < Math.abs(distance); step += 1) await press(distance > 0 ? 'ArrowDown' : 'ArrowUp');
@@ -97,6 +96,22 @@ export function keyboardHands(page: Page): KeyboardHands {
       return taken;
     },
   };
+}
+
+/** What can be chosen may still be asked of the core. */
+async function optionOnOffer(
+  page: Page,
+  option: string,
+  label: string | RegExp,
+): Promise<{ readonly options: SelectState; readonly at: number }> {
+  const until = Date.now() + PATIENCE_MS;
+  for (;;) {
+    const options = await page.evaluate<SelectState>(FOCUSED_SELECT);
+    const at = options.texts.findIndex((text) => text.startsWith(option));
+    if (at >= 0) return { options, at };
+    if (Date.now() > until) throw new Error(`${label}: there is no "${option}" among ${options.texts.join(' | ')}`);
+    await new Promise((resolve) => setTimeout(resolve, 50));
+  }
 }
 
 /** The first letters of an option that no other begins with: a select takes them for a choice. */

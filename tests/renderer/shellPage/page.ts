@@ -92,7 +92,8 @@ async function tryInline(): Promise<boolean> {
   const picture = document.createElement('div');
   picture.innerHTML = '<img src="x:" onerror="window.ranInline = true">';
   document.body.append(picture);
-  await new Promise((resolve) => setTimeout(resolve, 200));
+  await untilRefused('script-src-elem');
+  await untilRefused('script-src-attr');
   return 'ranInline' in window;
 }
 
@@ -100,8 +101,15 @@ async function tryFrame(address: string): Promise<string> {
   const frame = document.createElement('iframe');
   frame.src = address;
   document.body.append(frame);
-  await new Promise((resolve) => setTimeout(resolve, 200));
-  return heard.violations.includes('frame-src') ? 'refused' : 'shown';
+  return (await untilRefused('frame-src')) ? 'refused' : 'shown';
+}
+
+/** The browser tells of a breach a moment after it; false when it told of none for long. */
+async function untilRefused(directive: string): Promise<boolean> {
+  const until = performance.now() + 10_000;
+  while (!heard.violations.includes(directive) && performance.now() < until)
+    await new Promise((resolve) => setTimeout(resolve, 20));
+  return heard.violations.includes(directive);
 }
 
 Object.assign(window, { probe });
