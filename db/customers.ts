@@ -1,11 +1,11 @@
 /** Queries over customers, parties and their roles. */
-import { and, asc, desc, eq, gt, inArray, isNull, like, or, type SQL, sql } from 'drizzle-orm';
+import { and, asc, desc, eq, gt, inArray, like, or, type SQL, sql } from 'drizzle-orm';
 import { CUSTOMER_FINDS } from './finds/customerFinds.ts';
 import { inOrderOf } from './finds/inOrderOf.ts';
 import { findIds } from './finds/searchCache.ts';
 import type { ReadableDb, Store } from './openStore.ts';
 import { preparedOnce } from './preparedOnce.ts';
-import { appliances, consents, customers, makeSafes, parties, partyRoles, placements, sites } from './schema/index.ts';
+import { consents, customers, makeSafes, parties, partyRoles, placements, sites } from './schema/index.ts';
 
 export type PartyRow = typeof parties.$inferSelect;
 
@@ -143,18 +143,4 @@ export type PartyRoleRow = typeof partyRoles.$inferSelect;
 
 export function findRole(db: ReadableDb, roleId: string): PartyRoleRow | undefined {
   return db.select().from(partyRoles).where(eq(partyRoles.id, roleId)).get();
-}
-
-/** Where appliances of these sites stand now. */
-export function listPlacedAppliances(
-  db: ReadableDb,
-  siteIds: readonly string[],
-): readonly { readonly siteId: string; readonly appliance: typeof appliances.$inferSelect }[] {
-  if (siteIds.length === 0) return [];
-  return db
-    .select({ siteId: placements.siteId, appliance: appliances })
-    .from(placements)
-    .innerJoin(appliances, eq(appliances.id, placements.applianceId))
-    .where(and(inArray(placements.siteId, [...siteIds]), isNull(placements.toOn)))
-    .all();
 }

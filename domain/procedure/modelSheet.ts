@@ -273,7 +273,6 @@ const altitudeRule = z.discriminatedUnion('method', [
     basis,
   }),
 ]);
-export type SheetAltitudeRule = z.infer<typeof altitudeRule>;
 
 /** The dates cover can count from, kept apart on the appliance. */
 export const COVER_DATES = ['made', 'sold', 'installed', 'started', 'occupied', 'title-transfer'] as const;

@@ -27,10 +27,8 @@ export type PpmAirFree = InUnit<'ppm air-free'>;
 /** Power counted with the water vapour condensed (higher heating value). */
 export type KwGross = InUnit<'kW gross'>;
 /** Power counted with the water vapour uncondensed (lower heating value). */
-export type KwNet = InUnit<'kW net'>;
 export type Kw = InUnit<'kW'>;
 export type LPerMin = InUnit<'L/min'>;
-export type LPerS = InUnit<'L/s'>;
 export type M3PerH = InUnit<'m³/h'>;
 export type Metre = InUnit<'m'>;
 export type Litre = InUnit<'L'>;

@@ -27,5 +27,3 @@ export type UnplannedReason =
   | { readonly code: 'pin-clash'; readonly withVisitIds: readonly string[] }
   /** Begun or finished, and what is recorded of it contradicts the technician's day: left as it is. */
   | { readonly code: 'fixed-does-not-fit' };
-
-export type ReasonCode = UnplannedReason['code'];

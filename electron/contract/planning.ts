@@ -17,7 +17,6 @@ export type PlanMode = z.output<typeof planMode>;
 
 /** A visit on the board, or a job that waits for one. */
 const planned = z.strictObject({ kind: z.enum(['visit', 'job']), id });
-export type PlannedRef = z.output<typeof planned>;
 
 const placement = z.strictObject({ staffId: id, date: day, startMin: minuteOfDay });
 

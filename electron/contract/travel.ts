@@ -12,7 +12,6 @@ const travelLine = z.discriminatedUnion('code', [
   z.strictObject({ row, code: z.literal('not-whole-minutes'), typed: z.string() }),
   z.strictObject({ row, code: z.literal('said-otherwise'), earlierRow: row }),
 ]);
-export type TravelLine = z.output<typeof travelLine>;
 
 const travelTable = z.strictObject({
   fileName: z.string(),
