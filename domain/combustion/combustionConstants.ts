@@ -4,7 +4,7 @@
  * Oxygen in air comes in three values on purpose: each published formula is reproduced with the value it prints.
  * Source   SI (R); AGA Report No. 8 dry air (20.946 %); US EPA methods (20.9 %); 1. BImSchV (21 %);
  *          ISO 6976:2016 (molar masses, latent heat of water, dry air)
- * Checked  tests/checks/combustion/constants.test.ts and every table of that folder
+ * Checked  by every table of tests/checks/combustion/
  */
 import { STANDARD_ATMOSPHERE_KPA, ZERO_CELSIUS_K } from '../quantity/conversions.ts';
 

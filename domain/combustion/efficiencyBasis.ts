@@ -4,6 +4,7 @@
  * Formula  η gross = η net·LHV/HHV; fuel saving = 1 − η before/η after
  * Units    %; LHV/HHV at 25 °C: 0.901 natural gas, 0.921 LPG, 0.938 oil ("÷ 1.1" is only a field shortcut)
  * Valid    efficiencies 1–115 %
+ * Source   definition of the two bases; LHV and HHV from the fuel's composition
  * Checked  tests/checks/combustion/efficiency.test.ts
  */
 import type { Percent } from '../quantity/units.ts';

@@ -2,6 +2,7 @@
  * A fuel with the supplier's own figures laid over the typical ones: CO2max, heating value, relative density.
  *
  * A supplied heating value scales HHV and LHV alike, so that the share of latent heat stays that of the composition.
+ * Units    dry volume %; MJ/m³ or MJ/kg; relative density dimensionless
  * Valid    CO2max 5–21 %; heating value within half to double of the composition's (further off is another fuel or unit);
  *          relative density 0.3–3
  * Checked  tests/domain/combustion/fuelWithSupplierData.test.ts

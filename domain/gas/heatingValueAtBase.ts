@@ -5,6 +5,7 @@
  * Units    MJ/m³; °C; kPa absolute
  * Valid    bases 0–25 °C and 90–110 kPa; heating value 1–200 MJ/m³
  * Errors   ideal gas: under 0.03 % off for natural gas, 0.1 % for LPG; the temperature the heat is counted at stays as it was
+ * Source   ideal gas law
  * Checked  tests/checks/gas/meterTiming.test.ts
  */
 import { ZERO_CELSIUS_K } from '../quantity/conversions.ts';

@@ -1,3 +1,4 @@
+/** A run on site: the visit begun, its steps opened, items answered, photos attached, signed. */
 import { findAttachment } from '../../db/attachments.ts';
 import { readRunRecord } from '../../db/runRecord.ts';
 import { findPhotoLink, findSignOff, isStepOpened, listOpenedSteps } from '../../db/runs.ts';
