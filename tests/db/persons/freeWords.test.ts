@@ -1,7 +1,12 @@
+import { join } from 'node:path';
+import Database from 'better-sqlite3';
 import { getTableConfig } from 'drizzle-orm/sqlite-core';
 import { describe, expect, it } from 'vitest';
+import { migrate, readMigrations } from '../../../db/migrate.ts';
 import { FREE_WORDS } from '../../../db/persons/freeWords.ts';
+import { PERSON_QUERIES } from '../../../db/persons/personRows.ts';
 import { SCHEMA_TABLES } from '../../../db/schemaTables.ts';
+import { APP_ROOT } from '../../support/testCore.ts';
 
 /** What is erased or left in another way, or is nobody's: see `erasePerson`. */
 const NOT_LOOKED_THROUGH = new Set([
@@ -23,6 +28,11 @@ const STRUCTURE = new Set(
     .filter((name) => name !== ''),
 );
 
+/** The firm's own lists and absences, and files, which are given out as they are. */
+const NOT_GIVEN_OUT = new Set(['absences', 'attachments', 'imports', 'issued_documents', 'list_works']);
+
+const NOW = '2026-03-02T13:00:00.000Z';
+
 describe('the columns in which a person may be named', () => {
   const free = new Set(FREE_WORDS.flatMap(({ table, columns }) => columns.map(({ column }) => `${table}.${column}`)));
   const texts = SCHEMA_TABLES.flatMap((table) => {
@@ -40,6 +50,22 @@ describe('the columns in which a person may be named', () => {
     const known = new Set(texts.map(({ table, column }) => `${table}.${column}`));
     expect([...free].filter((one) => !known.has(one))).toEqual([]);
     expect(FREE_WORDS.flatMap(({ columns }) => columns)).toHaveLength(free.size);
+  });
+
+  it('are given out to the person they are about', () => {
+    const raw = new Database(':memory:');
+    raw.exec('CREATE TABLE _migration (name TEXT PRIMARY KEY, sha TEXT NOT NULL, at TEXT NOT NULL) STRICT');
+    migrate(raw, readMigrations(join(APP_ROOT, 'db/migrations')), NOW);
+    const given = new Set(
+      Object.values(PERSON_QUERIES).flatMap((query) =>
+        raw
+          .prepare(query)
+          .columns()
+          .map(({ table, column }) => `${table}.${column}`),
+      ),
+    );
+    raw.close();
+    expect([...free].filter((one) => !given.has(one) && !NOT_GIVEN_OUT.has(one.split('.')[0] ?? ''))).toEqual([]);
   });
 
   it('are all: a column that comes is either of these or a code', () => {
