@@ -27,6 +27,7 @@ export const FLOW = ofDimension('flow', 'US gpm');
 export const LENGTH = ofDimension('length', 'ft');
 export const VOLUME = ofDimension('volume', 'US gal');
 export const HARDNESS = ofDimension('hardness', 'gpg');
+export const HEATING_VALUE = ofDimension('heating-value', 'Btu/ft³');
 export const DURATION = ofDimension('duration', 's');
 export const SHARE = ofDimension('share', '%');
 export const PPM: Measure = { ...ofDimension('ppm', 'ppm'), decimals: 0 };
@@ -118,6 +119,7 @@ export const LITRES_PER_HOUR: Measure = {
 export const LITRES_PER_KW: Measure = { dimension: null, units: [linear('L/kW', ['l/kw'], 1)] };
 export const GRAMS: Measure = { dimension: null, units: [linear('g', [], 1)] };
 export const GRAMS_PER_KWH: Measure = { dimension: null, units: [linear('g/kWh', [], 1)] };
+export const HARDNESS_DH: Measure = { dimension: null, units: [linear('°dH', [], 1)], decimals: 1 };
 
 function ofDimension(dimension: Dimension, us: string, decimals?: number): Measure {
   const measure: Measure = { dimension, units: ENTRY_UNITS[dimension], us };
