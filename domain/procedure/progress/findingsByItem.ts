@@ -8,6 +8,7 @@ import type { ModelSheet, SheetLimit, StepItem } from '../modelSheet.ts';
 import type { RunProgressInput } from '../progressTypes.ts';
 import type { RecordedReading } from '../runRecord.ts';
 import type { AskedStep } from './askedItems.ts';
+import { foundAt } from './foundAt.ts';
 import { secondsBetween } from './instants.ts';
 import { isWait } from './isWait.ts';
 import { seriesQuantities } from './readingProgress.ts';
@@ -41,7 +42,7 @@ export function findingsByItem(
     if (sources.some((reading) => reading.supersededById !== null)) continue;
     const isHard = finding.verdict === 'outside' || finding.verdict === 'stop';
     const source = sources.at(-1);
-    const open: OpenFinding = { finding, isHard, readAt: source?.measuredAt ?? null };
+    const open: OpenFinding = { finding, isHard, readAt: foundAt(sources) };
     const item = items.get(source?.itemKey ?? finding.subject);
     if (item === undefined) {
       ofRun.push(open);

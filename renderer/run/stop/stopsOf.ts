@@ -1,6 +1,7 @@
 /** What says "make safe now": findings of readings that stand, and answers that mean stop. */
 import type { Finding } from '../../../domain/judgement/finding.ts';
 import { BURNER_OFF, EVERYBODY_OUT } from '../../../domain/judgement/makeSafe.ts';
+import { foundAt } from '../../../domain/procedure/progress/foundAt.ts';
 import type { ItemAddress } from '../../../domain/procedure/progressTypes.ts';
 import type { RunView } from '../../../electron/contract/runs.ts';
 import type { RunAnalysis } from '../analyseRun.ts';
@@ -53,7 +54,7 @@ function findingStop(finding: Finding, view: Pick<RunView, 'record' | 'sheet'>, 
     why: basisWords(finding),
     makeSafe: finding.makeSafe.length > 0 ? finding.makeSafe : BURNER_OFF,
     leaveFirst: finding.leaveFirst === true,
-    since: source?.measuredAt ?? '',
+    since: foundAt(readings) ?? '',
     at: source === undefined ? null : { stepKey: source.stepKey, itemKey: source.itemKey },
   };
 }

@@ -487,6 +487,31 @@ describe('a finding', () => {
     expect(progressOf(sheet, again, { findings }).gates.leaving).toEqual([]);
   });
 
+  it('a stop that was made safe does not come back while its sample is read again, O2 before CO', () => {
+    const series = tinySheet([
+      aStep('s', [anItem('series', 'flue', { firingPoint: 'high', quantities: ['o2DryVolPct', 'coPpm'] })], {
+        needsClear: 'firing',
+      }),
+    ]);
+    const stateAt = (o2At: number, coAt: number) => {
+      const o2 = reading('flue', 'o2DryVolPct', 5, secondsAfter(DAY_START, o2At));
+      const co = reading('flue', 'coPpm', 4000, secondsAfter(DAY_START, coAt));
+      const inputs = { 'o2DryVolPct.reading': o2.readingId, 'coPpm.reading': co.readingId };
+      const finding = aFinding({ verdict: 'stop', subject: 'air-free', basis: { ...aFinding().basis, inputs } });
+      const record = {
+        ...blank,
+        readings: [co, o2],
+        firingPoints: [{ firingPoint: 'high', reachedAt: DAY_START }],
+      };
+      const findings = [finding];
+      return progressOf(series, record, { findings, firingReleasedAt: secondsAfter(DAY_START, 300) }).steps[0]?.state;
+    };
+    expect(stateAt(100, 110)).toBe('open');
+    expect(stateAt(400, 110)).toBe('open');
+    expect(stateAt(400, 420)).toBe('locked');
+    expect(stateAt(100, 420)).toBe('locked');
+  });
+
   it('goes with the reading that was replaced', () => {
     const replaced = { ...both, readings: both.readings.map((one) => ({ ...one, supersededById: 'newer' })) };
     const findings = [about(still, { verdict: 'stop' })];

@@ -42,6 +42,17 @@ describe('stopsOf', () => {
     });
   });
 
+  it('dates what was worked out from CO and O2 by the CO, which is read again after the O2', () => {
+    const co = reading('flue', 'coPpm', 4000, '2026-03-03T14:00:00.000Z');
+    const o2 = reading('flue', 'o2DryVolPct', 5, '2026-03-03T14:20:00.000Z');
+    const inputs = { 'o2DryVolPct.reading': o2.readingId, 'coPpm.reading': co.readingId };
+    const findings = [
+      aFinding({ verdict: 'stop', readingId: null, subject: 'ceiling:x', basis: { ...aFinding().basis, inputs } }),
+    ];
+    const both = withReading(withReading(record, co), o2);
+    expect(stopsOf({ record: both, sheet }, { steps: sheet.startup, findings })[0]?.since).toBe(co.measuredAt);
+  });
+
   it('takes an answer that means stop; a smell of gas sends everybody out', () => {
     const smelled = withAnswer(record, 'smell', 'smell', DAY_START);
     expect(stopsOf({ record: smelled, sheet }, { steps: sheet.startup, findings: [] })).toMatchObject([
