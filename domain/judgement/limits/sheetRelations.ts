@@ -55,7 +55,9 @@ function judge(relation: SheetRelation, context: RunContext): readonly Finding[]
   const subject = `relation:${quantity}@${at}-${to}`;
   const proof = proofOf(read, context);
   if (one === undefined || other === undefined) {
-    const missing = [`${quantitySpec(quantity).label} (${one === undefined ? at : to})`];
+    const lacking = one === undefined ? at : to;
+    const where = context.sheet.firingPoints.find(({ key }) => key === lacking)?.label.toLowerCase();
+    const missing = [`${quantitySpec(quantity).label} (${where ?? lacking.replaceAll('-', ' ')})`];
     return [buildFinding({ subject, verdict: 'cannot-judge', proof, blocks, basis, missing })];
   }
   const difference = one.value - other.value;

@@ -1,4 +1,5 @@
 /** A finding's parts as cells of a table. */
+import { isAtLeast } from '../../../domain/judgement/resultUnit.ts';
 import type { Cell } from '../page/blocks.ts';
 import type { OpenFinding, PacketView } from './packetView.ts';
 import { proofText, VERDICT_WORDS } from './packetWords.ts';
@@ -15,9 +16,11 @@ export function findingSubject(finding: OpenFinding, view: PacketView): string {
     view,
   );
   const result = resultOf(finding);
-  if (result) return `${about}: ${resultText(result, view.record.unitSystem)}`;
+  if (result)
+    return `${about}: ${isAtLeast(finding.basis.inputs) ? '> ' : ''}${resultText(result, view.record.unitSystem)}`;
   if (!reading || reading.valueOwn === null) return about;
-  return `${about}: ${withUnit(valueText(reading.quantity, reading.valueOwn, view.record.unitSystem))}`;
+  const mark = reading.comparator === '=' ? '' : `${reading.comparator} `;
+  return `${about}: ${mark}${withUnit(valueText(reading.quantity, reading.valueOwn, view.record.unitSystem))}`;
 }
 
 export function verdictCell(finding: OpenFinding): Cell {

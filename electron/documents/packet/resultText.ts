@@ -1,7 +1,6 @@
 /** A number that was worked out, with as many figures as its own uncertainty leaves it. */
-import { entryUnits } from '../../../domain/quantity/entryUnits.ts';
+import { resultUnit } from '../../../domain/judgement/resultUnit.ts';
 import type { UnitSystem } from '../../../domain/quantity/preferredUnit.ts';
-import { isQuantityKey } from '../../../domain/quantity/quantities.ts';
 import type { OpenFinding } from './packetView.ts';
 import { computedText, spreadText } from './quantityText.ts';
 
@@ -29,15 +28,7 @@ export function resultText(result: Result, unitSystem: UnitSystem): string {
 
 export function resultOf(finding: OpenFinding): Result | null {
   const { result } = finding.basis;
-  return result && { ...result, unit: unitOf(finding.subject, result.unit) };
-}
-
-/** The difference of two readings may come without a unit: it is that of its quantity, with kelvin for degrees. */
-export function unitOf(subject: string, unit: string): string {
-  const quantity = /^relation:([^@]*)/u.exec(subject)?.[1] ?? '';
-  if (unit !== '' || !isQuantityKey(quantity)) return unit;
-  const { symbol } = entryUnits(quantity)[0];
-  return symbol === '°C' ? 'K' : symbol;
+  return result && { ...result, unit: resultUnit(finding.subject, result.unit) };
 }
 
 /** Two figures of the spread, and never more than what was stated or three figures of the value need. */

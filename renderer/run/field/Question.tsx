@@ -18,8 +18,8 @@ export function Question({
   mustBeRead = false,
   children,
 }: {
-  /** `leaves it as it is and goes on` */
-  readonly goOnWords: string;
+  /** `leaves it as it is and goes on`; null: there is no going on, and Enter goes back to the box as Escape does. */
+  readonly goOnWords: string | null;
   readonly onPick: (index: number) => void;
   readonly onGoOn: (notTaken: string) => void;
   readonly onBack: () => void;
@@ -36,6 +36,7 @@ export function Question({
     const typed = plainKey(event);
     if (digit >= 0) onPick(digit);
     else if (event.key === 'Escape' || event.key === 'Backspace') onBack();
+    else if (event.key === 'Enter' && goOnWords === null && event.target === event.currentTarget) onBack();
     else if (event.key === 'Enter' && event.target === event.currentTarget) {
       if (mustBeRead && notTaken.current !== '') notTaken.current = '';
       else onGoOn(notTaken.current);
@@ -54,7 +55,7 @@ export function Question({
     <fieldset ref={keys} className="run-question" aria-label="Question" tabIndex={-1} onBlur={onBlur}>
       {children}
       <p role="status">
-        <KeyHint keys="Enter" /> {goOnWords} <KeyHint keys="Esc" /> goes back to the box.
+        <KeyHint keys="Enter" /> {goOnWords === null ? 'or' : goOnWords} <KeyHint keys="Esc" /> goes back to the box.
         {shown === '' ? null : <b> “{shown}” is not taken: answer this first.</b>}
       </p>
     </fieldset>

@@ -255,7 +255,8 @@ export function ReadingBox(props: ReadingBoxProps) {
     ) : held === 'refused' ? (
       <Question
         key="refused"
-        goOnWords="tries again."
+        // The store may take it the next time; a number that cannot be never will.
+        goOnWords={problem === null ? 'tries again.' : null}
         onPick={(index) => {
           const meaning = meanings[index];
           if (meaning !== undefined) takeMeaning(meaning);

@@ -8,7 +8,7 @@ import { useRun } from '../state/RunContext.ts';
 import { factWords } from '../words/factWords.ts';
 import { figures } from '../words/figures.ts';
 import { subjectWords } from '../words/findingWords.ts';
-import { resultText } from '../words/resultText.ts';
+import { resultText, workedOutText } from '../words/resultText.ts';
 import { shownVerdict } from '../words/shownVerdict.ts';
 
 export function ComputedValues({ findings }: { readonly findings: readonly Finding[] }) {
@@ -23,7 +23,7 @@ export function ComputedValues({ findings }: { readonly findings: readonly Findi
           <li key={finding.subject}>
             <span className="run-computed-line">
               <span>{subjectWords(finding, view.sheet)}</span>
-              <b>{finding.basis.result === undefined ? '' : resultText(finding.basis.result, unitSystem)}</b>
+              <b>{workedOutText(finding, unitSystem)}</b>
             </span>
             {finding.verdict === 'no-limit-on-sheet' ? null : <VerdictMark verdict={finding.verdict} />}
             <span>{ratingText(finding, unitSystem)}</span>

@@ -6,7 +6,7 @@ import { useRun } from '../state/RunContext.ts';
 import { factWords } from '../words/factWords.ts';
 import { basisWords, subjectWords } from '../words/findingWords.ts';
 import { limitWords } from '../words/limitWords.ts';
-import { resultText } from '../words/resultText.ts';
+import { workedOutText } from '../words/resultText.ts';
 
 /** What would settle it, where something would. */
 const LACKING: Partial<Record<Verdict, string>> = {
@@ -31,7 +31,7 @@ export function FindingLine({
       <span className="run-finding-head">
         <VerdictMark verdict={finding.verdict} />
         <b>{subjectWords(finding, view.sheet)}</b>
-        {result === undefined ? null : <span>{resultText(result, unitSystem)}</span>}
+        {result === undefined ? null : <span>{workedOutText(finding, unitSystem)}</span>}
       </span>
       {factWords(finding, unitSystem).map((fact) => (
         <span key={fact}>{fact}</span>

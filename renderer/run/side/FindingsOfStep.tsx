@@ -34,6 +34,9 @@ export function FindingsOfStep({ findings }: { readonly findings: readonly Findi
         </ul>
       )}
       {within === 0 ? null : <p className="lo-faint">{within} within the sheet.</p>}
+      {findings.length > 0 && judged.length === 0 && waiting.length === 0 ? (
+        <p className="lo-faint">No limit on the sheet for what was read.</p>
+      ) : null}
       {because.length === 0 ? null : <ProofMark proof={{ proven: false, because }} />}
       {waiting.map((finding) => (
         <p key={finding.subject} className="lo-faint">

@@ -7,6 +7,7 @@ import { useRun } from '../state/RunContext.ts';
 import { ItemCard } from './ItemCard.tsx';
 import { ItemLine } from './ItemLine.tsx';
 import { LockedStep } from './LockedStep.tsx';
+import { StopOfStep } from './StopOfStep.tsx';
 
 export function StepStage({ stepKey }: { readonly stepKey: string }) {
   const { analysis, active, isSealed } = useRun();
@@ -25,7 +26,12 @@ export function StepStage({ stepKey }: { readonly stepKey: string }) {
           <Caution>{step.caution}</Caution>
         </div>
       )}
-      {isLocked ? <LockedStep locks={progress.lockedBecause} /> : null}
+      {isLocked ? (
+        <>
+          <StopOfStep stepKey={step.key} />
+          <LockedStep locks={progress.lockedBecause} />
+        </>
+      ) : null}
       <ol className="run-items">
         {progress.items.map((item) => {
           const asked = step.items.find((one) => one.key === item.itemKey);

@@ -1,13 +1,18 @@
 /** What a finding is about and where its demand comes from, in words. */
 import type { Finding } from '../../../domain/judgement/finding.ts';
+import { FINDING_NAMES } from '../../../domain/judgement/findingNames.ts';
 import type { Basis, ModelSheet } from '../../../domain/procedure/modelSheet.ts';
+import type { StepList } from '../../../domain/procedure/progressTypes.ts';
 import { isQuantityKey, type QuantityKey, quantitySpec } from '../../../domain/quantity/quantities.ts';
 import { isTrendQuantity, SYMPTOMS, TREND_LABELS } from '../../../domain/trend/symptoms.ts';
 import { pointWords } from './pointWords.ts';
 import { isSuggestionCode, suggestionQuestion } from './suggestionWords.ts';
 
 /** `limit:coAirFreePpm@high` is “CO air-free, high fire”. */
-export function subjectWords(finding: Pick<Finding, 'subject'>, sheet: Pick<ModelSheet, 'firingPoints'>): string {
+export function subjectWords(
+  finding: Pick<Finding, 'subject'>,
+  sheet: Pick<ModelSheet, 'firingPoints'> & Partial<Pick<ModelSheet, StepList>>,
+): string {
   const mistake = /^mistake:([^@]+)/.exec(finding.subject)?.[1];
   if (mistake !== undefined && isSuggestionCode(mistake)) return suggestionQuestion(mistake);
   const relation = /^relation:([^@]+)@(.+)$/.exec(finding.subject);
@@ -20,8 +25,18 @@ export function subjectWords(finding: Pick<Finding, 'subject'>, sheet: Pick<Mode
     return `${kind === 'symptom' ? symptomLabel(moved) : `Moved since last time: ${trendLabel(moved)}`}${where}`;
   }
   const [, what = finding.subject, point] = /^(?:[a-z-]+:)?([^@]+)(?:@(.+))?$/.exec(finding.subject) ?? [];
-  const name = isQuantityKey(what) ? quantitySpec(what).label : sentence(what);
-  return point === undefined ? name : `${name}, ${pointWords(point, sheet).toLowerCase()}`;
+  const name = isQuantityKey(what)
+    ? quantitySpec(what).label
+    : (FINDING_NAMES[what] ?? itemLabelOf(finding.subject, sheet) ?? sentence(what));
+  const where = point === undefined ? '' : pointWords(point, sheet).toLowerCase();
+  // “Pressure drop in the test, test” says it twice.
+  return where === '' || name.toLowerCase().split(' ').includes(where) ? name : `${name}, ${where}`;
+}
+
+/** A finding may be named by the very item it is about. */
+function itemLabelOf(itemKey: string, sheet: Partial<Pick<ModelSheet, StepList>>): string | undefined {
+  const steps = [...(sheet.startup ?? []), ...(sheet.service ?? []), ...(sheet.repair ?? [])];
+  return steps.flatMap((step) => step.items).find((item) => item.key === itemKey)?.label;
 }
 
 /** A symptom or quantity of a record made with another edition of the table still reads as words. */
@@ -34,7 +49,7 @@ function trendLabel(key: string): string {
 }
 
 /** Who asks for it: `sheet (maker): table 4`, `safety ceiling: …`, `common practice: …`. */
-export function basisWords(finding: Pick<Finding, 'basis'>): string {
+export function basisWords(finding: Pick<Finding, 'subject' | 'basis'>): string {
   const { from, source, sheet } = finding.basis;
   const said = source === null ? '' : `: ${source.source}`;
   switch (from) {
@@ -43,7 +58,7 @@ export function basisWords(finding: Pick<Finding, 'basis'>): string {
     case 'ceiling':
       return `safety ceiling${said}`;
     case 'physics':
-      return `cannot be otherwise${said}`;
+      return `${finding.subject.startsWith('mistake:') ? 'cannot be as typed' : 'cannot be otherwise'}${said}`;
     case 'practice':
       return `common practice, not the maker${said}`;
     case 'none':

@@ -89,6 +89,9 @@ export function reasonWords(reason: ItemReason | RunReason, source: WordSource):
 }
 
 export function blockerWords(blocker: ProgressBlocker, source: WordSource): string {
+  // Beside a stop nothing else is to be done yet.
+  const stop = blocker.because.find(saysStop);
+  if (stop !== undefined) return reasonWords(stop, source);
   // In a list of what is open, "not answered" says nothing.
   const words = blocker.because
     .filter((reason) => reason.code !== 'not-answered' && reason.code !== 'too-few-samples')
@@ -100,6 +103,10 @@ export function blockerWords(blocker: ProgressBlocker, source: WordSource): stri
   const isLapsed = blocker.because.some((reason) => reason.code === 'lapsed');
   const tooLongAgo = proofWords('hold-lapsed');
   return [...new Set(words)].filter((one) => !(isLapsed && one === tooLongAgo)).join('; ');
+}
+
+function saysStop(reason: ProgressBlocker['because'][number]): boolean {
+  return reason.code === 'option-stop' || (reason.code === 'finding' && reason.finding.verdict === 'stop');
 }
 
 /** Columns that lack the same are said at once; each by its name only where they differ. */

@@ -1,8 +1,9 @@
 /** What was worked out from the readings: side by side where it was for each firing point, else with formula and inputs. */
+import { isAtLeast, resultUnit } from '../../../../domain/judgement/resultUnit.ts';
 import type { Block, Cell, Column } from '../../page/blocks.ts';
 import { inputsText } from '../inputsText.ts';
 import type { PacketView } from '../packetView.ts';
-import { meaningfulDecimals, type Result, resultTexts, unitOf } from '../resultText.ts';
+import { meaningfulDecimals, type Result, resultTexts } from '../resultText.ts';
 import { formulaWords, subjectWords } from '../subjectWords.ts';
 
 type Computed = PacketView['record']['computed'][number];
@@ -139,11 +140,16 @@ function shownResult(view: PacketView, value: Computed, decimals: number) {
   const [own = 'metric', other] = view.unitSystems;
   const first = resultTexts(result, own, decimals);
   const second = other ? resultTexts(result, other, decimals) : first;
-  return { ...first, other: second.unit === first.unit ? null : `${second.text}\u00a0${second.unit}` };
+  const mark = isAtLeast(value.inputs) ? '> ' : '';
+  return {
+    ...first,
+    text: `${mark}${first.text}`,
+    other: second.unit === first.unit ? null : `${mark}${second.text}\u00a0${second.unit}`,
+  };
 }
 
 function resultOf(value: Computed, number: string): Result {
-  return { value: number, unit: unitOf(value.key, value.unit), plusMinus: value.plusMinus };
+  return { value: number, unit: resultUnit(value.key, value.unit), plusMinus: value.plusMinus };
 }
 
 /** One for all values of a row, so that they can be compared. */
