@@ -36,5 +36,9 @@ export function focusActive(address: ItemAddress): void {
 /** A step that is locked has no item to work in: the keyboard goes to what must be done first, unless it is somewhere already. */
 function focusWhatIsFirst(): void {
   if (document.activeElement !== document.body) return;
-  document.querySelector<HTMLElement>('.run-locked button.run-blocker')?.focus();
+  const first = document.querySelector<HTMLElement>('.run-stop-of-step button, .run-locked button.run-blocker');
+  // Below the caution that sticks to the top nothing is seen.
+  first?.closest('main')?.scrollTo({ top: 0 });
+  first?.focus({ preventScroll: true });
+  first?.scrollIntoView({ block: 'nearest' });
 }

@@ -7,11 +7,14 @@ export function BlockerList({
   blockers,
   isShort = false,
   namesStep = true,
+  hereStepKey = null,
 }: {
   readonly blockers: readonly ProgressBlocker[];
   /** Without why: that it is open is all there is to say. */
   readonly isShort?: boolean;
   readonly namesStep?: boolean;
+  /** The locked step this stands in: what is found in it leads nowhere else. */
+  readonly hereStepKey?: string | null;
 }) {
   const { words, goTo } = useRun();
   return (
@@ -28,7 +31,7 @@ export function BlockerList({
         );
         return (
           <li key={`${stepKey} ${itemKey} ${why}`}>
-            {stepKey !== null && itemKey !== null ? (
+            {stepKey !== null && itemKey !== null && stepKey !== hereStepKey ? (
               <button type="button" className="run-blocker" onClick={() => goTo({ stepKey, itemKey })}>
                 {text}
                 <span className="run-blocker-where">{namesStep ? stepTitle(stepKey, words) : ''} ›</span>

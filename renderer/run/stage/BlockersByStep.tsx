@@ -4,7 +4,13 @@ import { useRun } from '../state/RunContext.ts';
 import { stepTitle } from '../words/reasonWords.ts';
 import { BlockerList } from './BlockerList.tsx';
 
-export function BlockersByStep({ blockers }: { readonly blockers: readonly ProgressBlocker[] }) {
+export function BlockersByStep({
+  blockers,
+  hereStepKey = null,
+}: {
+  readonly blockers: readonly ProgressBlocker[];
+  readonly hereStepKey?: string | null;
+}) {
   const { words } = useRun();
   const groups = Map.groupBy(blockers, (blocker) => blocker.stepKey);
   return (
@@ -14,7 +20,7 @@ export function BlockersByStep({ blockers }: { readonly blockers: readonly Progr
           <h4>
             {stepKey === null ? 'The appliance' : stepTitle(stepKey, words)}: {ofStep.length}
           </h4>
-          <BlockerList blockers={ofStep} namesStep={false} />
+          <BlockerList blockers={ofStep} namesStep={false} hereStepKey={hereStepKey} />
         </section>
       ))}
     </div>

@@ -6,7 +6,7 @@ import { blockWords, itemLabel, stepTitle } from '../words/reasonWords.ts';
 import { BlockerList } from './BlockerList.tsx';
 import { BlockersByStep } from './BlockersByStep.tsx';
 
-export function LockedStep({ locks }: { readonly locks: readonly StepLock[] }) {
+export function LockedStep({ stepKey, locks }: { readonly stepKey: string; readonly locks: readonly StepLock[] }) {
   const { words } = useRun();
   return (
     <div className="run-locked">
@@ -21,14 +21,14 @@ export function LockedStep({ locks }: { readonly locks: readonly StepLock[] }) {
             tone="caution"
             title={`Locked: hold point before ${blockWords(lock.block)}, ${lock.blockers.length} open`}
           >
-            <BlockersByStep blockers={lock.blockers} />
+            <BlockersByStep blockers={lock.blockers} hereStepKey={stepKey} />
           </Note>
         ),
       )}
     </div>
   );
 
-  function toBlocker(stepKey: string, itemKey: string): ProgressBlocker & { readonly label: string } {
-    return { stepKey, itemKey, because: [], label: itemLabel(itemKey, words) };
+  function toBlocker(firstKey: string, itemKey: string): ProgressBlocker & { readonly label: string } {
+    return { stepKey: firstKey, itemKey, because: [], label: itemLabel(itemKey, words) };
   }
 }

@@ -29,7 +29,7 @@ export function StepStage({ stepKey }: { readonly stepKey: string }) {
       {isLocked ? (
         <>
           <StopOfStep stepKey={step.key} />
-          <LockedStep locks={progress.lockedBecause} />
+          <LockedStep stepKey={step.key} locks={progress.lockedBecause} />
         </>
       ) : null}
       <ol className="run-items">

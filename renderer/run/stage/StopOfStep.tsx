@@ -10,20 +10,22 @@ export function StopOfStep({ stepKey }: { readonly stepKey: string }) {
   if (stop === undefined) return null;
   const isOpen = view.record.openMakeSafes > 0;
   return (
-    <Note
-      tone="ember"
-      title={`Burner off: ${stop.what}`}
-      action={
-        isOpen ? undefined : (
-          <button type="button" className="run-button" onClick={() => makeSafe(stop.what)}>
-            Make safe: record it now <KeyHint keys="F8" />
-          </button>
-        )
-      }
-    >
-      {isOpen ? 'F8 shows the make-safe. ' : ''}
-      When a licensed person has closed it with the cause, this step opens again and it is read anew. Only typed
-      wrongly? Then that is what to write when closing it.
-    </Note>
+    <div className="run-stop-of-step">
+      <Note
+        tone="ember"
+        title={`Burner off: ${stop.what}`}
+        action={
+          isOpen ? undefined : (
+            <button type="button" className="run-button" onClick={() => makeSafe(stop.what)}>
+              Make safe: record it now <KeyHint keys="F8" />
+            </button>
+          )
+        }
+      >
+        {isOpen ? 'F8 shows the make-safe. ' : ''}
+        When a licensed person has closed it with the cause, this step opens again and it is read anew. Only typed
+        wrongly? Then that is what to write when closing it.
+      </Note>
+    </div>
   );
 }

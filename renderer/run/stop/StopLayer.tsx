@@ -36,6 +36,7 @@ export function StopLayer({ makeSafes }: { readonly makeSafes: MakeSafes }) {
 
   // What had the keyboard before may have gone meanwhile: it goes back to the item that is worked on, which comes back only
   // when what the stop had locked is open again.
+  const isShut = analysis.progress.steps.some((one) => one.stepKey === active?.stepKey && one.state === 'locked');
   const isOver = isShown || stop !== undefined;
   const owesKeyboard = useRef(false);
   useEffect(() => {
@@ -45,7 +46,8 @@ export function StopLayer({ makeSafes }: { readonly makeSafes: MakeSafes }) {
     }
     if (!owesKeyboard.current || active === null) return;
     if (document.activeElement === document.body) focusActive(active);
-    owesKeyboard.current = document.activeElement === document.body;
+    // While the step is shut the keyboard rests on what goes when it opens.
+    owesKeyboard.current = isShut || document.activeElement === document.body;
     // Looked at after every drawing: nothing else tells when the item can take it again.
   });
 
