@@ -11,7 +11,7 @@ import { cannotCompute, computedFinding } from './computedFinding.ts';
 import { altitudeRuleInWords, meteredVolumeFactor, meterReading } from './meterReading.ts';
 
 const NAME = 'clocked-input';
-const FORMULA = 'input = 3600 · turns · dial / seconds · heating value, gross';
+const FORMULA = 'input = 3600 · turns · dial / seconds · volume factor · heating value, gross / 3.6';
 
 export function clockedInput(context: RunContext): readonly Finding[] {
   const meter = meterReading(context);

@@ -1,5 +1,6 @@
 /** What was worked out from the readings of this step: excess air, CO air-free, efficiency, clocked input and the like. */
 import type { Finding } from '../../../domain/judgement/finding.ts';
+import { formatNumber } from '../../../domain/quantity/formatQuantity.ts';
 import type { UnitSystem } from '../../../domain/quantity/preferredUnit.ts';
 import { VerdictMark } from '../../kit/VerdictMark.tsx';
 import { RouteLink } from '../../RouteLink.tsx';
@@ -32,6 +33,7 @@ export function ComputedValues({ findings }: { readonly findings: readonly Findi
               ? null
               : factWords(finding, unitSystem).map((fact) => <span key={fact}>{fact}</span>)}
             <span className="run-formula">{finding.basis.formula}</span>
+            {volumeFactorText(finding) === '' ? null : <span className="run-formula">{volumeFactorText(finding)}</span>}
           </li>
         ))}
       </ul>
@@ -65,6 +67,14 @@ function ratingText({ basis }: Finding, unitSystem: UnitSystem): string {
   if (typeof deviationPct !== 'number' || typeof lowestPct !== 'number' || typeof highestPct !== 'number')
     return rating;
   return `${rating}: ${signed(deviationPct)} % (${signed(lowestPct)} to ${signed(highestPct)} %)`;
+}
+
+/** The one number of a clocked input that nobody typed: without it the formula gives another result by hand. */
+function volumeFactorText({ basis }: Finding): string {
+  const { volumeFactor, volumeFactorHow } = basis.inputs;
+  return typeof volumeFactor === 'number' && volumeFactor !== 1
+    ? `volume factor ${formatNumber(volumeFactor, 4)}, ${volumeFactorHow}`
+    : '';
 }
 
 function signed(value: number): string {

@@ -7,6 +7,7 @@ import type { RunView } from '../../../electron/contract/runs.ts';
 import type { RunAnalysis } from '../analyseRun.ts';
 import { newestAnswer, readingText } from '../stage/answerText.ts';
 import { basisWords, subjectWords } from '../words/findingWords.ts';
+import { suggestionQuestion } from '../words/suggestionWords.ts';
 
 export type Stop = {
   /** Same key, same stop: it takes over the screen once. */
@@ -15,6 +16,8 @@ export type Stop = {
   readonly why: string;
   readonly makeSafe: readonly string[];
   readonly leaveFirst: boolean;
+  /** What the same number may have been, had it been typed wrongly: `°F typed in a °C box?` */
+  readonly asks: readonly string[];
   /** When it was read or answered. */
   readonly since: string;
   /** Where it was read or answered. */
@@ -35,12 +38,16 @@ function findingStops(
 ): readonly Stop[] {
   const stops = analysis.findings
     .filter((finding) => finding.verdict === 'stop')
-    .map((finding) => findingStop(finding, view, analysis.steps))
+    .map((finding) => findingStop(finding, view, analysis))
     .sort((one, other) => Number(other.leaveFirst) - Number(one.leaveFirst));
   return [...Map.groupBy(stops, (stop) => stop.key).values()].flatMap((same) => same[0] ?? []);
 }
 
-function findingStop(finding: Finding, view: Pick<RunView, 'record' | 'sheet'>, steps: RunAnalysis['steps']): Stop {
+function findingStop(
+  finding: Finding,
+  view: Pick<RunView, 'record' | 'sheet'>,
+  { steps, findings }: Pick<RunAnalysis, 'steps' | 'findings'>,
+): Stop {
   const ids = finding.readingId === null ? Object.values(finding.basis.inputs) : [finding.readingId];
   const readings = view.record.readings.filter((one) => ids.includes(one.readingId));
   const source = readings.at(-1);
@@ -54,9 +61,18 @@ function findingStop(finding: Finding, view: Pick<RunView, 'record' | 'sheet'>, 
     why: basisWords(finding),
     makeSafe: finding.makeSafe.length > 0 ? finding.makeSafe : BURNER_OFF,
     leaveFirst: finding.leaveFirst === true,
+    asks: [...new Set(readings.flatMap((one) => askedOf(one.readingId, findings)))],
     since: foundAt(readings) ?? '',
     at: source === undefined ? null : { stepKey: source.stepKey, itemKey: source.itemKey },
   };
+}
+
+function askedOf(readingId: string, findings: readonly Finding[]): readonly string[] {
+  return findings.flatMap(({ suggestions }) =>
+    suggestions
+      .filter(({ changes }) => changes.some((one) => one.readingId === readingId))
+      .map(({ code }) => suggestionQuestion(code)),
+  );
 }
 
 function answerStops(view: Pick<RunView, 'record'>, steps: RunAnalysis['steps']): readonly Stop[] {
@@ -75,6 +91,7 @@ function answerStops(view: Pick<RunView, 'record'>, steps: RunAnalysis['steps'])
           why: step.title,
           makeSafe: leaveFirst ? EVERYBODY_OUT : BURNER_OFF,
           leaveFirst,
+          asks: [],
           since: answer.at,
           at: { stepKey: step.key, itemKey: item.key },
         },

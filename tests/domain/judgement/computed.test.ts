@@ -113,6 +113,17 @@ describe('clocked input', () => {
     // 5000 ft: 84.307 kPa (US Standard Atmosphere 1976) and 2.01 kPa of gas over 101.325.
     const { basis } = findingOn(judge(high), 'computed:clocked-input');
     expect(Math.abs(Number(basis.inputs['volumeFactor']) - (84.307 + 2.01) / 101.325)).toBeLessThanOrEqual(0.0005);
+    // Whoever does the printed formula by hand comes to the printed number.
+    const [dial, turns, seconds, factor, heatingValue] = [
+      'meterDialM3@high',
+      'meterTurns@high',
+      'meterSeconds@high',
+      'volumeFactor',
+      'heatingValueMjPerM3',
+    ].map((name) => Number(basis.inputs[name]));
+    const byHand = (((3600 * (turns ?? 0) * (dial ?? 0)) / (seconds ?? 1)) * (factor ?? 0) * (heatingValue ?? 0)) / 3.6;
+    expect(basis.formula).toBe('input = 3600 · turns · dial / seconds · volume factor · heating value, gross / 3.6');
+    expect(basis.result?.value).toBeCloseTo(byHand, 6);
   });
 });
 

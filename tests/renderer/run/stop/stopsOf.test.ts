@@ -53,6 +53,22 @@ describe('stopsOf', () => {
     expect(stopsOf({ record: both, sheet }, { steps: sheet.startup, findings })[0]?.since).toBe(co.measuredAt);
   });
 
+  it('says beside the stop what the number may have been, had it been typed wrongly', () => {
+    const flue = reading('flue', 'flueGasC', 144, '2026-03-03T14:00:00.000Z');
+    const change = { readingId: flue.readingId, quantity: 'flueGasC' as const, toOwn: 62.2 };
+    const findings = [
+      aFinding({ verdict: 'stop', readingId: flue.readingId, subject: 'ceiling:vent-material@high' }),
+      aFinding({
+        verdict: 'cannot-judge',
+        readingId: flue.readingId,
+        subject: 'mistake:fahrenheit-in-celsius@high',
+        suggestions: [{ code: 'fahrenheit-in-celsius', changes: [change], needsNewReading: true }],
+      }),
+    ];
+    const stops = stopsOf({ record: withReading(record, flue), sheet }, { steps: sheet.startup, findings });
+    expect(stops.map(({ asks }) => asks)).toEqual([['°F typed in a °C box?']]);
+  });
+
   it('takes an answer that means stop; a smell of gas sends everybody out', () => {
     const smelled = withAnswer(record, 'smell', 'smell', DAY_START);
     expect(stopsOf({ record: smelled, sheet }, { steps: sheet.startup, findings: [] })).toMatchObject([
