@@ -11,10 +11,15 @@ export function countryOptions(): readonly Option[] {
   );
   return codes
     .flatMap((code) => {
-      const name = NOT_COUNTRIES.includes(code) ? undefined : names.of(code);
+      const name = NOT_COUNTRIES.includes(code) || isOldCode(code) ? undefined : names.of(code);
       return name === undefined ? [] : [{ value: code, label: name }];
     })
     .sort((a, b) => a.label.localeCompare(b.label));
+}
+
+/** A code given up for another one (DD for DE, UK for GB): it has the same name, and chosen it would be another country. */
+function isOldCode(code: string): boolean {
+  return new Intl.Locale(`und-${code}`).region !== code;
 }
 
 /** Codes with a name that are no country: unions, pseudo-locales, "unknown". */
