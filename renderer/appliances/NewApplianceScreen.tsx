@@ -3,7 +3,6 @@ import { TextInput } from '@mantine/core';
 import { COVER_DATES, type CoverDate } from '../../domain/procedure/modelSheet.ts';
 import type { OutputOf } from '../../electron/contract/index.ts';
 import { DraftFormFrame } from '../form/DraftFormFrame.tsx';
-import type { FormReader } from '../form/FormReader.ts';
 import { impreciseDayWords, readImpreciseDay } from '../form/impreciseDay.ts';
 import { TextField } from '../form/TextField.tsx';
 import { type DraftForm, useDraftForm } from '../form/useDraftForm.ts';
@@ -19,19 +18,10 @@ import { RouteLink } from '../RouteLink.tsx';
 import { replaceWith } from '../route.ts';
 import { ApplianceFieldset } from './ApplianceFieldset.tsx';
 import { type ApplianceForm, applianceFromForm, emptyAppliance } from './applianceForm.ts';
+import { type DateRow, type DateRows, datesFromForm, NO_DATES } from './dateRows.ts';
 import { SerialTaken } from './SerialTaken.tsx';
 
-type DateRow = { readonly text: string; readonly source: string };
-type NewForm = ApplianceForm & { readonly position: string; readonly dates: Readonly<Record<CoverDate, DateRow>> };
-
-const NO_DATES: Readonly<Record<CoverDate, DateRow>> = {
-  made: { text: '', source: 'plate' },
-  sold: { text: '', source: '' },
-  installed: { text: '', source: '' },
-  started: { text: '', source: '' },
-  occupied: { text: '', source: '' },
-  'title-transfer': { text: '', source: '' },
-};
+type NewForm = ApplianceForm & { readonly position: string; readonly dates: DateRows };
 
 export function NewApplianceScreen({ siteId }: { readonly siteId: string }) {
   const site = useOperation('sites.get', { siteId });
@@ -83,14 +73,14 @@ function NewApplianceForm({ found }: { readonly found: OutputOf<'sites.get'> }) 
             description="Plant group or place: “cascade 2 of 3”, “attic”."
           />
         </div>
-        <DateRows form={form} />
+        <DateFields form={form} />
       </Panel>
     </DraftFormFrame>
   );
 }
 
 /** Kept apart on purpose: registration windows count from different ones. */
-function DateRows({ form }: { readonly form: DraftForm<NewForm> }) {
+function DateFields({ form }: { readonly form: DraftForm<NewForm> }) {
   const { dates } = form.values;
   const change = (kind: CoverDate, patch: Partial<DateRow>) =>
     form.set({ dates: { ...dates, [kind]: { ...dates[kind], ...patch } } });
@@ -130,18 +120,4 @@ function DateRows({ form }: { readonly form: DraftForm<NewForm> }) {
       </div>
     </fieldset>
   );
-}
-
-function datesFromForm(dates: NewForm['dates'], reader: FormReader) {
-  return COVER_DATES.flatMap((kind) => {
-    const { text, source } = dates[kind];
-    if (text.trim() === '') return [];
-    const read = readImpreciseDay(text);
-    if (!read.ok) {
-      reader.fail(`dates.${kind}`, read.why);
-      return [];
-    }
-    if (source.trim() === '') reader.fail(`dates.${kind}.source`, 'Needed: plate, invoice, told by …');
-    return [{ kind, ...read.date, source }];
-  });
 }
