@@ -1,4 +1,4 @@
-/** What the store knows of the laptop it is on: which one it is, and when it wrote last. */
+/** What the store knows of the laptop it is on: which one it is, since when, and when it wrote last. */
 import type { Database } from 'better-sqlite3';
 import { rawStatement } from './rawStatement.ts';
 
@@ -10,4 +10,8 @@ export function findDeviceId(raw: Database): string {
 export function lastChangeMs(raw: Database): number {
   const hlc = rawStatement(raw, 'SELECT last_hlc FROM device').pluck().get() as string;
   return Number(hlc.split('-')[0] ?? 0);
+}
+
+export function storeMadeAt(raw: Database): string {
+  return rawStatement(raw, 'SELECT created_at FROM device').pluck().get() as string;
 }

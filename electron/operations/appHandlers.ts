@@ -1,7 +1,7 @@
 /** First run, demo, sign-in and the company's own profile. */
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { lastChangeMs } from '../../db/device.ts';
+import { lastChangeMs, storeMadeAt } from '../../db/device.ts';
 import { listListWorks } from '../../db/imports.ts';
 import { findCompany, findStaff, listStaff } from '../../db/people.ts';
 import { companies, staff, staffRoles } from '../../db/schema/index.ts';
@@ -161,11 +161,12 @@ function storeWarnings({ store, db, services, now }: HandlerContext, isSetUp: bo
   const warnings: StoreWarning[] = [];
   // A minute of grace: laptops correct their clocks by seconds all the time.
   if (lastChangeMs(store.raw) > Date.parse(now) + 60_000) warnings.push('clock-before-last-change');
-  const newest = services.backups.list()[0]?.madeAt ?? '';
+  // A firm set up this morning owes no copy yet: its first comes by itself within the hour.
+  const newest = services.backups.list()[0]?.madeAt ?? storeMadeAt(store.raw);
   const dayMs = 86_400_000;
   // A copy that could not be made says so itself, with the reason.
   const isOwed = isSetUp && !services.isDemo() && services.dailyCopies.failure() === null;
-  if (isOwed && (newest === '' || Date.parse(now) - Date.parse(newest) > dayMs)) warnings.push('no-backup-today');
+  if (isOwed && Date.parse(now) - Date.parse(newest) > dayMs) warnings.push('no-backup-today');
   if (!services.isDemo() && isBehind(services.secondPlace.state(), now)) warnings.push('second-place-behind');
   if (!services.isDemo() && (services.rehearsal.last()?.problem ?? null) !== null)
     warnings.push('backup-does-not-hold');

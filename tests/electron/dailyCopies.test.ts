@@ -42,6 +42,15 @@ describe('the copy of each day', () => {
     raw.close();
   };
 
+  it('is not asked for in a store that was set up this minute', async () => {
+    const young = openTestCore();
+    await setUpFirm(young);
+    expect((await young.must('app.status', {})).warnings).toEqual([]);
+    young.wait(DAY_S + 60);
+    expect((await young.must('app.status', {})).warnings).toEqual(['no-backup-today']);
+    young.remove();
+  });
+
   it('is made in a program that nobody has closed for a week', async () => {
     expect(copies()).toHaveLength(1);
     for (let day = 0; day < 7; day += 1) {
