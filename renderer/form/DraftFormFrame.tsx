@@ -3,6 +3,7 @@ import { Button, Group, Stack } from '@mantine/core';
 import { type ReactNode, type RefObject, useEffect, useLayoutEffect, useRef } from 'react';
 import { Note } from '../kit/Note.tsx';
 import type { DraftForm } from './useDraftForm.ts';
+import { useKeepKeyboard } from './useKeepKeyboard.ts';
 
 export function DraftFormFrame<V extends object>({
   form,
@@ -25,6 +26,7 @@ export function DraftFormFrame<V extends object>({
   const element = useRef<HTMLFormElement>(null);
   const { refusals } = form;
   useLeadIn(element, onLeave !== undefined);
+  const { noteClick } = useKeepKeyboard(element);
   useEffect(() => {
     if (refusals === 0) return;
     element.current?.querySelector<HTMLElement>('[aria-invalid="true"]')?.focus();
@@ -34,6 +36,7 @@ export function DraftFormFrame<V extends object>({
     <form
       ref={element}
       noValidate
+      onClickCapture={noteClick}
       onKeyDown={(event) => {
         if (event.key !== 'Enter' || !(event.ctrlKey || event.metaKey)) return;
         event.preventDefault();

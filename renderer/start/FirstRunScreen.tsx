@@ -1,11 +1,12 @@
 /** An empty store: set up the company and its people, or look around in the demo first. */
 import { Button, Group, Stack, TextInput } from '@mantine/core';
-import { useState } from 'react';
+import { type Ref, useState } from 'react';
 import { STAFF_ROLES, type StaffRole } from '../../domain/vocabulary/people.ts';
 import { CheckGroup } from '../form/CheckGroup.tsx';
 import { DraftFormFrame } from '../form/DraftFormFrame.tsx';
 import { PinInput } from '../form/PinInput.tsx';
 import { type DraftForm, useDraftForm } from '../form/useDraftForm.ts';
+import { useFocusAdded } from '../form/useFocusAdded.ts';
 import { BrandMark } from '../kit/BrandMark.tsx';
 import { ErrorText } from '../kit/ErrorText.tsx';
 import { roleWords } from '../kit/errorWords.ts';
@@ -46,6 +47,13 @@ export function FirstRunScreen() {
   const setPerson = (index: number, patch: Partial<PersonRow>) =>
     form.set({ people: form.values.people.map((person, at) => (at === index ? { ...person, ...patch } : person)) });
 
+  const { added, rowRef } = useFocusAdded();
+  const addPerson = () => {
+    const person = newPerson(['technician']);
+    added(person.rowId);
+    form.set({ people: [...form.values.people, person] });
+  };
+
   return (
     <Stack gap="lg">
       <Group gap="sm">
@@ -85,6 +93,7 @@ export function FirstRunScreen() {
             {form.values.people.map((person, index) => (
               <PersonFields
                 key={person.rowId}
+                ref={rowRef(person.rowId)}
                 form={form}
                 index={index}
                 person={person}
@@ -104,10 +113,7 @@ export function FirstRunScreen() {
               />
             ))}
             <div>
-              <Button
-                variant="default"
-                onClick={() => form.set({ people: [...form.values.people, newPerson(['technician'])] })}
-              >
+              <Button variant="default" onClick={addPerson}>
                 Add a person
               </Button>
             </div>
@@ -119,6 +125,7 @@ export function FirstRunScreen() {
 }
 
 function PersonFields({
+  ref,
   form,
   index,
   person,
@@ -127,6 +134,7 @@ function PersonFields({
   onChange,
   onRemove,
 }: {
+  readonly ref: Ref<HTMLFieldSetElement>;
   readonly form: DraftForm<FirstRunForm>;
   readonly index: number;
   readonly person: PersonRow;
@@ -139,7 +147,7 @@ function PersonFields({
   const rename = (name: string) =>
     onChange({ name, ...(person.initials === initialsOf(person.name) ? { initials: initialsOf(name) } : {}) });
   return (
-    <fieldset className="lo-fieldset">
+    <fieldset className="lo-fieldset" ref={ref}>
       <legend>{person.name || (index === 0 ? 'First person: the owner' : `Person ${index + 1}`)}</legend>
       <div className="lo-fields">
         <TextInput

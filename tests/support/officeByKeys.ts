@@ -23,9 +23,8 @@ export async function setUpFirmByKeys(hands: KeyboardHands): Promise<void> {
   await hands.fill('PIN', PIN);
   await tick(hands, 'dispatcher');
   await hands.pressButton('Add a person');
-  // The new row stands before the button.
-  await hands.tabTo('technician', 'Shift+Tab');
-  await hands.tabTo('Name', 'Shift+Tab');
+  // The keyboard goes into the new row.
+  await hands.page.locator('fieldset', { hasText: 'Person 2' }).locator('input:focus').waitFor();
   await hands.type(TECHNICIAN);
   hands.countField();
   await hands.fill('PIN', PIN);
