@@ -7,7 +7,7 @@ import { useSyncExternalStore } from 'react';
 export const ROUTES = {
   today: '/',
   customers: '/customers',
-  'new-customer': '/customers/new',
+  'new-customer': '/customers/new/:typed?',
   customer: '/customers/:customerId',
   'edit-customer': '/customers/:customerId/edit',
   'new-site': '/customers/:customerId/new-site',

@@ -13,15 +13,17 @@ import { useOperation } from '../operations/useOperation.ts';
 import { RouteLink } from '../RouteLink.tsx';
 import { goTo, replaceWith } from '../route.ts';
 import { PartyFieldset } from './PartyFieldset.tsx';
-import { emptyParty, partyFromForm, partyToForm } from './partyForm.ts';
+import { emptyParty, partyFromForm, partyToForm, partyTyped } from './partyForm.ts';
 
-export function NewCustomerScreen() {
+/** `typed`: what somebody was searched by and not found. */
+export function NewCustomerScreen({ typed }: { readonly typed: string | null }) {
   const { company } = useAppStatus();
   const form = useDraftForm({
-    draftKey: 'new-customer',
+    // Another name is another person: what was left half typed about somebody else stays theirs.
+    draftKey: typed === null ? 'new-customer' : `new-customer.${typed}`,
     operation: 'customers.create',
     inputRoot: 'party',
-    initial: emptyParty(company?.country ?? ''),
+    initial: { ...emptyParty(company?.country ?? ''), ...partyTyped(typed ?? '') },
     toInput: (values, reader) => ({ party: partyFromForm(values, reader), note: null }),
     // Nobody wants to come back to an empty form that would add the same person again.
     onDone: ({ customerId }) => replaceWith('customer', { customerId }),

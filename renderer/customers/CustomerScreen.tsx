@@ -115,7 +115,7 @@ function Customer({ customer, mayEdit }: { readonly customer: OutputOf<'customer
 function Phone({ typed, e164 }: { readonly typed: string; readonly e164: string | null }) {
   return (
     <Group gap="xs">
-      {e164 ?? typed}
+      {typed}
       {e164 === null ? <span style={{ color: 'var(--lo-ochre)' }}>not a complete number</span> : null}
     </Group>
   );

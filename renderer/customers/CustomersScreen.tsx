@@ -20,8 +20,9 @@ export function CustomersScreen() {
   const pages = usePages(query);
   const found = useOperation('customers.list', { query, after: pages.after });
   const mayCreate = useHasRole('dispatcher', 'owner', 'technician');
+  const isNobody = found.state === 'ready' && found.value.rows.length === 0;
   const create = () => {
-    if (mayCreate) goTo('new-customer', {});
+    if (mayCreate) goTo('new-customer', { typed: isNobody ? query.trim() || null : null });
   };
   useShortcut('n', 'New customer', create);
   const createButton = mayCreate ? <Button onClick={create}>New customer</Button> : undefined;

@@ -34,6 +34,13 @@ export function emptyParty(country: string): PartyForm {
   };
 }
 
+/** What was searched for, in the field it belongs to: a number to call, or a name. A street or a serial number is neither. */
+export function partyTyped(query: string): Partial<PartyForm> {
+  const text = query.trim();
+  if (/^[+(]?\d[\d\s().+/-]*$/.test(text)) return { phoneTyped: text };
+  return /\d/.test(text) ? {} : { name: text };
+}
+
 export function partyToForm(party: PartyFields): PartyForm {
   return {
     kind: party.kind,

@@ -76,7 +76,10 @@ export function OfferPanel({ jobId }: { readonly jobId: string }) {
       <Stack gap="md">
         {isReady ? null : (
           <Note tone="caution">
-            {job?.openReadiness.length} readiness items are open: the visit can be pencilled in, not confirmed.
+            {job?.openReadiness.length === 1
+              ? 'One readiness item is open'
+              : `${job?.openReadiness.length} readiness items are open`}
+            : the visit can be pencilled in, not confirmed.
           </Note>
         )}
         <SlotOffers jobId={jobId} isBusy={book.isBusy} onTake={take} />

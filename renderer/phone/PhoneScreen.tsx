@@ -70,7 +70,7 @@ function FindCaller() {
             rows.length === 0 ? (
               <EmptyState
                 title={`Nobody found for “${query}”`}
-                action={<Button onClick={() => goTo('new-customer', {})}>New customer</Button>}
+                action={<Button onClick={() => goTo('new-customer', { typed: query.trim() })}>New customer</Button>}
               >
                 Fewer letters find more.
               </EmptyState>

@@ -56,7 +56,7 @@ export function CurrentScreen({ place }: { readonly place: Exclude<Place, { scre
     case 'customers':
       return <CustomersScreen />;
     case 'new-customer':
-      return <NewCustomerScreen />;
+      return <NewCustomerScreen key={place.params.typed ?? ''} typed={place.params.typed ?? null} />;
     case 'customer':
       return <CustomerScreen key={place.params.customerId} customerId={place.params.customerId} />;
     case 'edit-customer':
