@@ -62,7 +62,7 @@ export function ReadinessPanel({
         <strong role="status" style={{ color: open.length + aged.size === 0 ? 'var(--lo-fir)' : 'var(--lo-ochre)' }}>
           {open.length === 0
             ? `ready for a firm booking${aged.size === 0 ? '' : `, ${aged.size} to ask again`}`
-            : `${open.length} of ${blocking.length} that must be given are open`}
+            : `${open.length} of ${blocking.length} that must be given ${open.length === 1 ? 'is' : 'are'} open`}
         </strong>
       }
     >

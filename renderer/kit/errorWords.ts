@@ -161,7 +161,7 @@ const WORDS: { readonly [C in ErrorCode]: (data: DataByCode[C]) => string } = {
   'nothing-to-undo': () => 'There is nothing to take back.',
   'no-such-item': () => 'The sheet of this job has no such item.',
   'readiness-open': ({ items }) =>
-    `${items.length === 1 ? 'One readiness item is' : `${items.length} readiness items are`} still open (${readinessNames(items.map(({ itemKey }) => itemKey))}). Pencil the visit in, or answer them first.`,
+    `${items.length === 1 ? 'One readiness item is' : `${items.length} readiness items are`} still open (${readinessNames(items.map(({ itemKey }) => itemKey))}). Pencil the visit in, or answer ${items.length === 1 ? 'it' : 'them'} first.`,
   'needs-licence': ({ name, why, on }) => `${name} may not do gas work here on ${dayWords(on)}: ${LICENCE[why]}.`,
   'jobs-on-several-sites': () => 'One visit goes to one site. Book the others on their own.',
   'times-reversed': ({ plannedFrom, plannedTo }) =>

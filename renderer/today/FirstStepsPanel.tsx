@@ -19,7 +19,8 @@ export function FirstStepsPanel() {
         <li>The sealed record becomes the registration packet, with its last day counted for you.</li>
       </ol>
       <p className="lo-faint" style={{ marginBlockEnd: 0 }}>
-        Before that: licences under People, analysers under Instruments, and the maker’s sheet under Model sheets.
+        Before that: licences and working hours under People, analysers under Instruments, and the maker’s sheet under
+        Model sheets.
       </p>
     </Panel>
   );
