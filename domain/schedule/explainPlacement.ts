@@ -10,6 +10,8 @@ export const PLACEMENT_GROUNDS = [
   'days-in-a-row',
   'only-possible-day',
   'deadline',
+  /** Its latest day cannot be kept, and every other place is later still. */
+  'least-late',
   'due-window',
   'promise',
   /** Whoever goes has the course or the instrument that others lack. */
@@ -42,6 +44,7 @@ export function explainPlacement(
   const here = possible(days.find(isHere));
   const others = days.filter((day) => !isHere(day)).flatMap((day) => possible(day) ?? []);
   const extraTravelMin = here?.extraTravelMin ?? null;
+  const isLate = visit.deadline !== null && placement.date > visit.deadline;
   const ground = (): PlacementGround => {
     if (isFixed(visit)) return 'recorded';
     if (visit.pin.technicianId !== null && visit.pin.date !== null) return 'pinned';
@@ -58,7 +61,7 @@ export function explainPlacement(
     for (const [name, goal] of goals) {
       if (rivals.some((rival) => rival[goal] < here[goal])) return 'best-for-the-whole';
       rivals = rivals.filter((rival) => rival[goal] === here[goal]);
-      if (rivals.length === 0) return name;
+      if (rivals.length === 0) return name === 'deadline' && isLate ? 'least-late' : name;
     }
     return 'least-travel';
   };

@@ -29,6 +29,8 @@ const what = {
   city: z.string(),
   jobKinds: z.array(jobKind),
   durationMin: z.number().int(),
+  /** At the appliances of the visit. */
+  openMakeSafes: z.number().int(),
 };
 
 const move = z.strictObject({
@@ -55,7 +57,12 @@ function isReason(value: unknown): boolean {
   return typeof value === 'object' && value !== null && 'code' in value;
 }
 
-const leftOut = z.strictObject({ ...what, reasons: z.array(z.custom<LeftOutReason>(isReason)) });
+const leftOut = z.strictObject({
+  ...what,
+  /** When it is booked; null: it waits. */
+  booked: z.strictObject({ date: day, startMin: minuteOfDay.nullable() }).nullable(),
+  reasons: z.array(z.custom<LeftOutReason>(isReason)),
+});
 export type LeftOut = z.output<typeof leftOut>;
 
 /** S1 to S7, and W before S5; see domain/schedule/plan.ts. */

@@ -202,11 +202,14 @@ function describe(run: PlanRun<ProposalBasis>): OutputOf<'planning.status'> {
   );
   const leftOut = [...(plan?.unplanned ?? []), ...basis.standing].flatMap(({ visitId, reasons }): LeftOut[] => {
     const source = sources.get(visitId);
-    return source === undefined ? [] : [{ ...whatOf(source), reasons: reasonsOf(basis, visitId, reasons) }];
+    if (source === undefined) return [];
+    const booked = source.kind === 'visit' ? { date: source.visit.plannedOn, startMin: source.visit.startMin } : null;
+    return [{ ...whatOf(source), booked, reasons: reasonsOf(basis, visitId, reasons) }];
   });
   for (const job of basis.notReady)
     leftOut.push({
       ...whatOf({ kind: 'job', job, part: null }),
+      booked: null,
       reasons: [{ code: 'not-ready', items: job.openReadiness }],
     });
   const [
@@ -274,7 +277,8 @@ function toWeigh(
 
 function whatOf(
   source: PlanSource,
-): Pick<LeftOut, 'ref' | 'part' | 'customerName' | 'street' | 'city' | 'jobKinds' | 'durationMin'> {
+): Pick<LeftOut, 'ref' | 'part' | 'customerName' | 'street' | 'city' | 'jobKinds' | 'durationMin' | 'openMakeSafes'> {
+  const openMakeSafes = jobsOf(source).reduce((sum, job) => sum + job.openMakeSafes, 0);
   if (source.kind === 'job') {
     const { jobId, customerName, street, city, kind, suggestedMin } = source.job;
     const { part } = source;
@@ -286,6 +290,7 @@ function whatOf(
       city,
       jobKinds: [kind],
       durationMin: part?.durationMin ?? suggestedMin,
+      openMakeSafes,
     };
   }
   const { visitId, customerName, street, city, jobs, durationMin } = source.visit;
@@ -297,6 +302,7 @@ function whatOf(
     city,
     jobKinds: jobs.map((job) => job.kind),
     durationMin,
+    openMakeSafes,
   };
 }
 

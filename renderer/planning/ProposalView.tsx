@@ -13,6 +13,7 @@ import { EmptyState } from '../kit/EmptyState.tsx';
 import { ErrorText } from '../kit/ErrorText.tsx';
 import { Facts } from '../kit/Facts.tsx';
 import { LedTo } from '../kit/LedTo.tsx';
+import { MakeSafeCount } from '../kit/MakeSafeCount.tsx';
 import { Note } from '../kit/Note.tsx';
 import { Panel } from '../kit/Panel.tsx';
 import { PlainTable } from '../kit/PlainTable.tsx';
@@ -205,7 +206,7 @@ function Moves({ proposal }: { readonly proposal: Proposal }) {
       columns={[
         {
           label: 'Who',
-          cell: ({ ref, part, customerName, jobKinds }) => (
+          cell: ({ ref, part, customerName, jobKinds, openMakeSafes }) => (
             <>
               {ref.kind === 'visit' ? (
                 <RouteLink to="visit" params={{ visitId: ref.id }}>
@@ -220,6 +221,7 @@ function Moves({ proposal }: { readonly proposal: Proposal }) {
                 {capital(jobKinds.map((kind) => JOB_KIND_WORDS[kind]).join(' + '))}
                 {part === null ? '' : `, day ${part.number} of ${part.of}`}
               </div>
+              <MakeSafeCount count={openMakeSafes} />
             </>
           ),
         },
@@ -246,7 +248,7 @@ function Moves({ proposal }: { readonly proposal: Proposal }) {
             <>
               {toWeigh.length === 0 ? null : <b>{capital(toWeigh.map(obstacleWords).join('; '))}. </b>}
               {movesPromise ? <b>Moves a promise; call first. </b> : null}
-              {ground === null ? '' : GROUND_WORDS[ground]}
+              {ground === null ? '' : capital(GROUND_WORDS[ground])}
               {extraTravelMin === null ? '' : `; ${extraTravelMin} min of travel for it`}
             </>
           ),
@@ -272,14 +274,22 @@ function LeftOutPanels({ rows }: { readonly rows: readonly LeftOut[] }) {
           <p className="lo-faint" style={{ marginBlockStart: 0 }}>
             These stay as they are booked, whether the plan is accepted or not; each needs a look on the board.
           </p>
-          <LeftOutTable caption="Booked, but does not fit, and why" rows={booked} />
+          <LeftOutTable caption="Booked, but does not fit, and why" rows={booked} areBooked />
         </Panel>
       )}
     </>
   );
 }
 
-function LeftOutTable({ caption, rows }: { readonly caption: string; readonly rows: readonly LeftOut[] }) {
+function LeftOutTable({
+  caption,
+  rows,
+  areBooked = false,
+}: {
+  readonly caption: string;
+  readonly rows: readonly LeftOut[];
+  readonly areBooked?: boolean;
+}) {
   return (
     <PlainTable<LeftOut>
       caption={caption}
@@ -300,11 +310,18 @@ function LeftOutTable({ caption, rows }: { readonly caption: string; readonly ro
             ),
         },
         { label: 'Where', cell: ({ street, city }) => `${street}, ${city}` },
+        ...(areBooked ? [{ label: 'Booked for', cell: bookedWords }] : []),
         { label: 'Time on site', cell: ({ durationMin }) => durationWords(durationMin) },
         { label: 'Why', cell: ({ reasons }) => reasons.map(leftOutWords).join('; ') },
       ]}
     />
   );
+}
+
+function bookedWords({ booked }: LeftOut): string {
+  if (booked === null) return '';
+  const day = dayWords(booked.date, { weekday: true });
+  return booked.startMin === null ? day : `${day} ${clockWords(booked.startMin)}`;
 }
 
 function counted(count: number, what: string): string {

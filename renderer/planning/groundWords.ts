@@ -7,6 +7,7 @@ export const GROUND_WORDS: Record<PlacementGround, string> = {
   'days-in-a-row': 'longer than a day: the first days in a row that one person has for it',
   'only-possible-day': 'the only day and person that would do',
   deadline: 'in time for its latest day',
+  'least-late': 'past its latest day, as soon after it as can be',
   'due-window': 'as near as can be to the days it is due',
   promise: 'as the customer was told',
   qualified: 'has the course or instruments in date that others lack',

@@ -47,6 +47,7 @@ describe('the keyboard in a form', () => {
     await page.evaluate(`window.location.hash = '#/phone'`);
     await heading(hands, 'On the phone');
     await hands.type('Odalys Fontclair');
+    await page.getByText('Nobody found for “Odalys Fontclair”').waitFor();
     await hands.pressButton('New customer');
     await heading(hands, 'New customer');
     expect(await page.getByLabel('Name').inputValue()).toBe('Odalys Fontclair');

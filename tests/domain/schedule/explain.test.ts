@@ -37,6 +37,11 @@ describe('explainPlacement', () => {
     ).toBe('least-travel');
   });
 
+  it('does not say "in time" of a latest day that has passed', () => {
+    const late = { deadline: '2026-01-01', deadlineKind: 'warranty' } as const;
+    expect(ground({ ...late, pin: { technicianId: 'ada', date: null, startMin: null } })).toBe('least-late');
+  });
+
   it('shows every technician’s day, with what stands in the way', () => {
     const problem = sampleWeek(
       [sampleVisit('one')],

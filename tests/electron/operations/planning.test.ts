@@ -281,6 +281,12 @@ describe('the planner, through the operations', () => {
     expect(test.snapshot()).toBe(touched);
   });
 
+  it('does not keep quiet about an open make-safe where it sends somebody', async () => {
+    await openJob();
+    await test.must('makeSafes.open', { applianceId: office.applianceId, visitId: null, what: 'CO in the flue' });
+    expect((await propose('fill')).moves).toMatchObject([{ openMakeSafes: 1 }]);
+  });
+
   it('moves as little as it can when somebody is ill, and keeps pins', async () => {
     const moved = await bookAt('2026-03-03', 540, true);
     const pinned = await bookAt('2026-03-03', 700, false);
@@ -304,6 +310,8 @@ describe('the planner, through the operations', () => {
     });
     const proposal = await propose('repair');
     expect(proposal.moves.map((move) => [move.ref.id, move.movesPromise])).toEqual([[moved, true]]);
+    // When it is booked is said too: "at that time" alone would send the dispatcher looking for it.
+    expect(proposal.leftOut[0]?.booked).toEqual({ date: '2026-03-03', startMin: 700 });
     expect(proposal.leftOut.map((one) => [one.ref.id, one.reasons])).toEqual([
       [pinned, [{ code: 'nobody-can', isPinned: true, obstacles: [{ obstacle: { code: 'absent' }, days: 1 }] }]],
     ]);
