@@ -47,7 +47,7 @@ export function StopTakeover({
           )}
         </p>
       ) : null}
-      {stop.asks.length > 0 ? <p>Until that is known, it counts as it was typed: {stop.asks.join(' ')}</p> : null}
+      {stop.asks.length > 0 ? <p>{stop.asks.join(' ')} Until that is known, it counts as typed.</p> : null}
       <p className="lo-faint">
         {stop.why} · The maker’s manual, local code and the licensed person decide beyond this.
       </p>
