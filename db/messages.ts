@@ -46,7 +46,7 @@ export type SameMessage = {
   readonly aboutOn: string | null;
 };
 
-/** When the same was last prepared and not withdrawn; null: never. */
+/** When the same was last prepared, and neither withdrawn nor come back; null: never. */
 export function lastPreparedAt(db: ReadableDb, same: SameMessage): string | null {
   return (
     db
@@ -59,7 +59,7 @@ export function lastPreparedAt(db: ReadableDb, same: SameMessage): string | null
           sql`${messages.visitId} IS ${same.visitId}`,
           sql`${messages.aboutOn} IS ${same.aboutOn}`,
           sql`${messages.recallId} IS ${same.recallId}`,
-          sql`NOT EXISTS (SELECT 1 FROM ${messageEvents} WHERE ${messageEvents.messageId} = ${messages.id} AND ${messageEvents.kind} = 'withdrawn')`,
+          sql`NOT EXISTS (SELECT 1 FROM ${messageEvents} WHERE ${messageEvents.messageId} = ${messages.id} AND ${messageEvents.kind} IN ('withdrawn', 'bounced'))`,
         ),
       )
       .get()?.at ?? null

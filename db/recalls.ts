@@ -21,7 +21,7 @@ export function listRecallOutcomes(db: ReadableDb, recallId: string): ReadonlyMa
   return new Map(rows.map((row) => [row.applianceId, row]));
 }
 
-/** When each owner was last told of it, by appliance: prepared and not withdrawn. */
+/** When each owner was last told of it, by appliance: prepared, and neither withdrawn nor come back. */
 export function listRecallTold(
   raw: Database,
   recallId: string,
@@ -30,7 +30,7 @@ export function listRecallTold(
     raw,
     `SELECT m.appliance_id AS applianceId, max(m.prepared_at) AS at, m.channel FROM messages m
      WHERE m.recall_id = ? AND m.appliance_id IS NOT NULL
-       AND NOT EXISTS (SELECT 1 FROM message_events e WHERE e.message_id = m.id AND e.kind = 'withdrawn')
+       AND NOT EXISTS (SELECT 1 FROM message_events e WHERE e.message_id = m.id AND e.kind IN ('withdrawn', 'bounced'))
      GROUP BY m.appliance_id`,
   ).all(recallId) as { applianceId: string; at: string; channel: string }[];
   return new Map(rows.map(({ applianceId, at, channel }) => [applianceId, { at, channel }]));

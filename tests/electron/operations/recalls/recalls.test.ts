@@ -98,6 +98,18 @@ describe('a notice', () => {
     expect(await test.must('messages.standing', asked)).toMatchObject({ total: 3, preparedCount: 3 });
   });
 
+  it('does not count somebody as told whose letter came back, and offers to write again', async () => {
+    const asked = { about: { kind: 'recall', recallId }, channel: 'letter' } as const;
+    const { keys } = await test.must('messages.standing', asked);
+    const { rows } = await test.must('messages.list', {});
+    const messageIds = rows.slice(0, 1).map(({ messageId }) => messageId);
+    await test.must('messages.record', { messageIds, kind: 'bounced', on: '2026-03-02', note: 'moved away' });
+    expect((await get()).recall.counts).toMatchObject({ told: 2 });
+    const again = await test.must('messages.prepare', { keys, channel: 'letter', form: 'one-file' });
+    expect(again).toMatchObject({ preparedCount: 1 });
+    expect((await get()).recall.counts).toMatchObject({ told: 3 });
+  });
+
   it('makes no notice without an emergency number on file', async () => {
     const { company } = await test.must('app.status', {});
     if (company === null) throw new Error('no company');
