@@ -9,11 +9,11 @@ export const LETTER_WORDINGS: Readonly<Record<MessageKind, Readonly<Record<Messa
   'service-due': {
     en: {
       subject: 'Annual service of your {{appliance}}',
-      body: 'Dear {{name}},\n\nthe annual service of your {{appliance}} (serial number {{serial}}) at {{site}} has its due day on {{dueOn}} and its latest day on {{latestOn}}.\n\nPlease call us at {{firmPhone}} to arrange a day.\n\nKind regards\n{{firmName}}',
+      body: 'Dear {{name}},\n\nThe due date for the annual service of your {{appliance}} (serial number {{serial}}) at {{site}} is {{dueOn}}; the latest date is {{latestOn}}.\n\nPlease call us at {{firmPhone}} to arrange a day.\n\nKind regards\n{{firmName}}',
     },
     fr: {
       subject: 'Entretien annuel de votre {{appliance}}',
-      body: 'Bonjour {{name}},\n\npour l’entretien annuel de votre {{appliance}} (numéro de série {{serial}}), {{site}}, la date prévue est le {{dueOn}} et la date limite le {{latestOn}}.\n\nAppelez-nous au {{firmPhone}} pour convenir d’un jour.\n\nCordialement\n{{firmName}}',
+      body: 'Bonjour {{name}},\n\nPour l’entretien annuel de votre {{appliance}} (numéro de série {{serial}}), {{site}}, la date prévue est le {{dueOn}} et la date limite le {{latestOn}}.\n\nAppelez-nous au {{firmPhone}} pour convenir d’un jour.\n\nCordialement\n{{firmName}}',
     },
     es: {
       subject: 'Revisión anual de su {{appliance}}',
@@ -23,11 +23,11 @@ export const LETTER_WORDINGS: Readonly<Record<MessageKind, Readonly<Record<Messa
   'first-year': {
     en: {
       subject: 'How is your new {{appliance}} doing?',
-      body: 'Dear {{name}},\n\nyour {{appliance}} at {{site}} has been running for a while now. We should like to hear how it is doing, and to look in if anything is unclear.\n\nPlease call us at {{firmPhone}}.\n\nKind regards\n{{firmName}}',
+      body: 'Dear {{name}},\n\nYour {{appliance}} at {{site}} has been running for a while now. We should like to hear how it is doing, and to look in if anything is unclear.\n\nPlease call us at {{firmPhone}}.\n\nKind regards\n{{firmName}}',
     },
     fr: {
       subject: 'Comment va votre nouvelle {{appliance}} ?',
-      body: 'Bonjour {{name}},\n\nvotre {{appliance}}, {{site}}, fonctionne depuis quelque temps. Nous aimerions savoir si tout va bien, et passer si quelque chose n’est pas clair.\n\nAppelez-nous au {{firmPhone}}.\n\nCordialement\n{{firmName}}',
+      body: 'Bonjour {{name}},\n\nVotre {{appliance}}, {{site}}, fonctionne depuis quelque temps. Nous aimerions savoir si tout va bien, et passer si quelque chose n’est pas clair.\n\nAppelez-nous au {{firmPhone}}.\n\nCordialement\n{{firmName}}',
     },
     es: {
       subject: '¿Qué tal su nueva {{appliance}}?',
@@ -37,11 +37,11 @@ export const LETTER_WORDINGS: Readonly<Record<MessageKind, Readonly<Record<Messa
   appointment: {
     en: {
       subject: 'Our visit on {{visitOn}}',
-      body: 'Dear {{name}},\n\nwe come to {{site}} on {{visitOn}}, {{visitWindow}}, for your {{appliance}}.\n\nIf that does not suit you, please call us at {{firmPhone}}.\n\nKind regards\n{{firmName}}',
+      body: 'Dear {{name}},\n\nWe come to {{site}} on {{visitOn}}, {{visitWindow}}, for your {{appliance}}.\n\nIf that does not suit you, please call us at {{firmPhone}}.\n\nKind regards\n{{firmName}}',
     },
     fr: {
       subject: 'Notre visite le {{visitOn}}',
-      body: 'Bonjour {{name}},\n\nnous passons le {{visitOn}}, {{visitWindow}}, {{site}}, pour votre {{appliance}}.\n\nSi cela ne vous convient pas, appelez-nous au {{firmPhone}}.\n\nCordialement\n{{firmName}}',
+      body: 'Bonjour {{name}},\n\nNous passons le {{visitOn}}, {{visitWindow}}, {{site}}, pour votre {{appliance}}.\n\nSi cela ne vous convient pas, appelez-nous au {{firmPhone}}.\n\nCordialement\n{{firmName}}',
     },
     es: {
       subject: 'Nuestra visita del {{visitOn}}',
@@ -51,11 +51,11 @@ export const LETTER_WORDINGS: Readonly<Record<MessageKind, Readonly<Record<Messa
   'appointment-reminder': {
     en: {
       subject: 'Reminder: our visit on {{visitOn}}',
-      body: 'Dear {{name}},\n\nthis is to remind you that we come to {{site}} on {{visitOn}}, {{visitWindow}}, for your {{appliance}}. Please see that we can get to the appliance.\n\nIf the day no longer suits you, please call us at {{firmPhone}}.\n\nKind regards\n{{firmName}}',
+      body: 'Dear {{name}},\n\nThis is to remind you that we come to {{site}} on {{visitOn}}, {{visitWindow}}, for your {{appliance}}. Please see that we can get to the appliance.\n\nIf the day no longer suits you, please call us at {{firmPhone}}.\n\nKind regards\n{{firmName}}',
     },
     fr: {
       subject: 'Rappel : notre visite le {{visitOn}}',
-      body: 'Bonjour {{name}},\n\nnous vous rappelons notre passage le {{visitOn}}, {{visitWindow}}, {{site}}, pour votre {{appliance}}. Merci de faire en sorte que l’appareil soit accessible.\n\nSi ce jour ne vous convient plus, appelez-nous au {{firmPhone}}.\n\nCordialement\n{{firmName}}',
+      body: 'Bonjour {{name}},\n\nNous vous rappelons notre passage le {{visitOn}}, {{visitWindow}}, {{site}}, pour votre {{appliance}}. Merci de faire en sorte que l’appareil soit accessible.\n\nSi ce jour ne vous convient plus, appelez-nous au {{firmPhone}}.\n\nCordialement\n{{firmName}}',
     },
     es: {
       subject: 'Recordatorio: nuestra visita del {{visitOn}}',
