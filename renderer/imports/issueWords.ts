@@ -1,5 +1,8 @@
 /** What is wrong with a cell or row of a list, and what to do about it. */
 import type { ImportIssueCode } from '../../domain/imports/importRow.ts';
+import { dayWords } from '../kit/dayWords.ts';
+
+const ISO_DAY = /\d{4}-\d{2}-\d{2}/g;
 
 export function importIssueWords(code: ImportIssueCode, detail: string | null): string {
   return WORDS[code](detail ?? '');
@@ -17,7 +20,7 @@ const WORDS: Readonly<Record<ImportIssueCode, (detail: string) => string>> = {
   'spoiled-number': (detail) =>
     `“${detail}”: the spreadsheet shortened a long number, its digits are lost. Type it anew.`,
   'not-a-day': (detail) => `“${detail}” is no day here.`,
-  'day-month-ambiguous': (detail) => `Day or month first? ${detail}`,
+  'day-month-ambiguous': (detail) => `Day or month first? ${detail.replace(ISO_DAY, (on) => dayWords(on))}`,
   'short-year': (detail) => `“${detail}”: the year needs four figures.`,
   'day-in-future': (detail) => `“${detail}” is still to come.`,
   'not-a-number': (detail) => `“${detail}” is no amount with a known unit.`,
