@@ -14,12 +14,12 @@ export function RuleText({
       {serialRanges.length === 0 ? null : `; serials ${serialRanges.map(rangeText).join(', ')}`}
       {altitudeMinM === null ? null : (
         <>
-          ; from <AmountText dimension="length" own={altitudeMinM} decimals={0} /> up
+          ; from <AmountText dimension="length" own={altitudeMinM} decimals={0} /> above sea level up
         </>
       )}
       {altitudeMaxM === null ? null : (
         <>
-          ; up to <AmountText dimension="length" own={altitudeMaxM} decimals={0} />
+          ; up to <AmountText dimension="length" own={altitudeMaxM} decimals={0} /> above sea level
         </>
       )}
     </>
