@@ -76,7 +76,8 @@ export function DraftFormFrame<V extends object>({
 
 /**
  * Puts the keyboard into the field a form begins with, unless the keyboard is somewhere on purpose. A form that somebody
- * opened takes it into its first field, and gives it back to what opened it, or to the screen where that is gone.
+ * opened takes it into its first field, and gives it back to what opened it, or to the screen where that is gone. One that
+ * was sent and makes way for the next hands it on.
  */
 function useLeadIn(element: RefObject<HTMLFormElement | null>, isOpened: boolean): void {
   const opened = useRef(isOpened);
@@ -91,11 +92,30 @@ function useLeadIn(element: RefObject<HTMLFormElement | null>, isOpened: boolean
       (first ?? any)?.focus();
     }
     return () => {
-      if (!opened.current || form?.contains(document.activeElement) !== true) return;
+      if (form?.contains(document.activeElement) !== true) return;
+      if (!opened.current) return handOn(ancestorsOf(form));
       const back = before.isConnected ? before : document.querySelector('main');
       back?.focus({ preventScroll: true });
     };
   }, [element]);
+}
+
+/** To the button of the form that came in its place, and not into a field: the next key may be a shortcut. */
+function handOn(places: readonly Element[]): void {
+  requestAnimationFrame(() => {
+    if (document.activeElement !== document.body) return;
+    const place = places.find((one) => one.isConnected);
+    if (place === undefined) return;
+    const next = place.querySelector<HTMLElement>('form button[type="submit"]') ?? place.closest('main');
+    next?.focus({ preventScroll: true });
+  });
+}
+
+/** Of this screen alone, the nearest first: on the next one the keyboard begins anew. */
+function ancestorsOf(form: HTMLElement): readonly Element[] {
+  const above: Element[] = [];
+  for (let one = form.parentElement; one?.closest('.lo-screen'); one = one.parentElement) above.push(one);
+  return above;
 }
 
 function DraftNote<V extends object>({ form }: { readonly form: DraftForm<V> }) {

@@ -38,7 +38,7 @@ export function LogPanel() {
                 columns={[
                   { label: 'Whom', cell: ({ name }) => name },
                   { label: 'What', cell: ({ subject, channel }) => `${subject} (${channel})` },
-                  { label: 'About', cell: ({ aboutOn }) => (aboutOn === null ? '' : <DateText day={aboutOn} />) },
+                  { label: 'Day', cell: ({ aboutOn }) => (aboutOn === null ? '' : <DateText day={aboutOn} />) },
                   {
                     label: 'Prepared',
                     cell: ({ preparedAt, preparedByName }) => (

@@ -8,6 +8,7 @@ import { DateText } from '../kit/DateText.tsx';
 import { downloadAttachment } from '../kit/downloadFile.ts';
 import { EmptyState } from '../kit/EmptyState.tsx';
 import { ErrorText } from '../kit/ErrorText.tsx';
+import { LedTo } from '../kit/LedTo.tsx';
 import { Note } from '../kit/Note.tsx';
 import { Panel } from '../kit/Panel.tsx';
 import { PlainTable } from '../kit/PlainTable.tsx';
@@ -123,17 +124,19 @@ function Prepare({
   };
   if (made !== null) {
     return (
-      <Note
-        tone="fir"
-        isSpoken
-        action={
-          <Button variant="default" onClick={onMade}>
-            Go on
-          </Button>
-        }
-      >
-        {made} Send them from your own mail, phone or by post, then note it under “Letters and e-mails”.
-      </Note>
+      <LedTo>
+        <Note
+          tone="fir"
+          isSpoken
+          action={
+            <Button variant="default" onClick={onMade}>
+              Go on
+            </Button>
+          }
+        >
+          {made} Send them from your own mail, phone or by post, then note it under “Letters and e-mails”.
+        </Note>
+      </LedTo>
     );
   }
   return (
@@ -167,7 +170,7 @@ function Prepare({
                   ),
                 },
                 { label: 'To', cell: ({ to }) => to ?? '' },
-                { label: 'About', cell: ({ aboutOn }) => (aboutOn === null ? '' : <DateText day={aboutOn} />) },
+                { label: 'Day', cell: ({ aboutOn }) => (aboutOn === null ? '' : <DateText day={aboutOn} />) },
                 { label: 'Language', cell: ({ language }) => LANGUAGE_WORDS[language] },
                 { label: 'As it reads', cell: (preview) => <AsItReads preview={preview} /> },
               ]}

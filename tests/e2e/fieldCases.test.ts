@@ -150,6 +150,8 @@ describe('F-18: the card on the pile', () => {
       return { by, followUpOn };
     };
     await expect.poll(kept, PATIENCE).toEqual({ by: 'owner', followUpOn: '2026-11-12' });
+    // The form that was sent made way for a new one: the keyboard is not lost with it.
+    await page.getByRole('button', { name: 'Keep it so' }).and(page.locator(':focus')).waitFor();
   });
 });
 
