@@ -32,6 +32,7 @@ import { type UnsavedBox, useUnsavedBoxes } from './state/useUnsavedBoxes.ts';
 import { StepRail } from './steps/StepRail.tsx';
 import { StopLayer } from './stop/StopLayer.tsx';
 import { useMakeSafes } from './stop/useMakeSafes.ts';
+import { useStops } from './stop/useStops.ts';
 import { wordSource } from './words/wordSource.ts';
 
 /** In place of a step's key in the address: the list of what is open before leaving. */
@@ -68,6 +69,8 @@ export function Run({
   const [active, setActive] = useState<ItemAddress | null>(() =>
     whereToResume(analysis.progress, stepKey, view.currentStepKey),
   );
+  const stepTitle = analysis.steps.find((one) => one.key === active?.stepKey)?.title;
+  const stops = useStops(view, analysis, makeSafes, stepTitle);
   const unsaved = useUnsavedBoxes(() => draftsLeftOver(runId, analysis.steps));
   const instruments = useInstruments(view, today);
   const [measuredById, chooseMeasuredBy] = useState(signedIn.staffId);
@@ -284,7 +287,7 @@ export function Run({
   return (
     <RunContext value={value}>
       <div className="run">
-        <RunHeader makeSafes={makeSafes} isLeaving={isLeaving} />
+        <RunHeader makeSafes={makeSafes} onStop={stops.stopAndMakeSafe} isLeaving={isLeaving} />
         <div className="run-body">
           <StepRail isLeaving={isLeaving} />
           <main id="main" className="run-main" tabIndex={-1}>
@@ -294,7 +297,7 @@ export function Run({
         </div>
       </div>
       {isTakingIn && !isSealed ? <IntakeDialog onClose={() => setIsTakingIn(false)} /> : null}
-      <StopLayer makeSafes={makeSafes} />
+      <StopLayer makeSafes={makeSafes} stops={stops} />
     </RunContext>
   );
 }

@@ -13,13 +13,20 @@ import { RunningWaits } from './RunningWaits.tsx';
 import { TakenUpStrip } from './TakenUpStrip.tsx';
 import { UnsavedStrip } from './UnsavedStrip.tsx';
 
-export function RunHeader({ makeSafes, isLeaving }: { readonly makeSafes: MakeSafes; readonly isLeaving: boolean }) {
-  const { view, analysis, active, isSealed, goToLeaving } = useRun();
+export function RunHeader({
+  makeSafes,
+  onStop,
+  isLeaving,
+}: {
+  readonly makeSafes: MakeSafes;
+  readonly onStop: () => void;
+  readonly isLeaving: boolean;
+}) {
+  const { view, isSealed, goToLeaving } = useRun();
   const { visit, record, sheet } = view;
   const person = useSignedIn();
   const { switchPerson } = useSwitchPerson();
   const openCount = record.openMakeSafes;
-  const step = analysis.steps.find((one) => one.key === active?.stepKey);
   return (
     <header className="run-header">
       <div className="run-header-row">
@@ -47,12 +54,7 @@ export function RunHeader({ makeSafes, isLeaving }: { readonly makeSafes: MakeSa
           <VisuallyHidden>Switch person; {person.name} is working:</VisuallyHidden> {person.initials}{' '}
           <kbd className="run-stop-key">{SWITCH_KEY.replace('+', ' ')}</kbd>
         </button>
-        <button
-          type="button"
-          className="run-stop"
-          aria-keyshortcuts="F8"
-          onClick={() => makeSafes.open(`Stopped by hand${step === undefined ? '' : ` at “${step.title}”`}`)}
-        >
+        <button type="button" className="run-stop" aria-keyshortcuts="F8" onClick={onStop}>
           <StopShape /> Stop and make safe <kbd className="run-stop-key">F8</kbd>
         </button>
       </div>

@@ -1,38 +1,27 @@
 /** What lies over the run: a stop that has just been found, or the make-safe. F8 opens a make-safe from anywhere. */
-import { useEffect, useMemo, useRef, useState } from 'react';
+import { useEffect, useRef } from 'react';
 import { focusActive } from '../focus/focusActive.ts';
 import { useRun } from '../state/RunContext.ts';
 import { MakeSafePanel } from './MakeSafePanel.tsx';
 import { StopTakeover } from './StopTakeover.tsx';
-import { type Stop, stopsOf } from './stopsOf.ts';
 import type { MakeSafes } from './useMakeSafes.ts';
+import type { Stops } from './useStops.ts';
 
-export function StopLayer({ makeSafes }: { readonly makeSafes: MakeSafes }) {
-  const { view, analysis, active, isSealed } = useRun();
-  const [seen, setSeen] = useState<ReadonlySet<string>>(new Set());
-  const stops = useMemo(() => stopsOf(view, analysis), [view, analysis]);
-  const { lastClosedAt } = makeSafes;
-  // What a make-safe has been closed for since is to be read again: it stands in the list, and takes over no more.
-  const isReleased = (one: Stop) => lastClosedAt !== null && one.since <= lastClosedAt;
-  const stop =
-    isSealed || view.record.openMakeSafes > 0 ? undefined : stops.find((one) => !seen.has(one.key) && !isReleased(one));
-  const step = analysis.steps.find((one) => one.key === active?.stepKey);
-  const { open, show, isShown } = makeSafes;
-  const hasOpen = view.record.openMakeSafes > 0;
-  const worst = stop ?? stops[0];
+export function StopLayer({ makeSafes, stops }: { readonly makeSafes: MakeSafes; readonly stops: Stops }) {
+  const { analysis, active } = useRun();
+  const { open, isShown } = makeSafes;
+  const { stop, worst, markSeen, stopAndMakeSafe } = stops;
 
   useEffect(() => {
     const onKey = (event: KeyboardEvent) => {
       if (event.key !== 'F8') return;
       event.preventDefault();
       event.stopPropagation();
-      if (event.repeat || isShown) return;
-      if (hasOpen) show();
-      else open(worst?.what ?? `Stopped by hand${step === undefined ? '' : ` at “${step.title}”`}`);
+      if (!event.repeat) stopAndMakeSafe();
     };
     window.addEventListener('keydown', onKey, true);
     return () => window.removeEventListener('keydown', onKey, true);
-  }, [hasOpen, isShown, open, show, worst, step]);
+  }, [stopAndMakeSafe]);
 
   // What had the keyboard before may have gone meanwhile: it goes back to the item that is worked on, which comes back only
   // when what the stop had locked is open again.
@@ -51,7 +40,6 @@ export function StopLayer({ makeSafes }: { readonly makeSafes: MakeSafes }) {
     // Looked at after every drawing: nothing else tells when the item can take it again.
   });
 
-  const markSeen = (one: Stop) => setSeen((before) => new Set([...before, one.key]));
   if (isShown) return <MakeSafePanel makeSafes={makeSafes} stop={worst ?? null} />;
   if (stop === undefined) return null;
   return (
