@@ -4,16 +4,17 @@ import { isAtLeast, resultUnit } from '../../../domain/judgement/resultUnit.ts';
 import { type EntryUnit, entryUnits } from '../../../domain/quantity/entryUnits.ts';
 import { preferredUnit, type UnitSystem } from '../../../domain/quantity/preferredUnit.ts';
 import { QUANTITY_KEYS } from '../../../domain/quantity/quantities.ts';
-import { figures } from './figures.ts';
+import { figures, figuresWithSpread } from './figures.ts';
 
 type Result = NonNullable<Finding['basis']['result']>;
 
 export function resultText({ value, unit, plusMinus }: Result, unitSystem: UnitSystem): string {
-  const shown = readIn(unit, unitSystem);
-  if (shown === null) return joined(figures(value), plusMinus, unit);
+  const shown = readIn(unit, unitSystem) ?? { symbol: unit, fromOwn: (own: number) => own };
+  const number = shown.fromOwn(value);
   // A spread has no zero point of its own: 5 K either way is 9 °F, not 41.
-  const spread = plusMinus === null ? null : shown.fromOwn(plusMinus) - shown.fromOwn(0);
-  return joined(figures(shown.fromOwn(value)), spread, shown.symbol);
+  const text =
+    plusMinus === null ? figures(number) : figuresWithSpread(number, shown.fromOwn(plusMinus) - shown.fromOwn(0));
+  return shown.symbol === '' ? text : `${text} ${shown.symbol}`;
 }
 
 /** What a finding worked out; empty where it worked out nothing. */
@@ -29,8 +30,4 @@ function readIn(ownSymbol: string, unitSystem: UnitSystem): EntryUnit | null {
   if (ownSymbol === '') return null;
   const key = QUANTITY_KEYS.find((one) => entryUnits(one)[0].symbol === ownSymbol);
   return key === undefined ? null : preferredUnit(key, unitSystem);
-}
-
-function joined(value: string, plusMinus: number | null, unit: string): string {
-  return `${value}${plusMinus === null ? '' : ` ± ${figures(plusMinus)}`}${unit === '' ? '' : ` ${unit}`}`;
 }
