@@ -45,8 +45,9 @@ export function BackupsScreen() {
             {isDemo ? null : <SecondPlacePanel place={secondPlace} />}
             {copies.length === 0 ? (
               <EmptyState title="No backup yet">
-                One is made every day by itself while the program runs, and checked by opening it again; make the first
-                now.
+                {isDemo
+                  ? 'The demo makes none by itself: it can be made anew. Make one to see how it is kept and gone back to.'
+                  : 'One is made every day by itself while the program runs, and checked by opening it again; make the first now.'}
               </EmptyState>
             ) : (
               <PlainTable

@@ -164,10 +164,10 @@ function Goals({ goals, proposal }: { readonly goals: PlanGoals; readonly propos
           `${counted(goals.leftOut, 'visit')}${notReady === 0 ? '' : `, and ${notReady} not tried: the site is not ready`}`,
         ],
         [
-          '2. Past a latest day',
+          '2. Past a latest day, all visits together',
           `${counted(goals.daysLate, 'day')} late, ${counted(goals.daysClose, 'day')} too close`,
         ],
-        ['3. Outside the due window', counted(goals.daysOutside, 'day')],
+        ['3. Outside the due window, all visits together', counted(goals.daysOutside, 'day')],
         ['4. Promises moved', String(goals.promisesMoved)],
         ['5. Courses or instruments in date lacking', String(goals.wishesLacking)],
         ['6. Travel', durationWords(goals.travelMin)],
