@@ -256,7 +256,7 @@ describe('the registration', { timeout: 300_000 }, () => {
     await expect.poll(decision).toMatchObject({ by: 'office', ownerConsentOn: '2026-03-03' });
     const reason = page.getByLabel(/^Why the final packet goes out/);
     // What was kept is shown afresh, and no field has the keyboard any more: keys rest while somebody types.
-    await page.waitForFunction('document.activeElement === document.body');
+    await page.getByRole('button', { name: 'Keep it so' }).and(page.locator(':focus')).waitFor();
     await hands.press('b');
     if ((await reason.count()) > 0) {
       await hands.type('papers follow');
