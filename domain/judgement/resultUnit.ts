@@ -10,9 +10,10 @@ export function resultUnit(subject: string, unit: string): string {
   return symbol === '°C' ? 'K' : symbol;
 }
 
-/** From an analyser over its range: CO is at least that much, and so is all that is worked out from it. */
-export function isAtLeast(inputs: Readonly<Record<string, number | string>>): boolean {
-  return Object.entries(inputs).some(
+/** What stands before it. From an analyser over its range CO is at least that much, and so is all that is worked out from it. */
+export function lowerBoundMark(inputs: Readonly<Record<string, number | string>>): '> ' | '' {
+  const isAtLeast = Object.entries(inputs).some(
     ([name, value]) => name.startsWith('coPpm') && typeof value === 'string' && value.startsWith('>'),
   );
+  return isAtLeast ? '> ' : '';
 }

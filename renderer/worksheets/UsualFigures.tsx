@@ -2,7 +2,7 @@
 import type { UnitSystem } from '../../domain/quantity/preferredUnit.ts';
 import { Panel } from '../kit/Panel.tsx';
 import { useUnitSystem } from '../operations/AppStatus.tsx';
-import { showNumber } from './core/measure.ts';
+import { type ShownNumber, showNumber } from './core/measure.ts';
 import type { UsualFigure, UsualTable } from './core/usual.ts';
 
 export function UsualFigures({ tables }: { readonly tables: readonly UsualTable[] }) {
@@ -50,15 +50,13 @@ export function UsualFigures({ tables }: { readonly tables: readonly UsualTable[
 export function figureText(figure: UsualFigure | null, unitSystem: UnitSystem): string {
   if (figure === null) return '';
   const { measure, least, most } = figure;
-  const [low, high] = [least, most].map((end) => (end === null ? null : showNumber(measure, end, unitSystem)));
-  const unit = low?.unit ?? high?.unit ?? '';
-  const numbers =
-    low == null
-      ? `up to ${high?.text}`
-      : high == null
-        ? `from ${low.text}`
-        : low.text === high.text
-          ? low.text
-          : `${low.text}–${high.text}`;
-  return unit === '' ? numbers : `${numbers} ${unit}`;
+  const shown = (end: number) => showNumber(measure, end, unitSystem);
+  if (least === null) return most === null ? '' : `up to ${withUnit(shown(most))}`;
+  if (most === null) return `from ${withUnit(shown(least))}`;
+  const [low, high] = [shown(least), shown(most)];
+  return withUnit(low.text === high.text ? low : { ...high, text: `${low.text}–${high.text}` });
+}
+
+function withUnit({ text, unit }: ShownNumber): string {
+  return unit === '' ? text : `${text} ${unit}`;
 }

@@ -1,5 +1,5 @@
 /** A finding's parts as cells of a table. */
-import { isAtLeast } from '../../../domain/judgement/resultUnit.ts';
+import { lowerBoundMark } from '../../../domain/judgement/resultUnit.ts';
 import type { Cell } from '../page/blocks.ts';
 import type { OpenFinding, PacketView } from './packetView.ts';
 import { proofText, VERDICT_WORDS } from './packetWords.ts';
@@ -16,8 +16,7 @@ export function findingSubject(finding: OpenFinding, view: PacketView): string {
     view,
   );
   const result = resultOf(finding);
-  if (result)
-    return `${about}: ${isAtLeast(finding.basis.inputs) ? '> ' : ''}${resultText(result, view.record.unitSystem)}`;
+  if (result) return `${about}: ${lowerBoundMark(finding.basis.inputs)}${resultText(result, view.record.unitSystem)}`;
   if (!reading || reading.valueOwn === null) return about;
   const mark = reading.comparator === '=' ? '' : `${reading.comparator} `;
   return `${about}: ${mark}${withUnit(valueText(reading.quantity, reading.valueOwn, view.record.unitSystem))}`;

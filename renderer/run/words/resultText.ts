@@ -1,6 +1,6 @@
 /** A worked-out number as the person reads it: `24.1 ± 0.4 kW`, or the same in Btu/h; how far it may be off stands with it. */
 import type { Finding } from '../../../domain/judgement/finding.ts';
-import { isAtLeast, resultUnit } from '../../../domain/judgement/resultUnit.ts';
+import { lowerBoundMark, resultUnit } from '../../../domain/judgement/resultUnit.ts';
 import { type EntryUnit, entryUnits } from '../../../domain/quantity/entryUnits.ts';
 import { preferredUnit, type UnitSystem } from '../../../domain/quantity/preferredUnit.ts';
 import { QUANTITY_KEYS } from '../../../domain/quantity/quantities.ts';
@@ -22,7 +22,7 @@ export function workedOutText({ subject, basis }: Pick<Finding, 'subject' | 'bas
   const { result, inputs } = basis;
   if (result === undefined) return '';
   const unit = resultUnit(subject, result.unit);
-  return `${isAtLeast(inputs) ? '> ' : ''}${resultText({ ...result, unit }, unitSystem)}`;
+  return `${lowerBoundMark(inputs)}${resultText({ ...result, unit }, unitSystem)}`;
 }
 
 /** The unit a person of this system reads what is kept in `ownSymbol` in; null: nothing that can be read has such a unit. */

@@ -26,6 +26,10 @@ export function between(measure: Measure, [least, most]: readonly [least: number
   return { measure, least, most };
 }
 
+export function exactly(measure: Measure, value: number): UsualFigure {
+  return { measure, least: value, most: value };
+}
+
 export function atLeast(measure: Measure, least: number): UsualFigure {
   return { measure, least, most: null };
 }

@@ -30,7 +30,7 @@ import {
   TEMPERATURE,
   TEMPERATURE_DIFFERENCE,
 } from '../core/measures.ts';
-import { atMost, between, type UsualTable } from '../core/usual.ts';
+import { atMost, between, exactly, type UsualTable } from '../core/usual.ts';
 import { work } from '../core/worked.ts';
 import { defineWorksheet } from '../core/worksheet.ts';
 
@@ -55,13 +55,13 @@ const USUAL: readonly UsualTable[] = [
     rows: [
       {
         label: 'Radiator, European rating',
-        figures: [between(PLAIN, [RADIATOR_EXPONENT, RADIATOR_EXPONENT])],
+        figures: [exactly(PLAIN, RADIATOR_EXPONENT)],
         notes: ['common practice'],
       },
       ...Object.entries(US_EMITTER_EXPONENTS).map(([kind, exponent]) => ({
         // The keys are those of the very table.
         label: `North American rating, ${US_KINDS[kind as UsEmitter]}`,
-        figures: [between(PLAIN, [exponent, exponent])],
+        figures: [exactly(PLAIN, exponent)],
         notes: [FROM_ASHRAE],
       })),
     ],

@@ -13,11 +13,12 @@ import {
 } from '../../../domain/combustion/referenceState.ts';
 import { formatNumber } from '../../../domain/quantity/formatQuantity.ts';
 import { assertNever, ok } from '../../../domain/result.ts';
-import { choice, type NumberField, number, reading } from '../core/fields.ts';
+import { type NumberField, number, reading } from '../core/fields.ts';
 import { numberLine } from '../core/line.ts';
 import { HEATING_VALUE, PERCENT_FINE, PLAIN, SHARE } from '../core/measures.ts';
 import { said, work } from '../core/worked.ts';
 import { defineWorksheet } from '../core/worksheet.ts';
+import { type VolumeBase, volumeBaseField } from './volumeBaseChoice.ts';
 
 const LABELS: Readonly<Record<GasComponentKey, string>> = {
   methane: 'Methane',
@@ -36,13 +37,7 @@ const LABELS: Readonly<Record<GasComponentKey, string>> = {
   oxygen: 'Oxygen',
 };
 
-const STATES = {
-  'europe-15': '15 °C, 1013 mbar',
-  'us-14-73': '60 °F, 14.73 psia',
-  'us-14-696': '60 °F, 14.696 psia',
-} as const;
-
-const REFERENCE: Readonly<Record<keyof typeof STATES, ReferenceState>> = {
+const REFERENCE: Readonly<Record<VolumeBase, ReferenceState>> = {
   'europe-15': EN_437_STATE,
   'us-14-73': US_14_73_PSIA_STATE,
   'us-14-696': US_14_696_PSIA_STATE,
@@ -75,7 +70,7 @@ export const gasComposition = defineWorksheet({
     nitrogen: share('nitrogen'),
     carbonDioxide: share('carbonDioxide'),
     oxygen: share('oxygen'),
-    state: choice('Per volume at', STATES, { metric: 'europe-15', us: 'us-14-73' }),
+    state: volumeBaseField('Per volume at'),
     o2DryVolPct: reading('o2DryVolPct', {
       label: 'O₂ in the flue',
       help: 'If the CO₂ that belongs to it is asked for.',

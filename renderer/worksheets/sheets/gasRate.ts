@@ -12,6 +12,7 @@ import { work } from '../core/worked.ts';
 import { defineWorksheet } from '../core/worksheet.ts';
 import { airPressureKpaAbs, altitudeField } from './airFields.ts';
 import { ALTITUDE_RULES, altitudeRuleField } from './altitudeRuleChoice.ts';
+import { type VolumeBase, volumeBaseField } from './volumeBaseChoice.ts';
 
 const CORRECTED = ['none', 'temperature', 'temperature-pressure'] as const;
 
@@ -38,12 +39,7 @@ export const gasRate = defineWorksheet({
       },
       'as-metered',
     ),
-    base: choice(
-      'Heating value is at',
-      { 'europe-15': '15 °C, 1013 mbar', 'us-14-73': '60 °F, 14.73 psia', 'us-14-696': '60 °F, 14.696 psia' },
-      { metric: 'europe-15', us: 'us-14-73' },
-      { onlyFor: { field: 'correction', is: CORRECTED } },
-    ),
+    base: volumeBaseField('Heating value is at', { onlyFor: { field: 'correction', is: CORRECTED } }),
     gasPressureMbarG: number('Gas pressure at the meter', GAS_PRESSURE, [-5, 1000], {
       alsoCalled: ['pressureMbarG'],
       onlyFor: { field: 'correction', is: ['none', 'temperature'] },
@@ -182,7 +178,7 @@ type Base = Extract<HeatingValueBase, { kind: 'at-base' }>;
 
 const SIXTY_F_C = fahrenheitToCelsius(60);
 
-const BASES: Readonly<Record<'europe-15' | 'us-14-73' | 'us-14-696', Base>> = {
+const BASES: Readonly<Record<VolumeBase, Base>> = {
   'europe-15': { kind: 'at-base', baseC: 15, baseKpaAbs: STANDARD_ATMOSPHERE_KPA },
   'us-14-73': { kind: 'at-base', baseC: SIXTY_F_C, baseKpaAbs: psiToKpa(14.73) },
   'us-14-696': { kind: 'at-base', baseC: SIXTY_F_C, baseKpaAbs: psiToKpa(14.696) },

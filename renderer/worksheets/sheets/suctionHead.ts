@@ -6,7 +6,7 @@ import { ok } from '../../../domain/result.ts';
 import { number } from '../core/fields.ts';
 import { numberLine, wordsLine } from '../core/line.ts';
 import { LENGTH, SYSTEM_PRESSURE, TEMPERATURE, TEMPERATURE_DIFFERENCE, WHOLE_TEMPERATURE } from '../core/measures.ts';
-import { atLeast, between } from '../core/usual.ts';
+import { atLeast, exactly } from '../core/usual.ts';
 import { work } from '../core/worked.ts';
 import { defineWorksheet } from '../core/worksheet.ts';
 import { airPressureKpaAbs, altitudeField } from './airFields.ts';
@@ -65,7 +65,7 @@ export const suctionHead = defineWorksheet({
       columns: ['Water', 'Gauge at the inlet'],
       rows: CIRCULATOR_INLET_MINIMUM.map(({ waterC, inletBarG }) => ({
         label: waterC > 90 ? 'Hottest' : 'Usual',
-        figures: [between(WHOLE_TEMPERATURE, [waterC, waterC]), atLeast(SYSTEM_PRESSURE, inletBarG)],
+        figures: [exactly(WHOLE_TEMPERATURE, waterC), atLeast(SYSTEM_PRESSURE, inletBarG)],
         notes: ['common practice, from memory', 'the pump’s own sheet wins'],
       })),
     },

@@ -14,7 +14,7 @@ import {
 import { choice, number, reading } from '../core/fields.ts';
 import { numberLine, rangeLine, wordsLine } from '../core/line.ts';
 import { GRAMS, HARDNESS, HARDNESS_DH, LITRES_PER_KW, MONTHS, PH, POWER, VOLUME, WEEKS } from '../core/measures.ts';
-import { atLeast, between, type UsualTable } from '../core/usual.ts';
+import { atLeast, exactly, type UsualTable } from '../core/usual.ts';
 import { said, work } from '../core/worked.ts';
 import { defineWorksheet } from '../core/worksheet.ts';
 
@@ -32,12 +32,12 @@ const USUAL: readonly UsualTable[] = [
     rows: [
       {
         label: 'Check the inhibitor',
-        figures: [monthsOf(BRITISH_DOMESTIC_TREATMENT.inhibitorCheckMonths), null],
+        figures: [exactly(MONTHS, BRITISH_DOMESTIC_TREATMENT.inhibitorCheckMonths), null],
         notes: [BRITISH],
       },
       {
         label: 'Renew it, or have the water tested in a laboratory',
-        figures: [monthsOf(BRITISH_DOMESTIC_TREATMENT.inhibitorRenewOrLabTestMonths), null],
+        figures: [exactly(MONTHS, BRITISH_DOMESTIC_TREATMENT.inhibitorRenewOrLabTestMonths), null],
         notes: [BRITISH],
       },
       {
@@ -60,10 +60,6 @@ const USUAL: readonly UsualTable[] = [
     ],
   },
 ];
-
-function monthsOf(months: number) {
-  return between(MONTHS, [months, months]);
-}
 
 export const waterQuality = defineWorksheet({
   key: 'water-quality',

@@ -1,5 +1,5 @@
 /** What was worked out from the readings: side by side where it was for each firing point, else with formula and inputs. */
-import { isAtLeast, resultUnit } from '../../../../domain/judgement/resultUnit.ts';
+import { lowerBoundMark, resultUnit } from '../../../../domain/judgement/resultUnit.ts';
 import type { Block, Cell, Column } from '../../page/blocks.ts';
 import { inputsText } from '../inputsText.ts';
 import type { PacketView } from '../packetView.ts';
@@ -140,7 +140,7 @@ function shownResult(view: PacketView, value: Computed, decimals: number) {
   const [own = 'metric', other] = view.unitSystems;
   const first = resultTexts(result, own, decimals);
   const second = other ? resultTexts(result, other, decimals) : first;
-  const mark = isAtLeast(value.inputs) ? '> ' : '';
+  const mark = lowerBoundMark(value.inputs);
   return {
     ...first,
     text: `${mark}${first.text}`,
